@@ -1,0 +1,109 @@
+//go:build !wasm
+
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"net"
+	"net/http"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/site"
+)
+
+const usage = `Roofside is built and tried with:
+
+  go run ./app site  [-out dist] [-base /] [-wasm .build/app.wasm] [-brotli 11]
+  go run ./app serve [-dir dist] [-addr localhost:8080]
+
+but "make site" and "make run" know the compiler's flags too.`
+
+func main() {
+	if err := command(os.Args[1:]); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func command(arguments []string) error {
+	if len(arguments) == 0 {
+		return errors.New(usage)
+	}
+	switch name, rest := arguments[0], arguments[1:]; name {
+	case "site":
+		return write(rest)
+	case "serve":
+		return serve(rest)
+	default:
+		return fmt.Errorf("no command %q\n\n%s", name, usage)
+	}
+}
+
+// options says all about the site but where it goes.
+func options() site.Options {
+	return site.Options{
+		Base: "/", Web: "web", Wasm: ".build/app.wasm", Brotli: 11,
+		Routes:    routes,
+		Shortcuts: []site.Shortcut{{Name: "Drive", Route: "/drive/"}, {Name: "Airflow", Route: "/airflow/"}},
+		Handler: &app.Handler{
+			Name: "Roofside", ShortName: "Roofside", Title: "Roofside", Lang: "en",
+			Description:     "Set the drive of a replacement rooftop fan to the right speed, on the roof, with no signal.",
+			BackgroundColor: "#f4f1ea", ThemeColor: "#22303a",
+			LoadingLabel: "{progress} %",
+			Icon: app.Icon{
+				SVG: "/web/icon.svg", Default: "/web/icon-192.png",
+				Large: "/web/icon-512.png", Maskable: "/web/icon-maskable.png",
+			},
+			Styles: []string{"/web/loading.css", "/web/app.css"},
+			// Plain scripts run before go-app's, which are deferred.
+			Scripts: []string{"/web/first/storage.js", "/web/first/fragment.js", "/web/first/update.js", "/web/first/ended.js"},
+		},
+	}
+}
+
+func write(arguments []string) error {
+	o := options()
+	flags := flag.NewFlagSet("site", flag.ExitOnError)
+	flags.StringVar(&o.Out, "out", "dist", "write into this `folder`")
+	flags.StringVar(&o.Base, "base", o.Base, "the `path` the site will stand at")
+	flags.StringVar(&o.Wasm, "wasm", o.Wasm, "the compiled program")
+	flags.IntVar(&o.Brotli, "brotli", o.Brotli, "`quality` of .br files, 1 to 11; 0 writes none")
+	if err := flags.Parse(arguments); err != nil {
+		return err
+	}
+	root, err := exec.Command("go", "env", "GOROOT").Output()
+	if err != nil {
+		return fmt.Errorf("asking the compiler where its wasm_exec.js is: %w", err)
+	}
+	o.Loader = filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js")
+	register()
+	return site.Build(o)
+}
+
+func serve(arguments []string) error {
+	flags := flag.NewFlagSet("serve", flag.ExitOnError)
+	dir := flags.String("dir", "dist", "the site's `folder`")
+	address := flags.String("addr", "localhost:8080", "listen at this `address`")
+	if err := flags.Parse(arguments); err != nil {
+		return err
+	}
+	headers, err := site.ReadHeaders("netlify.toml")
+	if err != nil {
+		return err
+	}
+	listener, err := net.Listen("tcp", *address)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("Roofside is served at http://%s/\n", listener.Addr())
+	server := &http.Server{Handler: site.Files{Dir: *dir, Headers: headers}, ReadHeaderTimeout: 10 * time.Second}
+	return server.Serve(listener)
+}

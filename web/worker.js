@@ -1,0 +1,71 @@
+"use strict";
+// Keeps one whole version of the site on the device. In place of go-app's own
+// worker, which can be left with half a cache, fills it with stale files,
+// deletes the caches of other apps and knows no address with a query.
+
+const VERSION = "{{version}}";
+const FILES = "{{files}}"; // the address of each file below the scope, and its digest
+
+const SCOPE = new URL(self.registration.scope).pathname;
+// With the scope in the name, two copies on one host leave each other's caches
+// alone.
+const OURS = `roofside-${SCOPE}-`;
+const CACHE = OURS + VERSION;
+
+self.addEventListener("install", (event) => event.waitUntil(fill()));
+self.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
+
+// A new worker waits until the page asks, so that no version changes under the
+// hands of someone who is typing.
+self.addEventListener("message", (event) => {
+  if (event.data && event.data.roofside === "take over") event.waitUntil(self.skipWaiting());
+});
+
+self.addEventListener("fetch", (event) => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== "GET" || url.origin !== self.location.origin || !url.pathname.startsWith(SCOPE)) return;
+  const path = url.pathname.slice(SCOPE.length);
+  const navigation = event.request.mode === "navigate";
+  const file = [path, ...(navigation ? [path.replace(/index\.html$/, ""), path + "/"] : [])].find((name) => Object.hasOwn(FILES, name));
+  if (file !== undefined) {
+    event.respondWith(kept(file, event.request));
+  } else if (navigation) {
+    // The host knows better what else stands there; without it, the start page
+    // shows what there is.
+    event.respondWith(fetch(event.request).catch(() => kept("", event.request)));
+  }
+});
+
+// fill gets every file or fails. A file that is in the cache has been proven by
+// its digest, so an install that was cut short goes on where it stopped.
+async function fill() {
+  const cache = await caches.open(CACHE);
+  await Promise.all(Object.keys(FILES).map(async (file) => {
+    if (!(await cache.match(SCOPE + file, { ignoreVary: true }))) await keep(cache, file);
+  }));
+}
+
+// keep fetches one file past any stale copy. The digest refuses a file of
+// another version, as a publish half way through would bring.
+async function keep(cache, file) {
+  const answer = await fetch(SCOPE + file, { cache: "no-cache", integrity: FILES[file] });
+  if (!answer.ok) throw new Error(`${file}: the host answers ${answer.status}`);
+  // A navigation refuses an answer that tells of a redirect.
+  const plain = answer.redirected ? new Response(answer.body, { headers: answer.headers }) : answer;
+  await cache.put(SCOPE + file, plain.clone());
+  return plain;
+}
+
+async function kept(file, request) {
+  const cache = await caches.open(CACHE);
+  const found = await cache.match(SCOPE + file, { ignoreVary: true });
+  if (found) return found;
+  // Someone cleared the cache. If the host still has this version the file is
+  // put back; otherwise all there is comes from the host, and is of one version.
+  return keep(cache, file).catch(() => fetch(request));
+}
+
+async function dropOlder() {
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith(OURS) && name !== CACHE).map((name) => caches.delete(name)));
+}
