@@ -1,0 +1,84 @@
+package drive
+
+import (
+	"math"
+
+	"roofside/calc/limit"
+	"roofside/calc/unit"
+)
+
+// Count returns the fan's speed as a share of the motor's, from both shafts
+// turned by hand, and the band to either side of it. The fan's turns are taken
+// as exact, for the count stops on its mark; the motor's are read to
+// ± readingError. Twenty fan turns and a quarter turn of reading give about
+// 0.5 %. Errors: a count not above zero, readingError below zero, or as large
+// as the count itself.
+//
+// Method: drive.count.
+func Count(fanTurns, motorTurns, readingError unit.Turns) (ratio, band unit.Ratio, err error) {
+	if err := limit.First(
+		limit.Positive("fanTurns", fanTurns),
+		limit.Positive("motorTurns", motorTurns),
+		limit.NonNegative("readingError", readingError),
+	); err != nil {
+		return 0, 0, err
+	}
+	if readingError >= motorTurns {
+		return 0, 0, limit.Break("motorTurns", limit.TooFewTurns)
+	}
+	ratio, err = limit.Result(unit.Ratio(fanTurns / motorTurns))
+	if err != nil {
+		return 0, 0, err
+	}
+	// The larger side: fan/(motor − e) − fan/motor.
+	band, err = limit.Result(ratio * unit.Ratio(readingError/(motorTurns-readingError)))
+	if err != nil {
+		return 0, 0, err
+	}
+	return ratio, band, nil
+}
+
+// Creep returns the share by which a measured speed stays behind the one
+// expected of the sheaves. It is slip and creep of the belt only where the
+// expected speed comes from stamped diameters or a counted ratio; otherwise it
+// also holds the error of the diameters. Negative: faster than a belt can drive
+// it, so a diameter is wrong. Errors: a speed not above zero.
+//
+// Method: drive.creep.
+func Creep(expected, measured unit.Speed) (unit.Ratio, error) {
+	if err := limit.First(limit.Positive("expected", expected), limit.Positive("measured", measured)); err != nil {
+		return 0, err
+	}
+	return limit.Result(1 - unit.Ratio(measured/expected))
+}
+
+// A Multiple says whether a tachometer read another count than turns.
+type Multiple int
+
+// What a reading may be.
+const (
+	Plain Multiple = iota // near neither twice nor half
+	Twice                 // two marks seen in a turn
+	Half                  // every other mark missed
+)
+
+// harmonicBand is how near twice or half counts as such (common practice).
+const harmonicBand = 0.10
+
+// Harmonic tells whether a measured speed lies within 10 % of twice or half the
+// expected one. Errors: a speed not above zero.
+//
+// Method: drive.harmonic.
+func Harmonic(expected, measured unit.Speed) (Multiple, error) {
+	if err := limit.First(limit.Positive("expected", expected), limit.Positive("measured", measured)); err != nil {
+		return Plain, err
+	}
+	r := float64(measured / expected)
+	switch {
+	case math.Abs(r-2) <= 2*harmonicBand:
+		return Twice, nil
+	case math.Abs(r-0.5) <= 0.5*harmonicBand:
+		return Half, nil
+	}
+	return Plain, nil
+}

@@ -1,0 +1,92 @@
+package source
+
+var beltMethods = []Method{
+	{
+		Key:     "belt.length",
+		Formula: "L = 2C · cos a + π/2 · (D + d) + a · (D − d);  sin a = (D − d) / 2C",
+		Valid:   "Open drive, sheaves in one plane, pitch diameters.",
+		Refs:    []Ref{MechanicalDesign.At("eqs. 17-1 and 17-2")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "belt.length.short",
+		Formula: "L = 2C + π/2 · (D + d) + (D − d)² / 4C",
+		Valid:   "Short of the exact length by at most 0.6 %. For comparison.",
+		Refs:    []Ref{MachineElements.At("example 7-1")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "belt.center",
+		Formula: "L(C) = L",
+		Valid:   "The exact length, solved for C; belt longer than around touching sheaves.",
+		Refs:    []Ref{MechanicalDesign.At("eqs. 17-1 and 17-2")},
+		Known:   Derived,
+	},
+	{
+		Key:     "belt.center.short",
+		Formula: "C = (B + √(B² − 32 · (D − d)²)) / 16;  B = 4L − 2π · (D + d)",
+		Valid:   "Never shorter than the exact center. For comparison.",
+		Refs:    []Ref{MachineElements.At("example 7-1")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "belt.span",
+		Formula: "t = √(C² − ((D − d) / 2)²)",
+		Valid:   "Open drive.",
+		Refs:    []Ref{MachineElements.At("chapter 7")},
+		Known:   Derived,
+	},
+	{
+		Key:     "belt.arc",
+		Formula: "θ = π ± 2 · asin((D − d) / 2C)",
+		Valid:   "Open drive; minus on the smaller sheave.",
+		Refs:    []Ref{MachineElements.At("example 7-1"), MechanicalDesign.At("eq. 17-1")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "belt.arc.short",
+		Formula: "θ = 180° − k · (D − d) / C;  k = 57.3°, 60°",
+		Valid:   "57.3°: reads 2.7° large at (D − d)/C = 1; 60°: within 1.1° up to 1.1. For comparison.",
+		Known:   Memory,
+	},
+	{
+		Key:     "belt.arc.factor",
+		Formula: "Ac = 1.25 · (1 − 5^(−θ / 180°))",
+		Valid:   "V-belt on two grooved sheaves, 83° to 180°: within 0.005 of the table.",
+		Refs:    []Ref{MachineryHandbook.At("Table 12, for the values; the closed form is from memory")},
+		Known:   Memory,
+	},
+	{
+		Key:     "belt.speed",
+		Formula: "v = π · d · n",
+		Valid:   "Pitch diameter.",
+		Refs:    []Ref{MachineElements.At("example 7-1")},
+		Known:   Derived,
+	},
+	{
+		Key:     "belt.travel",
+		Formula: "ΔC = C(d₂) − C(d₁)",
+		Valid:   "Same belt, kept as tight; exact centers.",
+		Known:   Derived,
+	},
+	{
+		Key:     "belt.travel.short",
+		Formula: "ΔC = π/4 · (d₁ − d₂)",
+		Valid:   "Exact for equal sheaves, about 12 % high on a fan drive. For comparison.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "belt.number",
+		Formula: "L = N + 1.3 in (A, AX);  N + 1.8 in (B, BX);  N + 0.3 in (B, N ≥ 240)",
+		Valid:   "Classical sections; the table's A75 is taken for a misprint.",
+		Refs:    []Ref{MachineryHandbook.At("Table 8"), ClassicalBelts.At("standard datum lengths")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "belt.number.tolerance",
+		Formula: "L ± ΔL",
+		Valid:   "Classical sections, numbers 26 to 144.",
+		Refs:    []Ref{MachineryHandbook.At("Table 8")},
+		Known:   LookedUp,
+	},
+}

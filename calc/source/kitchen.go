@@ -1,0 +1,39 @@
+package source
+
+var kitchenMethods = []Method{
+	{
+		Key:     "air.hood",
+		Formula: "Q = q · L",
+		Valid:   "Unlisted hoods; a listed hood's label rules. Rates to be confirmed in the adopted code.",
+		Refs:    []Ref{MechanicalCode.At("507.5")},
+		Known:   Memory,
+	},
+	{
+		Key:     "air.hood.area",
+		Formula: "Q = q · A",
+		Valid:   "Older method; wall and double-island hoods.",
+		Refs:    []Ref{KitchenSpec.At("2.7.8.1")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "air.duct.minimum",
+		Formula: "v ≥ 500 ft/min",
+		Valid:   "Grease ducts; older guidance asks 1500 ft/min.",
+		Refs:    []Ref{HoodPermit.At("citing 506.3.4 and 506.3.13"), HospitalManual.At("3.12.7.1")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "air.makeup",
+		Formula: "|p| ≤ 0.02 in wg",
+		Valid:   "Negative pressure in the space of a kitchen hood.",
+		Refs:    []Ref{HoodStandard.At("replacement air")},
+		Known:   Memory,
+	},
+	{
+		Key:     "air.balance",
+		Formula: "± 5 % (fan);  ± 10 % (outlet)",
+		Valid:   "One public specification; the job's own rules.",
+		Refs:    []Ref{BalanceSpec.At("3.3 G")},
+		Known:   LookedUp,
+	},
+}

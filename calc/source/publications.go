@@ -1,0 +1,44 @@
+package source
+
+// Publications. Where only quoted text or stored copies were read, and not the
+// work itself, the edition says so. "Title not seen" marks works known by their
+// data alone.
+var (
+	MachineryHandbook  = Publication{"machinery-handbook", "Machinery's Handbook", "31st edition", LookedUp}
+	ClassicalBelts     = Publication{"ip-20", "ANSI/RMA IP-20: drives with classical V-belts and sheaves", "1988, as tabulated in Machinery's Handbook", LookedUp}
+	NarrowBelts        = Publication{"ip-22", "ANSI/RMA IP-22: drives with narrow V-belts and sheaves", "", Memory}
+	LightBelts         = Publication{"ip-23", "ANSI/RMA IP-23: drives with light-duty V-belts", "", Memory}
+	MachineElements    = Publication{"machine-elements", "Machine Elements in Mechanical Design", "4th edition", LookedUp}
+	MechanicalDesign   = Publication{"mechanical-design", "Mechanical Engineering Design, solutions manual, chapter 17", "stored copy", LookedUp}
+	VentilationManual  = Publication{"mo-114", "Maintenance and Operation of Ventilation Systems", "NAVFAC MO-114, volume 3", LookedUp}
+	ElectricalScience  = Publication{"hdbk-1011", "DOE Fundamentals Handbook: Electrical Science, volume 4", "DOE-HDBK-1011/4", LookedUp}
+	MachineryCourse    = Publication{"machinery-course", "University course in electric machinery, solution of problem 9-5", "title not seen", LookedUp}
+	ElectricalMachines = Publication{"electrical-machines", "Electrical Machines-2, textbook examples", "inputs of the examples only", LookedUp}
+	MotorStandard      = Publication{"mg-1", "NEMA MG 1: Motors and Generators", "", Memory}
+	UnbalanceSheet     = Publication{"tip-sheet-7", "Motor Systems Tip Sheet 7", "DOE/GO-102012-3733, 2012", LookedUp}
+	LoadSheet          = Publication{"motor-load", "Determining Electric Motor Load and Efficiency, US DOE fact sheet", "", Memory}
+	EnergyHandbook     = Publication{"energy-management", "Energy-management handbook, part on electric motors", "title not seen; data of its example only", LookedUp}
+	LoadArticle        = Publication{"motor-load-article", "Article on estimating motor load, trade press", "", LookedUp}
+	FluidMechanics     = Publication{"fluid-mechanics", "Fluid-mechanics textbook, example 10.11", "title not seen; data of the example only", LookedUp}
+	Refrigeration      = Publication{"refrigeration", "Refrigeration and air-conditioning textbook, chapter on fans and ducts", "title not seen; problem and printed answer", LookedUp}
+	DrivesGuide        = Publication{"drives-guide", "Natural Resources Canada: guide to variable frequency drives", "Appendix D", LookedUp}
+	Fundamentals       = Publication{"fundamentals", "ASHRAE Handbook: Fundamentals", "2017, chapter 1, values as quoted elsewhere", LookedUp}
+	EnergyReference    = Publication{"energyplus", "EnergyPlus Engineering Reference, air system fans (US DOE)", "", LookedUp}
+	MechanicalCode     = Publication{"imc", "International Mechanical Code", "sections 506 and 507; the code's own text not read", Memory}
+	HoodPermit         = Publication{"hood-permit", "City of Everett, Washington: worksheet for a Type I hood permit", "", LookedUp}
+	HospitalManual     = Publication{"va-hvac", "US Department of Veterans Affairs: HVAC design manual for hospitals", "", LookedUp}
+	KitchenSpec        = Publication{"ufgs-11400a", "UFGS-11400A: food service equipment", "", LookedUp}
+	BalanceSpec        = Publication{"balance-spec", "Marion County, Oregon: project specification, testing and balancing", "", LookedUp}
+	HoodStandard       = Publication{"nfpa-96", "NFPA 96: ventilation control and fire protection of commercial cooking", "", Memory}
+)
+
+// Publications returns every publication of the register.
+func Publications() []Publication {
+	return []Publication{
+		MachineryHandbook, ClassicalBelts, NarrowBelts, LightBelts, MachineElements, MechanicalDesign,
+		VentilationManual, ElectricalScience, MachineryCourse, ElectricalMachines, MotorStandard,
+		UnbalanceSheet, LoadSheet, EnergyHandbook, LoadArticle, FluidMechanics, Refrigeration, DrivesGuide,
+		Fundamentals, EnergyReference, MechanicalCode, HoodPermit, HospitalManual, KitchenSpec,
+		BalanceSpec, HoodStandard,
+	}
+}
