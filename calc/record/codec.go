@@ -1,0 +1,167 @@
+package record
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"maps"
+	"slices"
+	"strings"
+)
+
+// Texts returns every place that is not unknown, as key and canonical text.
+func (f *Fan) Texts() map[string]string {
+	m := map[string]string{}
+	for k, p := range f.Places() {
+		if p.State() != Unknown {
+			m[k] = p.Text()
+		}
+	}
+	return m
+}
+
+// A Problem is a part of foreign text that was not taken.
+type Problem struct {
+	Key  string
+	Text string
+	Err  error
+}
+
+// ErrKey is the problem of a key that no place has.
+var ErrKey = errors.New("unknown key")
+
+// Apply puts canonical texts into their places and reports what could not be
+// taken, in the order of the keys; a place whose text is refused stays as it
+// was. A bare key of a side means the old one's. Rows that don't exist are
+// started.
+func (f *Fan) Apply(texts map[string]string) []Problem {
+	var problems []Problem
+	keys := slices.Sorted(maps.Keys(texts))
+	started := map[string]bool{}
+	for _, k := range keys {
+		if id, ok := trialOf(k); ok && f.addTrial(id) != nil {
+			started[id] = true
+		}
+	}
+	index := maps.Collect(f.Places())
+	used := map[string]bool{}
+	for _, k := range keys {
+		p := index[k]
+		if p == nil {
+			p = index["old."+k]
+		}
+		if p == nil {
+			problems = append(problems, Problem{k, clip(texts[k], longestWord), ErrKey})
+			continue
+		}
+		before := p.Text()
+		if err := p.Set(texts[k]); err != nil {
+			problems = append(problems, Problem{k, clip(texts[k], longestWord), err})
+			restore(p, before)
+			continue
+		}
+		if id, ok := trialOf(k); ok {
+			used[id] = true
+		}
+	}
+	for id := range started {
+		if !used[id] {
+			f.RemoveTrial(id)
+		}
+	}
+	return problems
+}
+
+// restore gives a place a text it had before, which it therefore takes.
+func restore(p Place, text string) {
+	if err := p.Set(text); err != nil {
+		panic(fmt.Sprintf("record: %q was taken before: %v", text, err))
+	}
+}
+
+// stored is the outer shape of a stored fan.
+type stored struct {
+	Form int               `json:"form"`
+	Fan  map[string]string `json:"fan"`
+}
+
+// largest is the size of the largest stored fan that is read.
+const largest = 256 << 10
+
+// Errors of a stored fan that can't be read at all.
+var (
+	ErrTooLarge = errors.New("record: too large")
+	ErrForm     = errors.New("record: no form")
+)
+
+// Marshal returns the stored form of f: JSON with keys in order. It refuses a
+// fan of a later form.
+func (f *Fan) Marshal() ([]byte, error) {
+	if f.ReadOnly() {
+		return nil, fmt.Errorf("%w: %d can be read only", ErrForm, f.form)
+	}
+	return json.Marshal(stored{Form, f.Texts()})
+}
+
+// Unmarshal reads a stored fan and reports the parts that were not taken. A
+// fan of a later form is read as far as it is understood and is read-only.
+func Unmarshal(data []byte) (*Fan, []Problem, error) {
+	if len(data) > largest {
+		return nil, nil, ErrTooLarge
+	}
+	var s stored
+	d := json.NewDecoder(bytes.NewReader(data))
+	if err := d.Decode(&s); err != nil {
+		return nil, nil, fmt.Errorf("record: %w", err)
+	}
+	if _, err := d.Token(); err != io.EOF {
+		return nil, nil, errors.New("record: more than one value")
+	}
+	if s.Form < 1 || s.Fan == nil {
+		return nil, nil, ErrForm
+	}
+	f := NewFan()
+	problems := f.Apply(s.Fan)
+	f.form = s.Form
+	return f, problems, nil
+}
+
+// Clone returns a copy of f.
+func (f *Fan) Clone() *Fan {
+	c := NewFan()
+	for _, p := range c.Apply(f.Texts()) {
+		panic("record: own text refused: " + p.Key + " " + p.Err.Error())
+	}
+	c.form = f.form
+	return c
+}
+
+// Empty tells whether nothing is known of f.
+func (f *Fan) Empty() bool {
+	for _, p := range f.Places() {
+		if p.State() != Unknown {
+			return false
+		}
+	}
+	return true
+}
+
+// Fragment returns the known places as the fragment of a link, without "#":
+// key=text&key=text, in the order of [Fan.Places]. Garbled text stays out.
+func (f *Fan) Fragment() string {
+	var b strings.Builder
+	for k, p := range f.Places() {
+		if s := p.State(); s != Known && s != Illegible {
+			continue
+		}
+		if b.Len() > 0 {
+			b.WriteByte('&')
+		}
+		b.WriteString(k)
+		b.WriteByte('=')
+		b.WriteString(escape(p.Text()))
+	}
+	return b.String()
+}

@@ -1,0 +1,60 @@
+package record
+
+import (
+	"math"
+	"strings"
+
+	"roofside/calc/number"
+	"roofside/calc/unit"
+)
+
+// A Fact is what is fixed about a place of a quantity: the units it is usually
+// written in, the bounds of its number, how it is usually known.
+type Fact struct {
+	Scale  unit.Scale
+	Bounds string // a validator tag with both bounds, on the base value
+	Basis  Basis
+	Read   Band // band of a measured value unless one is given; common practice
+}
+
+// A Band is half the width of the interval a value is known to lie in: an
+// absolute part in the base unit, and a part of the value.
+type Band struct{ Abs, Rel float64 }
+
+func (b Band) of(x float64) float64 { return b.Abs + b.Rel*math.Abs(x) }
+
+// guess is the band taken for a guessed value unless one is given: this
+// library's own assumption.
+var guess = Band{Rel: 0.1}
+
+func (f *Fact) usual(b Basis) Band {
+	switch b {
+	case Measured:
+		return f.Read
+	case Guessed:
+		return guess
+	}
+	return Band{}
+}
+
+// parseBand reads the canonical half-width of an interval: a quantity of the
+// kind, or a percentage of the value.
+func parseBand(text string, k *unit.Kind) (Band, string, error) {
+	text = strings.TrimSpace(text)
+	if strings.HasSuffix(text, "%") && k.Name != unit.Ratio(0).Kind().Name {
+		r, canonical, err := number.ParseQuantity(text, unit.Ratio(0).Kind())
+		if err == nil {
+			err = bound(r, "gte=0,lte=1")
+		}
+		return Band{Rel: r}, canonical, err
+	}
+	x, canonical, err := number.ParseQuantity(text, k)
+	if err != nil {
+		return Band{}, "", err
+	}
+	if _, symbol := number.Split(canonical); symbol != "" {
+		u, _ := k.Unit(symbol)
+		x -= u.Zero // a band is a difference: of temperatures too
+	}
+	return Band{Abs: x}, canonical, bound(x, "gte=0,lte=1e12")
+}

@@ -1,0 +1,159 @@
+package record
+
+import "roofside/calc/unit"
+
+// Form is the version of the stored form that this library writes. A record
+// of a later form can be read, never rewritten.
+const Form = 1
+
+// A Fan is one fan to be replaced and its replacement.
+type Fan struct {
+	Name      Word
+	Supply    Choice[Supply]
+	SameWheel Choice[Answer] // the new wheel is the old one's type, diameter and model
+
+	Altitude   Entry[unit.Length]
+	ColdestAir Entry[unit.Temperature] // at the coldest start
+
+	Target   Target
+	Old, New Side
+	Trials   []*Trial // in the order they were made
+	Hood     Hood
+	Want     Want
+
+	form int // as read; 0 for one made here
+}
+
+// Target is what the new fan is to do.
+type Target struct {
+	Speed    Entry[unit.Speed] // of the balance report or the design
+	TagSpeed Entry[unit.Speed] // of the drive tag
+	Rated    Entry[unit.Speed] // the new fan's, at the design airflow and pressure
+	Use      Choice[Origin]    // overrules the ranking of origins
+	Over     Entry[unit.Ratio] // how far above the target a setting may come
+
+	Airflow  Entry[unit.Flow]
+	Pressure Entry[unit.Pressure] // static
+	Power    Entry[unit.Power]    // at the fan's shaft
+	AirTemp  Entry[unit.Temperature]
+}
+
+// Side is one of the two fans: its plate, its drive and what was read at it.
+type Side struct {
+	// The motor's plate.
+	MotorPower        Entry[unit.Power]
+	MotorVolts        Entry[unit.Voltage] // as the leads are connected
+	MotorAmps         Entry[unit.Current] // full load, at those volts
+	ServiceFactor     Entry[unit.Ratio]
+	ServiceFactorAmps Entry[unit.Current]
+	MotorSpeed        Entry[unit.Speed]
+	MotorFrequency    Entry[unit.Frequency]
+
+	// The wheel.
+	WheelDiameter Entry[unit.Length]
+	WheelMax      Entry[unit.Speed]
+
+	// The drive. Diameters are pitch diameters unless their key says outside.
+	Section           Choice[Section]
+	Groove            Choice[Groove]
+	Sheave            Choice[Pitch] // the motor sheave's kind
+	MotorSheave       Entry[unit.Length]
+	MotorOutside      Entry[unit.Length]
+	MotorGap          Entry[unit.Length] // width of the groove at the outside diameter
+	GrooveAngle       Entry[unit.Angle]
+	FanSheave         Entry[unit.Length]
+	FanOutside        Entry[unit.Length]
+	Turns             Entry[unit.Turns] // open: as found, or as shipped
+	AnchorTurns       Entry[unit.Turns] // two settings whose pitch diameter is stamped
+	AnchorPitch       Entry[unit.Length]
+	SecondAnchorTurns Entry[unit.Turns]
+	SecondAnchorPitch Entry[unit.Length]
+	MostTurns         Entry[unit.Turns]
+	FlangeLead        Entry[unit.Length] // axial travel of the movable flange in a turn
+	BeltNumber        Word
+	Center            Entry[unit.Length] // shaft center distance at Turns
+	TravelToward      Entry[unit.Length] // base travel left toward the fan shaft
+	TravelAway        Entry[unit.Length]
+
+	// The ratio counted by hand.
+	CountFan   Entry[unit.Turns]
+	CountMotor Entry[unit.Turns]
+
+	// What was read.
+	BeltHealthy Choice[Answer]
+	NoLoadAmps  Entry[unit.Current] // with the belt off
+	Reading     Reading
+}
+
+// Reading is what instruments said at one time.
+type Reading struct {
+	Speed     Entry[unit.Speed] // of the fan
+	MotorTach Entry[unit.Speed]
+	Amps      [3]Entry[unit.Current]
+	Volts     [3]Entry[unit.Voltage] // between lines 1-2, 2-3, 3-1
+	Frequency Entry[unit.Frequency]
+	AirTemp   Entry[unit.Temperature]
+	Airflow   Entry[unit.Flow]
+	Pressure  Entry[unit.Pressure]
+	TippedUp  Choice[Answer] // amps read at a fan tipped up are false
+}
+
+// Trial is one setting of the new drive and what was read at it.
+type Trial struct {
+	ID       string
+	Turns    Entry[unit.Turns]
+	At       Moment
+	Accepted Choice[Answer]
+	Reading  Reading
+}
+
+// Hood is the hood, the duct and the air that replaces what is exhausted.
+type Hood struct {
+	Listing      Choice[Listing]
+	LabelAirflow Entry[unit.Flow] // what the listed hood's own label asks for
+	Kind         Choice[HoodKind]
+	Duty         Choice[HoodDuty]
+	Length       Entry[unit.Length]
+	Airflow      Entry[unit.Flow] // measured at the hood
+
+	DuctWidth    Entry[unit.Length]
+	DuctHeight   Entry[unit.Length]
+	DuctDiameter Entry[unit.Length]
+
+	MakeUp        Entry[unit.Flow]
+	Transfer      Entry[unit.Flow] // air drawn from rooms beside the kitchen
+	SpacePressure Entry[unit.Pressure]
+}
+
+// Want is what is sought of the fan laws, and at which value.
+type Want struct {
+	Goal     Choice[Goal]
+	Speed    Entry[unit.Speed]
+	Airflow  Entry[unit.Flow]
+	Pressure Entry[unit.Pressure]
+	Power    Entry[unit.Power]
+	AirTemp  Entry[unit.Temperature]
+}
+
+// NewFan returns a fan of which nothing is known.
+func NewFan() *Fan {
+	f := &Fan{}
+	for range f.Places() { // listing a place binds its facts
+	}
+	return f
+}
+
+// ReadOnly tells whether f was read from a later form than this library
+// writes, so that writing it would lose what it doesn't know.
+func (f *Fan) ReadOnly() bool { return f.form > Form }
+
+// Left returns the trial the new fan was left at, the last one accepted, or
+// nil.
+func (f *Fan) Left() *Trial {
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		if f.Trials[i].Accepted.Value() == Yes {
+			return f.Trials[i]
+		}
+	}
+	return nil
+}

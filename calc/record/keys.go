@@ -1,0 +1,177 @@
+package record
+
+import (
+	"iter"
+
+	"roofside/calc/unit"
+)
+
+// Places lists every place of f with its key, once.
+func (f *Fan) Places() iter.Seq2[string, Place] {
+	return func(yield func(string, Place) bool) {
+		l := lister{yield: yield}
+		l.fan(f)
+	}
+}
+
+// Place returns the place with a key, or nil.
+func (f *Fan) Place(key string) Place {
+	for have, p := range f.Places() {
+		if have == key {
+			return p
+		}
+	}
+	return nil
+}
+
+// KeyOf returns the key of a place of f, "" for none.
+func (f *Fan) KeyOf(p Place) string {
+	for k, have := range f.Places() {
+		if have == p {
+			return k
+		}
+	}
+	return ""
+}
+
+// A lister walks the places and binds each to its facts.
+type lister struct {
+	yield   func(string, Place) bool
+	prefix  string
+	stopped bool
+}
+
+func (l *lister) add(key string, p Place) {
+	if !l.stopped && !l.yield(l.prefix+key, p) {
+		l.stopped = true
+	}
+}
+
+func put[Q unit.Quantity](l *lister, key string, e *Entry[Q], f *Fact) {
+	e.fact = f
+	l.add(key, e)
+}
+
+func (l *lister) under(prefix string) *lister {
+	m := *l
+	m.prefix += prefix
+	m.yield = func(k string, p Place) bool {
+		if l.stopped = l.stopped || !l.yield(k, p); l.stopped {
+			return false
+		}
+		return true
+	}
+	return &m
+}
+
+func (l *lister) fan(f *Fan) {
+	l.add("name", &f.Name)
+	l.add("supply", &f.Supply)
+	l.add("same-wheel", &f.SameWheel)
+	put(l, "altitude", &f.Altitude, &altitude)
+	put(l, "coldest-air", &f.ColdestAir, &airTemperature)
+	l.under("target.").target(&f.Target)
+	l.under("old.").side(&f.Old)
+	l.under("new.").side(&f.New)
+	for _, t := range f.Trials {
+		l.under(trialPrefix + t.ID + ".").trial(t)
+	}
+	l.under("hood.").hood(&f.Hood)
+	l.under("want.").want(&f.Want)
+}
+
+func (l *lister) target(t *Target) {
+	put(l, "speed", &t.Speed, &reportSpeed)
+	put(l, "tag-speed", &t.TagSpeed, &plateSpeed)
+	put(l, "rated-speed", &t.Rated, &plateSpeed)
+	l.add("use", &t.Use)
+	put(l, "over", &t.Over, &share)
+	put(l, "airflow", &t.Airflow, &reportFlow)
+	put(l, "pressure", &t.Pressure, &reportPressure)
+	put(l, "power", &t.Power, &reportPower)
+	put(l, "air-temperature", &t.AirTemp, &airTemperature)
+}
+
+func (l *lister) side(s *Side) {
+	put(l, "motor-power", &s.MotorPower, &platePower)
+	put(l, "motor-volts", &s.MotorVolts, &plateVolts)
+	put(l, "motor-amps", &s.MotorAmps, &plateAmps)
+	put(l, "service-factor", &s.ServiceFactor, &serviceFactor)
+	put(l, "service-factor-amps", &s.ServiceFactorAmps, &plateAmps)
+	put(l, "motor-speed", &s.MotorSpeed, &plateSpeed)
+	put(l, "motor-frequency", &s.MotorFrequency, &plateFrequency)
+	put(l, "wheel-diameter", &s.WheelDiameter, &diameter)
+	put(l, "wheel-max-speed", &s.WheelMax, &plateSpeed)
+	l.add("section", &s.Section)
+	l.add("groove", &s.Groove)
+	l.add("sheave", &s.Sheave)
+	put(l, "motor-sheave", &s.MotorSheave, &diameter)
+	put(l, "motor-sheave-outside", &s.MotorOutside, &taped)
+	put(l, "motor-sheave-gap", &s.MotorGap, &gap)
+	put(l, "groove-angle", &s.GrooveAngle, &grooveAngle)
+	put(l, "fan-sheave", &s.FanSheave, &diameter)
+	put(l, "fan-sheave-outside", &s.FanOutside, &taped)
+	put(l, "turns", &s.Turns, &turnsOpen)
+	put(l, "anchor-turns", &s.AnchorTurns, &stampedTurns)
+	put(l, "anchor-pitch", &s.AnchorPitch, &diameter)
+	put(l, "second-anchor-turns", &s.SecondAnchorTurns, &stampedTurns)
+	put(l, "second-anchor-pitch", &s.SecondAnchorPitch, &diameter)
+	put(l, "most-turns", &s.MostTurns, &stampedTurns)
+	put(l, "flange-lead", &s.FlangeLead, &lead)
+	l.add("belt-number", &s.BeltNumber)
+	put(l, "center-distance", &s.Center, &taped)
+	put(l, "travel-toward", &s.TravelToward, &travel)
+	put(l, "travel-away", &s.TravelAway, &travel)
+	put(l, "count-fan-turns", &s.CountFan, &countedTurns)
+	put(l, "count-motor-turns", &s.CountMotor, &countedTurns)
+	l.add("belt-healthy", &s.BeltHealthy)
+	put(l, "no-load-amps", &s.NoLoadAmps, &clampAmps)
+	l.reading(&s.Reading)
+}
+
+func (l *lister) reading(r *Reading) {
+	put(l, "speed", &r.Speed, &tachometer)
+	put(l, "motor-tachometer", &r.MotorTach, &tachometer)
+	for i, leg := range []string{"amps-1", "amps-2", "amps-3"} {
+		put(l, leg, &r.Amps[i], &clampAmps)
+	}
+	for i, pair := range []string{"volts-12", "volts-23", "volts-31"} {
+		put(l, pair, &r.Volts[i], &meterVolts)
+	}
+	put(l, "frequency", &r.Frequency, &meterFrequency)
+	put(l, "air-temperature", &r.AirTemp, &airTemperature)
+	put(l, "airflow", &r.Airflow, &flow)
+	put(l, "pressure", &r.Pressure, &pressure)
+	l.add("tipped-up", &r.TippedUp)
+}
+
+func (l *lister) trial(t *Trial) {
+	put(l, "turns", &t.Turns, &turnsOpen)
+	l.add("at", &t.At)
+	l.add("accepted", &t.Accepted)
+	l.reading(&t.Reading)
+}
+
+func (l *lister) hood(h *Hood) {
+	l.add("listing", &h.Listing)
+	put(l, "label-airflow", &h.LabelAirflow, &reportFlow)
+	l.add("kind", &h.Kind)
+	l.add("duty", &h.Duty)
+	put(l, "length", &h.Length, &hoodLength)
+	put(l, "airflow", &h.Airflow, &flow)
+	put(l, "duct-width", &h.DuctWidth, &duct)
+	put(l, "duct-height", &h.DuctHeight, &duct)
+	put(l, "duct-diameter", &h.DuctDiameter, &duct)
+	put(l, "makeup-airflow", &h.MakeUp, &flowOrNone)
+	put(l, "transfer-airflow", &h.Transfer, &flowOrNone)
+	put(l, "space-pressure", &h.SpacePressure, &spacePressure)
+}
+
+func (l *lister) want(w *Want) {
+	l.add("goal", &w.Goal)
+	put(l, "speed", &w.Speed, &wish.speed)
+	put(l, "airflow", &w.Airflow, &wish.flow)
+	put(l, "pressure", &w.Pressure, &wish.pressure)
+	put(l, "power", &w.Power, &wish.power)
+	put(l, "air-temperature", &w.AirTemp, &airTemperature)
+}

@@ -1,0 +1,70 @@
+package record
+
+import (
+	"errors"
+	"net/url"
+	"strings"
+)
+
+// Errors of a part of a link.
+var (
+	ErrEscape = errors.New("broken escape")
+	ErrPart   = errors.New("no key=text")
+	ErrTwice  = errors.New("given twice")
+	ErrLong   = errors.New("too long")
+)
+
+const longestLink = 16 << 10
+
+// ParseFragment reads the fragment of a link, key=text&key=text. A part that
+// can't be read is reported and the rest is used.
+func ParseFragment(fragment string) (map[string]string, []Problem) {
+	texts := map[string]string{}
+	var problems []Problem
+	fragment = strings.TrimPrefix(fragment, "#")
+	if len(fragment) > longestLink {
+		return texts, []Problem{{Text: clip(fragment, longestWord), Err: ErrLong}}
+	}
+	for part := range strings.SplitSeq(fragment, "&") {
+		if part == "" {
+			continue
+		}
+		key, text, ok := strings.Cut(part, "=")
+		if !ok || key == "" {
+			problems = append(problems, Problem{clip(part, longestWord), "", ErrPart})
+			continue
+		}
+		value, err := url.PathUnescape(text)
+		switch _, twice := texts[key]; {
+		case err != nil:
+			problems = append(problems, Problem{clip(key, longestWord), clip(text, longestWord), ErrEscape})
+		case twice:
+			problems = append(problems, Problem{clip(key, longestWord), clip(value, longestWord), ErrTwice})
+		default:
+			texts[key] = value
+		}
+	}
+	return texts, problems
+}
+
+// escape percent-encodes what would end a part of a fragment or break when a
+// link is pasted into other text; what a person reads in a link stays plain.
+func escape(text string) string {
+	const plain = "/;:,@$!*'()?."
+	var b strings.Builder
+	for i := range len(text) {
+		switch c := text[i]; {
+		case c == ' ':
+			b.WriteString("%20")
+		case 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z' || '0' <= c && c <= '9' || c == '-' || c == '_' || c == '~',
+			strings.IndexByte(plain, c) >= 0:
+			b.WriteByte(c)
+		default:
+			const hex = "0123456789ABCDEF"
+			b.WriteByte('%')
+			b.WriteByte(hex[c>>4])
+			b.WriteByte(hex[c&15])
+		}
+	}
+	return b.String()
+}

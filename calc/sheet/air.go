@@ -1,0 +1,156 @@
+package sheet
+
+import (
+	"roofside/calc/airflow"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Point is an operating point as far as it is known.
+type Point struct {
+	Speed    Answer[unit.Speed]
+	Airflow  Answer[unit.Flow]
+	Pressure Answer[unit.Pressure]
+	Power    Answer[unit.Power]
+	Air      Answer[unit.Temperature]
+}
+
+// ReferencePoint answers with the point that the fan laws start from: that of
+// the balance report or the design, else what was read at the old fan.
+func ReferencePoint(f *record.Fan) Point {
+	t, r := &f.Target, &f.Old.Reading
+	if known(&t.Airflow) || known(&t.Pressure) || !known(&r.Airflow) && !known(&r.Pressure) {
+		speed := Read("n₁", FromReport, &t.Speed)
+		if f.SameWheel.Value() == record.No {
+			speed = Read("n₁", FromRating, &t.Rated)
+		}
+		return Point{speed, Read("Q₁", FromReport, &t.Airflow), Read("p₁", FromReport, &t.Pressure),
+			Read("P₁", FromReport, &t.Power), Read("T₁", FromReport, &t.AirTemp)}
+	}
+	power := OldPower(f)
+	if !power.Known() {
+		power.Wanted = append([]record.Place{&t.Power}, power.Wanted...)
+	}
+	return Point{FanSpeed(f, &f.Old), Read("Q₁", FromPlace, &r.Airflow), Read("p₁", FromPlace, &r.Pressure),
+		power, Read("T₁", FromPlace, &r.AirTemp)}
+}
+
+// OldPower answers with the power that the old motor gave, by its amps: between
+// the lowest and the highest of the named methods.
+func OldPower(f *record.Fan) Answer[unit.Power] {
+	return ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old)).Power
+}
+
+// PlannedSpeed answers with the speed the new fan runs at or will: as entered
+// to be looked at; as left; as last read; as the row to set gives; as the
+// target says.
+func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
+	if known(&f.Want.Speed) {
+		return Read("n₂", FromPlace, &f.Want.Speed)
+	}
+	for _, trial := range []*record.Trial{f.Left(), lastTrial(f)} {
+		if trial != nil && known(&trial.Reading.Speed) {
+			return Read("n₂", FromTrial, &trial.Reading.Speed)
+		}
+	}
+	if t.Set >= 0 {
+		row := t.Rows[t.Set]
+		return Answer[unit.Speed]{Value: row.Speed, Band: unit.Speed(t.Band) * row.Speed, From: t.From, Steps: t.Speed.Steps}
+	}
+	return TargetSpeed(f)
+}
+
+// PlannedAir answers with the air temperature at the planned speed: as entered,
+// or as at the latest trial, or as at the reference point.
+func PlannedAir(f *record.Fan) Answer[unit.Temperature] {
+	if known(&f.Want.AirTemp) {
+		return Read("T₂", FromPlace, &f.Want.AirTemp)
+	}
+	if t := lastTrial(f); t != nil && known(&t.Reading.AirTemp) {
+		return Read("T₂", FromTrial, &t.Reading.AirTemp)
+	}
+	return ReferencePoint(f).Air
+}
+
+// Density answers with the density of the air at the fan.
+func Density(f *record.Fan, air Answer[unit.Temperature]) Answer[unit.Density] {
+	var a Ask
+	z, t := Want(&a, "Z", &f.Altitude), Use(&a, "T", air)
+	return Solve(&a, FromPlace, "air.density", At{"altitude": z.Term, "temperature": t.Term}, func() (unit.Density, error) {
+		return airflow.Density(z.V(), t.V())
+	})
+}
+
+// DensityRatio answers with how the air at two temperatures compares at the
+// same place, where altitude cancels. Where one isn't known they are taken to
+// be alike.
+func DensityRatio(first, second Answer[unit.Temperature]) Answer[unit.Ratio] {
+	var a Ask
+	if first.Fault != nil || second.Fault != nil {
+		t1, t2 := Use(&a, "T₁", first), Use(&a, "T₂", second)
+		return Solve(&a, FromPlace, "air.density.ratio", nil, func() (unit.Ratio, error) { return unit.Ratio(t1.V() / t2.V()), nil })
+	}
+	if !first.Known() || !second.Known() {
+		return fixed(unit.Ratio(1), "air.density.same")
+	}
+	t1, t2 := Use(&a, "T₁", first), Use(&a, "T₂", second)
+	return Solve(&a, FromPlace, "air.density.ratio", nil, func() (unit.Ratio, error) { return unit.Ratio(t1.V() / t2.V()), nil })
+}
+
+// PointAt answers with the operating point at another speed and air temperature: the
+// same wheel on the same system.
+func PointAt(f *record.Fan, speed Answer[unit.Speed], air Answer[unit.Temperature]) Point {
+	ref := ReferencePoint(f)
+	rho := DensityRatio(ref.Air, air)
+	p := Point{Speed: speed, Air: air}
+	{
+		var a Ask
+		n1, n2, q := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "Q₁", ref.Airflow)
+		p.Airflow = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "q1": q.Term}, func() (unit.Flow, error) {
+			return airflow.FlowAtSpeed(q.V(), n1.V(), n2.V())
+		})
+	}
+	{
+		var a Ask
+		n1, n2, q, k := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "p₁", ref.Pressure), Use(&a, "ρ₂/ρ₁", rho)
+		p.Pressure = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "p1": q.Term}, func() (unit.Pressure, error) {
+			return airflow.PressureAtSpeed(q.V(), n1.V(), n2.V(), 1, unit.Density(k.V()))
+		})
+	}
+	{
+		var a Ask
+		n1, n2, q, k := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "P₁", ref.Power), Use(&a, "ρ₂/ρ₁", rho)
+		p.Power = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "w1": q.Term}, func() (unit.Power, error) {
+			return airflow.PowerAtSpeed(q.V(), n1.V(), n2.V(), 1, unit.Density(k.V()))
+		})
+	}
+	return p
+}
+
+// SpeedFor answers with the speed that brings what is sought: an airflow, a
+// pressure or a power.
+func SpeedFor(f *record.Fan) Answer[unit.Speed] {
+	ref, w := ReferencePoint(f), &f.Want
+	rho := DensityRatio(ref.Air, PlannedAir(f))
+	var a Ask
+	n1 := Use(&a, "n₁", ref.Speed)
+	switch w.Goal.Value() {
+	case record.GoalAirflow:
+		q1, q2 := Use(&a, "Q₁", ref.Airflow), Want(&a, "Q₂", &w.Airflow)
+		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "q1": q1.Term, "q2": q2.Term}, func() (unit.Speed, error) {
+			return airflow.SpeedForFlow(n1.V(), q1.V(), q2.V())
+		})
+	case record.GoalPressure:
+		k, p1, p2 := Use(&a, "ρ₂/ρ₁", rho), Use(&a, "p₁", ref.Pressure), Want(&a, "p₂", &w.Pressure)
+		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "p1": p1.Term, "p2": p2.Term}, func() (unit.Speed, error) {
+			return airflow.SpeedForPressure(n1.V(), p1.V(), p2.V(), 1, unit.Density(k.V()))
+		})
+	case record.GoalPower:
+		k, p1, p2 := Use(&a, "ρ₂/ρ₁", rho), Use(&a, "P₁", ref.Power), Want(&a, "P₂", &w.Power)
+		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "w1": p1.Term, "w2": p2.Term}, func() (unit.Speed, error) {
+			return airflow.SpeedForPower(n1.V(), p1.V(), p2.V(), 1, unit.Density(k.V()))
+		})
+	}
+	a.miss(&w.Goal)
+	return Solve(&a, FromPlace, "air.laws.speed", nil, func() (unit.Speed, error) { return 0, nil })
+}

@@ -1,0 +1,190 @@
+package sheet
+
+import (
+	"roofside/calc/airflow"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Basis is the power that the fan is known to take at one speed, from which
+// it is carried to others by the fan laws: from amps of a trial of the new
+// drive, else of the old motor, else from the balance report. Amps themselves
+// are never carried by the cube.
+type Basis struct {
+	From   From
+	Speed  Answer[unit.Speed]
+	Air    Answer[unit.Temperature] // of that reading; unknown air is taken as unchanged
+	Power  Answer[unit.Power]       // the middle of the methods
+	Wanted []record.Place           // why there is none
+	chains []chain
+	volts  unit.Voltage // of that reading; 0 when not read
+}
+
+// A chain carries one method of telling load through the fan laws, so that
+// what one motor's amps said is turned back to the other's the same way.
+type chain struct {
+	low, high unit.Power
+	half      bool
+	assumed   float64
+}
+
+// Known tells whether there is a basis.
+func (b *Basis) Known() bool { return len(b.chains) > 0 && b.Speed.Known() }
+
+// FanBasis returns what the new fan's power is carried from.
+func FanBasis(f *record.Fan) *Basis {
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		t := f.Trials[i]
+		if known(&t.Reading.Amps[0]) || known(&t.Reading.Amps[1]) || known(&t.Reading.Amps[2]) {
+			if b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(f, t)); b.Known() {
+				return b
+			}
+		}
+	}
+	if f.SameWheel.Value() != record.Yes {
+		return &Basis{Wanted: []record.Place{&f.SameWheel}}
+	}
+	old := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old))
+	if old.Known() {
+		return old
+	}
+	if known(&f.Target.Power) {
+		p := Read("P", FromReport, &f.Target.Power)
+		b := &Basis{From: FromReport, Speed: Read("n", FromReport, &f.Target.Speed), Air: Read("T", FromReport, &f.Target.AirTemp), Power: p}
+		if p.Known() {
+			low, high := p.Low(), p.High()
+			b.chains = []chain{{low: low, high: high}, {low: low, high: high, half: true, assumed: leastNoLoad}, {low: low, high: high, half: true, assumed: mostNoLoad}}
+		}
+		b.Wanted = append(b.Speed.open(), p.open()...)
+		return b
+	}
+	return old
+}
+
+// trialSpeed answers with the fan's speed at a trial: read, or else what the
+// drive gives at its turns.
+func trialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
+	if known(&t.Reading.Speed) {
+		return Read("n₂", FromTachometer, &t.Reading.Speed)
+	}
+	var a Ask
+	n := Use(&a, "n₁", MotorSpeed(f, &f.New, &t.Reading, noLoad))
+	d, D := Use(&a, "d", MotorPitchAt(&f.New, Read("t", FromPlace, &t.Turns))), Use(&a, "D", FanPitch(&f.New))
+	return Solve(&a, FromSheaves, "drive.speed", nil, func() (unit.Speed, error) {
+		return n.V() * unit.Speed(d.V()/D.V()), nil
+	})
+}
+
+func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, speed Answer[unit.Speed]) *Basis {
+	b := &Basis{From: from, Speed: speed, Air: Read("T", FromPlace, &r.AirTemp)}
+	if v := VoltsMean(r); v.Known() {
+		b.volts = v.Value
+	}
+	var powers []Answer[unit.Power]
+	for _, share := range Shares(f, s, r) {
+		p := shaftPower(s, share)
+		powers = append(powers, p)
+		if p.Known() {
+			b.chains = append(b.chains, chain{max(p.Low(), 0), p.High(), share.half, share.assumed})
+		}
+	}
+	if len(powers) > 0 {
+		b.Power = spread("P", powers)
+	}
+	b.Wanted = append(b.Power.open(), speed.open()...)
+	if len(powers) == 0 {
+		b.Wanted = []record.Place{&f.Target.Power}
+	}
+	return b
+}
+
+func shaftPower(s *record.Side, share Share) Answer[unit.Power] {
+	var a Ask
+	plate, load := Want(&a, "Pₙ", &s.MotorPower), Use(&a, "L", share.Load)
+	return Solve(&a, FromPlace, "air.shaft", nil, func() (unit.Power, error) {
+		return plate.V() * unit.Power(load.V()), nil
+	})
+}
+
+// A motor is a motor's plate, in plain numbers.
+type motor struct {
+	power  unit.Power
+	amps   unit.Current
+	noLoad unit.Current // 0 when not read
+	volts  unit.Voltage // of the plate; 0 when not read
+}
+
+func plateOf(s *record.Side) (m motor, wanted []record.Place) {
+	var a Ask
+	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
+	m = motor{power: p.V(), amps: i.V()}
+	if s.NoLoadAmps.State() == record.Known {
+		m.noLoad = s.NoLoadAmps.Value()
+	}
+	if s.MotorVolts.State() == record.Known {
+		m.volts = s.MotorVolts.Value()
+	}
+	if a.fault != nil {
+		return m, []record.Place{a.fault.Place}
+	}
+	return m, a.wanted
+}
+
+// draw returns the amps a motor takes to give power p, the way a chain tells
+// load.
+func (m motor) draw(c chain, p unit.Power, volts unit.Voltage) (unit.Current, error) {
+	load := unit.Ratio(p / m.power)
+	if !c.half {
+		plate := m.volts
+		if plate == 0 || volts == 0 {
+			plate, volts = unit.Volt, unit.Volt
+		}
+		return airflow.AmpsProportional(load, m.amps, volts, plate)
+	}
+	i0 := m.noLoad
+	if i0 == 0 {
+		k := c.assumed
+		if k == 0 {
+			k = leastNoLoad
+		}
+		i0 = m.amps * unit.Current(k)
+	}
+	return airflow.AmpsHalfNoLoad(load, i0, m.amps)
+}
+
+// amps returns the lowest and highest current of the methods at factor times
+// the basis' power.
+func (b *Basis) amps(m motor, factor float64) (low, high unit.Current, ok bool) {
+	for _, c := range b.chains {
+		for i, p := range [2]unit.Power{c.low, c.high} {
+			amps, err := m.draw(c, p*unit.Power(factor), b.volts)
+			if err != nil {
+				return 0, 0, false
+			}
+			if i == 0 && (!ok || amps < low) {
+				low = amps
+			}
+			if i == 1 && (!ok || amps > high) {
+				high = amps
+			}
+			ok = true
+		}
+	}
+	return low, high, ok
+}
+
+// load returns the middle of the methods' load of a motor at factor times the
+// basis' power.
+func (b *Basis) load(m motor, factor float64) unit.Ratio {
+	return unit.Ratio(float64(b.Power.Value/m.power) * factor)
+}
+
+// warmth returns how much denser air at t is than at the basis' reading: both
+// at the same place, so that only the temperatures count. Where one isn't
+// known they are taken to be alike.
+func (b *Basis) warmth(t Answer[unit.Temperature]) float64 {
+	if !t.Known() || !b.Air.Known() {
+		return 1
+	}
+	return float64(b.Air.Value / t.Value)
+}

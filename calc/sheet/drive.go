@@ -1,0 +1,198 @@
+package sheet
+
+import (
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// MotorPitch answers with the pitch diameter of the motor sheave: between its
+// stamped settings for the turns it is open; or as entered; or from its taped
+// outside diameter; or from its groove's width.
+func MotorPitch(s *record.Side) Answer[unit.Length] {
+	return MotorPitchAt(s, Read("t", FromPlace, &s.Turns))
+}
+
+// MotorPitchAt is [MotorPitch] with an adjustable sheave open by turns.
+func MotorPitchAt(s *record.Side, turns Answer[unit.Turns]) Answer[unit.Length] {
+	switch {
+	case s.Sheave.Value() == record.Adjustable && (anchored(s) || !known(&s.MotorSheave) && !known(&s.MotorGap)):
+		return anchorPitch(s, turns)
+	case known(&s.MotorSheave):
+		return Read("d", FromStamp, &s.MotorSheave)
+	case known(&s.MotorGap):
+		return gapPitch(s)
+	case known(&s.MotorOutside):
+		return outsidePitch(s, &s.MotorOutside)
+	}
+	return Read("d", FromStamp, &s.MotorSheave)
+}
+
+func anchored(s *record.Side) bool {
+	return known(&s.AnchorTurns) && known(&s.AnchorPitch) && known(&s.SecondAnchorTurns) && known(&s.SecondAnchorPitch)
+}
+
+func anchorPitch(s *record.Side, turns Answer[unit.Turns]) Answer[unit.Length] {
+	var a Ask
+	t1, d1 := Want(&a, "t₁", &s.AnchorTurns), Want(&a, "d₁", &s.AnchorPitch)
+	t2, d2 := Want(&a, "t₂", &s.SecondAnchorTurns), Want(&a, "d₂", &s.SecondAnchorPitch)
+	t := Use(&a, "t", turns)
+	at := At{"t1": t1.Term, "d1": d1.Term, "t2": t2.Term, "d2": d2.Term, "turns": t.Term}
+	return Solve(&a, FromAnchors, "drive.adjustable", at, func() (unit.Length, error) {
+		sheave, err := drive.NewAdjustable(t1.V(), d1.V(), t2.V(), d2.V())
+		if err != nil {
+			return 0, err
+		}
+		return sheave.Pitch(t.V())
+	})
+}
+
+func gapPitch(s *record.Side) Answer[unit.Length] {
+	var a Ask
+	a.Need(&s.Section)
+	outside := Want(&a, "dₒ", &s.MotorOutside)
+	gap := Want(&a, "g", &s.MotorGap)
+	angle := Want(&a, "α", &s.GrooveAngle)
+	at := At{"outside": outside.Term, "gap": gap.Term, "angle": angle.Term, "section": {Place: &s.Section}}
+	return Solve(&a, FromGap, "drive.gap", at, func() (unit.Length, error) {
+		return drive.PitchFromGap(outside.V(), gap.V(), drive.Section(s.Section.Value()), angle.V())
+	})
+}
+
+func outsidePitch(s *record.Side, e *record.Entry[unit.Length]) Answer[unit.Length] {
+	var a Ask
+	a.Need(&s.Section)
+	outside := Want(&a, "dₒ", e)
+	at := At{"outside": outside.Term, "section": {Place: &s.Section}, "groove": {Place: &s.Groove}}
+	return Solve(&a, FromOutside, "drive.outside", at, func() (unit.Length, error) {
+		groove := drive.Standard
+		if s.Groove.Value() == record.CombinationGroove {
+			groove = drive.Combination
+		}
+		return drive.PitchFromOutside(outside.V(), drive.Section(s.Section.Value()), groove)
+	})
+}
+
+// FanPitch answers with the pitch diameter of the fan sheave: as entered, or
+// from its taped outside diameter.
+func FanPitch(s *record.Side) Answer[unit.Length] {
+	if !known(&s.FanSheave) && known(&s.FanOutside) {
+		return outsidePitch(s, &s.FanOutside)
+	}
+	return Read("D", FromStamp, &s.FanSheave)
+}
+
+// SheaveRatio answers with the fan's speed as a share of the motor's, by the
+// pitch diameters.
+func SheaveRatio(s *record.Side) Answer[unit.Ratio] {
+	var a Ask
+	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
+	return Solve(&a, FromSheaves, "drive.ratio", At{"driver": d.Term, "driven": D.Term}, func() (unit.Ratio, error) {
+		return drive.Ratio(d.V(), D.V())
+	})
+}
+
+// quarter is how near a count of motor turns is read (common practice).
+const quarter unit.Turns = 0.25
+
+// CountedRatio answers with the fan's speed as a share of the motor's, from
+// both shafts turned by hand.
+func CountedRatio(s *record.Side) Answer[unit.Ratio] {
+	var a Ask
+	fan, motor := Want(&a, "N₂", &s.CountFan), Want(&a, "N₁", &s.CountMotor)
+	if motor.Band == 0 {
+		motor.Band = float64(quarter)
+	}
+	at := At{"fanTurns": fan.Term, "motorTurns": motor.Term}
+	return Solve(&a, FromCount, "drive.count", at, func() (unit.Ratio, error) {
+		r, _, err := drive.Count(fan.V(), motor.V(), 0)
+		return r, err
+	})
+}
+
+// Ratio answers with the fan's speed as a share of the motor's: counted before
+// computed.
+func Ratio(s *record.Side) Answer[unit.Ratio] {
+	if known(&s.CountFan) || known(&s.CountMotor) {
+		return CountedRatio(s)
+	}
+	return SheaveRatio(s)
+}
+
+// FanSpeed answers with the speed of a fan: read; or the motor's speed times
+// the counted ratio; or by the sheaves.
+func FanSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+	if known(&s.Reading.Speed) {
+		return Read("n₂", FromTachometer, &s.Reading.Speed)
+	}
+	return Expected(f, s)
+}
+
+// Expected answers with the speed that ratio and motor give a fan, whatever a
+// tachometer on the fan says.
+func Expected(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+	if known(&s.CountFan) || known(&s.CountMotor) {
+		return CountedSpeed(f, s)
+	}
+	return SheaveSpeed(f, s)
+}
+
+// CountedSpeed answers with the motor's speed times the ratio counted by hand.
+func CountedSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+	var a Ask
+	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
+	i := Use(&a, "i", CountedRatio(s))
+	return Solve(&a, FromCount, "drive.counted", nil, func() (unit.Speed, error) {
+		return n.V() * unit.Speed(i.V()), nil
+	})
+}
+
+// SheaveSpeed answers with the fan's speed by motor speed and pitch diameters.
+func SheaveSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+	var a Ask
+	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
+	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
+	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+		return drive.Driven(n.V(), d.V(), D.V())
+	})
+}
+
+// BeltSpeed answers with the speed of a side's belt.
+func BeltSpeed(f *record.Fan, s *record.Side) Answer[unit.Velocity] {
+	var a Ask
+	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
+	d := Use(&a, "d", MotorPitch(s))
+	return Solve(&a, FromPlace, "belt.speed", At{"n": n.Term, "pitch": d.Term}, func() (unit.Velocity, error) {
+		return drive.BeltSpeed(n.V(), d.V())
+	})
+}
+
+// BeltSpeedVerdict judges a belt's speed against the sheaves' limit.
+func BeltSpeedVerdict(v Answer[unit.Velocity]) Verdict {
+	return limitOf[unit.Velocity]{rule: RuleBeltSpeed, method: "belt.speed.limit", scale: &unit.Airspeed, level: Stop}.
+		hold(v, fixed(drive.BeltSpeedLimit, "belt.speed.limit"))
+}
+
+// Arc answers with the arc of contact on the smaller sheave.
+func Arc(s *record.Side) Answer[unit.Angle] {
+	var a Ask
+	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
+	c := Want(&a, "C", &s.Center)
+	at := At{"driver": d.Term, "driven": D.Term, "center": c.Term}
+	return Solve(&a, FromPlace, "belt.arc", at, func() (unit.Angle, error) {
+		return belt.ArcSmall(d.V(), D.V(), c.V())
+	})
+}
+
+// BeltLength answers with the pitch length of the belt that runs at the center
+// distance entered.
+func BeltLength(s *record.Side) Answer[unit.Length] {
+	var a Ask
+	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
+	c := Want(&a, "C", &s.Center)
+	at := At{"driver": d.Term, "driven": D.Term, "center": c.Term}
+	return Solve(&a, FromPlace, "belt.length", at, func() (unit.Length, error) {
+		return belt.OpenLength(d.V(), D.V(), c.V())
+	})
+}

@@ -1,0 +1,139 @@
+package sheet
+
+import (
+	"roofside/calc/drive"
+	"roofside/calc/phase"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// motorLimits are the currents that the new motor's amps are held against.
+type motorLimits struct {
+	plate   Answer[unit.Current] // less what voltage unbalance takes off
+	service Answer[unit.Current]
+	void    bool // the service factor gives nothing here: the plate is the stop
+}
+
+// Beyond these a service factor gives nothing (common practice).
+const (
+	serviceAltitude    = 3300 * unit.Foot
+	serviceUnbalance   = 0.01
+	serviceAirCelsius  = 40
+	serviceTemperature = unit.Temperature(serviceAirCelsius + 273.15)
+)
+
+func limitsOf(f *record.Fan) motorLimits {
+	s := &f.New
+	plate := Read("Iₙ", FromPlate, &s.MotorAmps)
+	l := motorLimits{plate: plate, service: Read("Iₛ", FromPlate, &s.ServiceFactorAmps), void: ServiceVoid(f)}
+	if u := VoltageUnbalance(f); u.Known() {
+		if d, err := phase.VoltageDerating(u.Value); err == nil && plate.Known() {
+			var a Ask
+			full, factor := Use(&a, "Iₙ", plate), Take(&a, "k", d.Factor)
+			l.plate = Solve(&a, FromPlate, "phase.derating", nil, func() (unit.Current, error) {
+				return full.V() * unit.Current(factor.V()), nil
+			})
+		}
+	}
+	if l.void {
+		l.service = l.plate
+	}
+	return l
+}
+
+// ServiceVoid tells whether the new motor's service factor gives nothing: on a
+// variable frequency drive, above 3300 ft, in air above 40 °C, or with more
+// than 1 % of voltage unbalance (common practice).
+func ServiceVoid(f *record.Fan) bool {
+	high := f.Altitude.State() == record.Known && f.Altitude.Value() > serviceAltitude*(1+slack)
+	u := VoltageUnbalance(f)
+	hot := false
+	if t := lastTrial(f); t != nil {
+		hot = t.Reading.AirTemp.State() == record.Known && t.Reading.AirTemp.Value() > serviceTemperature*(1+slack)
+	}
+	return f.Supply.Value() == record.Inverter || high || hot || u.Known() && float64(u.Value) > serviceUnbalance*(1+slack)
+}
+
+func lastTrial(f *record.Fan) *record.Trial {
+	if len(f.Trials) == 0 {
+		return nil
+	}
+	return f.Trials[len(f.Trials)-1]
+}
+
+// VoltageUnbalance answers with the unbalance of the line voltages, of the
+// latest trial that has all three, or of the old fan.
+func VoltageUnbalance(f *record.Fan) Answer[unit.Ratio] {
+	r := &f.Old.Reading
+	for _, t := range f.Trials {
+		if known(&t.Reading.Volts[0]) && known(&t.Reading.Volts[1]) && known(&t.Reading.Volts[2]) {
+			r = &t.Reading
+		}
+	}
+	var a Ask
+	v12, v23, v31 := Want(&a, "V₁₂", &r.Volts[0]), Want(&a, "V₂₃", &r.Volts[1]), Want(&a, "V₃₁", &r.Volts[2])
+	for _, g := range []Given[unit.Voltage]{v12, v23, v31} {
+		g.Band = 0 // one meter reads all three: its error is common to them
+	}
+	return Solve(&a, FromPlace, "phase.unbalance", At{"a": v12.Term, "b": v23.Term, "c": v31.Term}, func() (unit.Ratio, error) {
+		return phase.Unbalance(v12.V(), v23.V(), v31.V())
+	})
+}
+
+// judgeAmps holds a range of amps against the plate and the service factor.
+func (l motorLimits) judge(low, high unit.Current) Verdict {
+	v := Verdict{Rule: RulePlateAmps, Method: "motor.limits", Value: Figure{&unit.Amperage, float64(high)}}
+	if !l.plate.Known() {
+		v.Level, v.Wanted = Unjudged, l.plate.open()
+		return v
+	}
+	plate := l.plate.Value
+	v.Limit = Figure{&unit.Amperage, float64(plate)}
+	if l.service.Known() && low > l.service.Value*(1+slack) {
+		v.Level, v.Rule, v.Value.Base, v.Limit.Base = Stop, RuleServiceAmps, float64(low), float64(l.service.Value)
+		if l.void {
+			v.Rule = RuleServiceVoid
+		}
+		return v
+	}
+	switch {
+	case high <= plate*(1+slack):
+	case low > plate*(1+slack):
+		v.Level, v.Value.Base = Watch, float64(low)
+		v.Wanted = l.service.open()
+	default:
+		v.Level = Unjudged
+	}
+	return v
+}
+
+// usualTurns returns the least and greatest usual opening of the new sheave.
+func usualTurns(s *record.Side) (least, most Answer[unit.Turns]) {
+	section := drive.Section(s.Section.Value())
+	most = Read("t", FromStamp, &s.MostTurns)
+	if !known(&s.MostTurns) {
+		if t, ok := drive.UsualMostTurns(section); ok {
+			most = fixed(t, "drive.turns.most")
+		} else if s.Section.State() != record.Known {
+			most.Wanted = []record.Place{&s.Section}
+		}
+	}
+	if t, ok := drive.UsualLeastTurns(section); ok {
+		return fixed(t, "drive.turns.least"), most
+	}
+	return Answer[unit.Turns]{Wanted: []record.Place{&s.Section}}, most
+}
+
+// leastSheave answers with the least pitch diameter for a motor of the new
+// fan's plate, and for its section; unknown where no table covers it.
+func leastSheave(s *record.Side) (motor, section unit.Length) {
+	if p := poles(s); p > 0 && s.MotorPower.State() == record.Known {
+		if d, ok, err := drive.MinimumMotorSheave(s.MotorPower.Value(), p); ok && err == nil {
+			motor = d
+		}
+	}
+	if d, ok := drive.MinimumDatum(drive.Section(s.Section.Value()), drive.Standard); ok {
+		section = d
+	}
+	return motor, section
+}

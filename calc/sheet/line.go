@@ -1,0 +1,130 @@
+package sheet
+
+import (
+	"roofside/calc/drive"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A line is the new drive as plain numbers: fan speed over turns open.
+type line struct {
+	sheave drive.Adjustable
+	pitch  unit.Length // at the reference,
+	speed  unit.Speed  // and the fan's speed there
+	band   float64     // of the speed, as a share
+	from   From
+
+	sync, slip unit.Speed // of the motor; 0 when its plate doesn't tell
+	basis      *Basis
+	motor      motor
+	refLoad    float64 // of the motor at the reference; 0 when not known
+}
+
+// LastReading returns the latest trial with its turns and a speed, or nil.
+func LastReading(f *record.Fan) *record.Trial {
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		if t := f.Trials[i]; known(&t.Turns) && known(&t.Reading.Speed) {
+			return t
+		}
+	}
+	return nil
+}
+
+// NowTurns answers with the turns the new sheave is open now: at the latest
+// trial, or as shipped.
+func NowTurns(f *record.Fan) Answer[unit.Turns] {
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		if t := f.Trials[i]; known(&t.Turns) {
+			return Read("t", FromTrial, &t.Turns)
+		}
+	}
+	return Read("t", FromPlace, &f.New.Turns)
+}
+
+// NewSpeedAt answers with the new fan's speed when its sheave is open by
+// turns: scaled from the latest reading, which cancels slip and any wrong
+// diameter; or else by motor speed and sheaves.
+func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
+	var a Ask
+	s := &f.New
+	d := Use(&a, "d", MotorPitchAt(s, turns))
+	if r := LastReading(f); r != nil {
+		n := Want(&a, "nᵣ", &r.Reading.Speed)
+		dr := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &r.Turns)))
+		return Solve(&a, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
+			return n.V() * unit.Speed(d.V()/dr.V()), nil
+		})
+	}
+	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, noLoad))
+	D := Use(&a, "D", FanPitch(s))
+	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+		return drive.Driven(n.V(), d.V(), D.V())
+	})
+}
+
+// newLine gathers the new drive, or what is wanted of it.
+func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
+	s := &f.New
+	ref := NowTurns(f)
+	if r := LastReading(f); r != nil {
+		ref = Read("t", FromTrial, &r.Turns)
+	}
+	if !ref.Known() && ref.Fault == nil {
+		ref = Read("t", FromAnchors, &s.AnchorTurns) // any setting will do to start from
+	}
+	speed := NewSpeedAt(f, ref)
+	if !speed.Known() {
+		return nil, speed
+	}
+	sheave, err := drive.NewAdjustable(s.AnchorTurns.Value(), s.AnchorPitch.Value(), s.SecondAnchorTurns.Value(), s.SecondAnchorPitch.Value())
+	if err != nil {
+		speed.Fault = blamed(err, At{"t1": {Place: &s.AnchorTurns}, "d1": {Place: &s.AnchorPitch}, "t2": {Place: &s.SecondAnchorTurns}, "d2": {Place: &s.SecondAnchorPitch}})
+		return nil, speed
+	}
+	pitch := MotorPitchAt(s, ref)
+	l := &line{sheave: sheave, pitch: pitch.Value, speed: speed.Value, from: speed.From, basis: b}
+	l.band = float64(speed.Band / speed.Value)
+	var wanted []record.Place
+	l.motor, wanted = plateOf(s)
+	if ns := Synchronous(s, &s.Reading); ns.Known() && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
+		l.sync, l.slip = ns.Value, ns.Value-s.MotorSpeed.Value()
+		l.settle()
+	}
+	return l, speed
+}
+
+// settle takes the motor's load into the reference speed: by the plate's slip
+// where that speed came from the plate, as it was read otherwise.
+func (l *line) settle() {
+	if l.from == FromTrial {
+		l.refLoad = l.loadAt(l.speed)
+		return
+	}
+	ratio := float64(l.speed) / float64(l.sync-l.slip) // the plate speed was used
+	n := l.speed
+	for range 4 { // the load's part in speed is some per cent; each round gains two digits
+		n = unit.Speed(ratio) * (l.sync - l.slip*unit.Speed(l.loadAt(n)))
+	}
+	l.speed, l.refLoad = n, l.loadAt(n)
+}
+
+func (l *line) loadAt(n unit.Speed) float64 {
+	r := float64(n / l.basis.Speed.Value)
+	return float64(l.basis.load(l.motor, r*r*r))
+}
+
+// at returns pitch diameter and fan speed at turns open.
+func (l *line) at(t unit.Turns) (unit.Length, unit.Speed, error) {
+	d, err := l.sheave.Pitch(t)
+	if err != nil {
+		return 0, 0, err
+	}
+	n := l.speed * unit.Speed(d/l.pitch)
+	if l.refLoad > 0 {
+		plain, ref := n, l.sync-l.slip*unit.Speed(l.refLoad)
+		for range 4 {
+			n = plain * (l.sync - l.slip*unit.Speed(l.loadAt(n))) / ref
+		}
+	}
+	return d, n, nil
+}

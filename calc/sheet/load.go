@@ -1,0 +1,161 @@
+package sheet
+
+import (
+	"roofside/calc/airflow"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// Without a no-load reading, the no-load current of a small four-pole motor is
+// taken to lie between these shares of its plate amps (memory).
+const (
+	leastNoLoad = 0.3
+	mostNoLoad  = 0.6
+)
+
+// A Share is a motor's load as a share of its plate power, by one method.
+type Share struct {
+	Load    Answer[unit.Ratio]
+	half    bool    // half the no-load current taken off
+	assumed float64 // no-load current as a share of plate amps; 0 when it was read
+}
+
+// AmpsMean answers with the mean of the legs that were read. Readings at a fan
+// tipped up are not the fan's load and are not taken.
+func AmpsMean(r *record.Reading) Answer[unit.Current] {
+	var a Ask
+	if r.TippedUp.Value() == record.Yes {
+		a.miss(&r.TippedUp)
+	}
+	var legs []Given[unit.Current]
+	for i, symbol := range [3]string{"I₁", "I₂", "I₃"} {
+		if known(&r.Amps[i]) {
+			legs = append(legs, Want(&a, symbol, &r.Amps[i]))
+		}
+	}
+	if len(legs) == 0 {
+		a.miss(&r.Amps[0])
+	}
+	return Solve(&a, FromPlace, "mean", nil, func() (unit.Current, error) { return mean(legs), nil })
+}
+
+// VoltsMean answers with the mean of the line voltages that were read.
+func VoltsMean(r *record.Reading) Answer[unit.Voltage] {
+	var a Ask
+	var pairs []Given[unit.Voltage]
+	for i, symbol := range [3]string{"V₁₂", "V₂₃", "V₃₁"} {
+		if known(&r.Volts[i]) {
+			pairs = append(pairs, Want(&a, symbol, &r.Volts[i]))
+		}
+	}
+	if len(pairs) == 0 {
+		a.miss(&r.Volts[0])
+	}
+	return Solve(&a, FromPlace, "mean", nil, func() (unit.Voltage, error) { return mean(pairs), nil })
+}
+
+func mean[Q unit.Quantity](gs []Given[Q]) Q {
+	var sum Q
+	for _, g := range gs {
+		sum += g.V()
+	}
+	return sum / Q(len(gs))
+}
+
+// ampsTellLoad reports whether a motor's line amps say what it carries: not
+// those of a single-phase motor, nor a drive's output.
+func ampsTellLoad(f *record.Fan) bool {
+	s := f.Supply.Value()
+	return s != record.SinglePhase && s != record.Inverter && s != record.Direct
+}
+
+// Shares answers with a motor's load at a reading, by each of the named
+// methods: amps in proportion, and with half the no-load current taken off. It
+// is empty where amps don't tell load.
+func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
+	if !ampsTellLoad(f) {
+		return nil
+	}
+	amps := AmpsMean(r)
+	shares := []Share{{Load: proportional(s, r, amps)}}
+	if known(&s.NoLoadAmps) {
+		return append(shares, Share{half: true, Load: half(s, amps, Read("I₀", FromPlace, &s.NoLoadAmps))})
+	}
+	for _, k := range [2]float64{leastNoLoad, mostNoLoad} {
+		var a Ask
+		full := Want(&a, "Iₙ", &s.MotorAmps)
+		i0 := Solve(&a, FromPlate, "air.noload", nil, func() (unit.Current, error) { return full.V() * unit.Current(k), nil })
+		shares = append(shares, Share{half: true, assumed: k, Load: half(s, amps, i0)})
+	}
+	return shares
+}
+
+func proportional(s *record.Side, r *record.Reading, amps Answer[unit.Current]) Answer[unit.Ratio] {
+	var a Ask
+	i, full := Use(&a, "I", amps), Want(&a, "Iₙ", &s.MotorAmps)
+	volts := VoltsMean(r)
+	if !volts.Known() || !known(&s.MotorVolts) {
+		return Solve(&a, FromPlace, "air.load.proportional", At{"i": i.Term, "fla": full.Term}, func() (unit.Ratio, error) {
+			return airflow.LoadProportional(i.V(), full.V(), unit.Volt, unit.Volt)
+		})
+	}
+	v, plate := Use(&a, "V", volts), Want(&a, "Vₙ", &s.MotorVolts)
+	at := At{"i": i.Term, "fla": full.Term, "v": v.Term, "plate": plate.Term}
+	return Solve(&a, FromPlace, "air.load.proportional", at, func() (unit.Ratio, error) {
+		return airflow.LoadProportional(i.V(), full.V(), v.V(), plate.V())
+	})
+}
+
+func half(s *record.Side, amps, noLoad Answer[unit.Current]) Answer[unit.Ratio] {
+	var a Ask
+	i, i0, full := Use(&a, "I", amps), Use(&a, "I₀", noLoad), Want(&a, "Iₙ", &s.MotorAmps)
+	at := At{"i": i.Term, "i0": i0.Term, "fla": full.Term}
+	return Solve(&a, FromPlace, "air.load.half", at, func() (unit.Ratio, error) {
+		return airflow.LoadHalfNoLoad(i.V(), i0.V(), full.V())
+	})
+}
+
+// Spread answers with the middle between the lowest and the highest of several
+// answers; its band reaches both ends.
+func spread[Q unit.Quantity](symbol string, answers []Answer[Q]) Answer[Q] {
+	var a Ask
+	var low, high Q
+	some := false
+	var missing Ask
+	for _, b := range answers {
+		if !b.Known() {
+			Use(&missing, symbol, b)
+			continue
+		}
+		Use(&a, symbol, b).Band = 0 // the ends already hold it
+		if !some || b.Low() < low {
+			low = b.Low()
+		}
+		if !some || b.High() > high {
+			high = b.High()
+		}
+		some = true
+	}
+	if !some {
+		return Solve(&missing, FromPlace, "spread", nil, func() (Q, error) { return 0, nil })
+	}
+	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return (low + high) / 2, nil })
+	r.Band = (high - low) / 2
+	return r
+}
+
+// Load answers with a motor's load at a reading: between the lowest and the
+// highest of the named methods.
+func Load(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
+	var loads []Answer[unit.Ratio]
+	for _, share := range Shares(f, s, r) {
+		loads = append(loads, share.Load)
+	}
+	if loads == nil {
+		return Answer[unit.Ratio]{}
+	}
+	return spread("L", loads)
+}
+
+// OldLoad answers with the load of a side's own reading.
+func OldLoad(f *record.Fan, s *record.Side) Answer[unit.Ratio] { return Load(f, s, &s.Reading) }

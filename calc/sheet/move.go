@@ -1,0 +1,131 @@
+package sheet
+
+import (
+	"roofside/calc/drive"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Move is what the hand does next to the motor sheave.
+type Move struct {
+	Do       Do
+	Turns    unit.Turns // how many, at least 0
+	From, To unit.Turns
+	Stepwise bool // more than half a turn toward faster: read amps at every half turn
+	Speed    unit.Speed
+	Over     unit.Ratio // above the target
+}
+
+// Do is the sort of move.
+type Do string
+
+// The moves.
+const (
+	DoOpen  Do = "open"  // slower
+	DoClose Do = "close" // faster
+	DoStay  Do = "stay"
+	DoNone  Do = "none"    // no setting reaches the target, or every one that does must not be run
+	DoAsk   Do = "unknown" // something is wanted first
+)
+
+// NextMove tells how to come from the setting now to the one to set. wanted is
+// what keeps it from being known.
+func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
+	switch {
+	case !t.Speed.Known():
+		return Move{Do: DoAsk}, t.Speed.open()
+	case !t.Target.Known():
+		return Move{Do: DoAsk}, t.Target.open()
+	case t.Set < 0:
+		return Move{Do: DoNone}, nil
+	}
+	row := t.Rows[t.Set]
+	m = Move{To: row.Turns, Speed: row.Speed, Over: row.OfTarget.V - 1}
+	now := NowTurns(f)
+	if !now.Known() {
+		m.Do = DoAsk
+		return m, now.open()
+	}
+	m.From = now.Value
+	switch m.Turns = m.To - m.From; {
+	case m.Turns > slack:
+		m.Do = DoOpen
+	case m.Turns < -slack:
+		m.Do, m.Turns = DoClose, -m.Turns
+		m.Stepwise = m.Turns > halfTurn+slack
+	default:
+		m.Do, m.Turns = DoStay, 0
+	}
+	return m, nil
+}
+
+// OverVerdict judges how far the row to set lies above the target.
+func OverVerdict(f *record.Fan, t Table) Verdict {
+	v := Verdict{Rule: RuleTarget, Method: "drive.tolerance", Limit: Figure{&unit.Share, float64(over(f))}}
+	if t.Set < 0 || !t.Target.Known() {
+		v.Level, v.Wanted = Unjudged, t.Target.open()
+		return v
+	}
+	above := float64(t.Rows[t.Set].OfTarget.V) - 1
+	v.Value = Figure{&unit.Share, above}
+	if above > float64(over(f))+slack {
+		v.Level = Watch
+	}
+	return v
+}
+
+// usualOver is how far a setting may lie above the target (common practice):
+// a half turn is about 3 %, and a hood's flow is a least value.
+const usualOver unit.Ratio = 0.05
+
+func over(f *record.Fan) unit.Ratio {
+	if f.Target.Over.State() == record.Known {
+		return f.Target.Over.Value()
+	}
+	return usualOver
+}
+
+// Sheaves is what would bring the new drive to its target: another motor
+// sheave under this fan sheave, another fan sheave over this motor sheave, or
+// another motor speed.
+type Sheaves struct {
+	Motor, Fan Answer[unit.Length]
+	Speed      Answer[unit.Speed]
+}
+
+// SheavesFor answers with the sheaves that would reach the target. An
+// adjustable motor sheave is taken in the middle of its usual range, so that it
+// can be set both ways.
+func SheavesFor(f *record.Fan) Sheaves {
+	s := &f.New
+	target, n := TargetSpeed(f), MotorSpeed(f, s, &s.Reading, noLoad)
+	d, D := MotorPitch(s), FanPitch(s)
+	if s.Sheave.Value() == record.Adjustable {
+		if _, most := usualTurns(s); most.Known() {
+			var a Ask
+			m := Use(&a, "t", most)
+			d = MotorPitchAt(s, Solve(&a, FromPlace, "drive.middle", nil, func() (unit.Turns, error) { return m.V() / 2, nil }))
+		}
+	}
+	var out Sheaves
+	var a, b, c Ask
+	{
+		n, target, D := Use(&a, "n₁", n), Use(&a, "n₂", target), Use(&a, "D", D)
+		out.Motor = Solve(&a, FromPlace, "drive.sheave", At{"n": n.Term, "target": target.Term, "driven": D.Term}, func() (unit.Length, error) {
+			return drive.DriverSheave(n.V(), target.V(), D.V())
+		})
+	}
+	{
+		n, target, d := Use(&b, "n₁", n), Use(&b, "n₂", target), Use(&b, "d", d)
+		out.Fan = Solve(&b, FromPlace, "drive.sheave", At{"n": n.Term, "target": target.Term, "driver": d.Term}, func() (unit.Length, error) {
+			return drive.DrivenSheave(n.V(), target.V(), d.V())
+		})
+	}
+	{
+		target, d, D := Use(&c, "n₂", target), Use(&c, "d", MotorPitch(s)), Use(&c, "D", D)
+		out.Speed = Solve(&c, FromPlace, "drive.sheave", At{"target": target.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+			return drive.MotorSpeedFor(target.V(), d.V(), D.V())
+		})
+	}
+	return out
+}

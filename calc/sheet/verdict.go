@@ -1,0 +1,144 @@
+package sheet
+
+import (
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Level is how a value stands to its limit. A higher level is worse; in a
+// roll-up, what can't be judged ranks above within.
+type Level int
+
+// The levels.
+const (
+	Within Level = iota
+	Unjudged
+	Watch
+	Stop
+)
+
+// A Rule names the limit a verdict is about. The words for it belong to the
+// program that shows it.
+type Rule string
+
+// The rules.
+const (
+	RuleWheelMax       Rule = "wheel-max"
+	RuleBeltSpeed      Rule = "belt-speed"
+	RulePlateAmps      Rule = "plate-amps"
+	RuleServiceAmps    Rule = "service-amps"
+	RuleUsualTurns     Rule = "usual-turns"
+	RuleLeastTurns     Rule = "least-turns"
+	RuleAnchorRange    Rule = "anchor-range"
+	RuleMotorSheave    Rule = "motor-sheave-least"
+	RuleSectionSheave  Rule = "section-sheave-least"
+	RuleTravel         Rule = "travel"
+	RuleTarget         Rule = "target"
+	RuleSources        Rule = "sources-agree"
+	RuleMismatch       Rule = "mismatch"
+	RuleSlip           Rule = "slip"
+	RuleHarmonic       Rule = "harmonic"
+	RuleNegativeSlip   Rule = "negative-slip"
+	RuleDuct           Rule = "duct-velocity"
+	RuleLabelAirflow   Rule = "label-airflow"
+	RuleTableAirflow   Rule = "table-airflow"
+	RuleSpacePressure  Rule = "space-pressure"
+	RuleMakeUp         Rule = "make-up"
+	RuleBeltNumber     Rule = "belt-number"
+	RuleServiceVoid    Rule = "service-void"
+	RuleUnbalance      Rule = "unbalance"
+	RuleMotorPower     Rule = "motor-power"
+	RuleSameWheel      Rule = "same-wheel"
+	RuleTippedUp       Rule = "tipped-up"
+	RuleMotorSpeedHigh Rule = "motor-above-synchronous"
+)
+
+// A Figure is a quantity in a verdict, its type put aside.
+type Figure struct {
+	Scale *unit.Scale
+	Base  float64
+}
+
+// A Verdict is how a value stands to one limit, and why.
+type Verdict struct {
+	Level  Level
+	Rule   Rule
+	Method string         // key of the limit's source in the register
+	Value  Figure         // the value that was judged
+	Limit  Figure         // the limit it was held against
+	Wanted []record.Place // what would settle it, the most telling first
+}
+
+// A limitOf describes what a value is held against.
+type limitOf[Q unit.Quantity] struct {
+	rule   Rule
+	method string
+	scale  *unit.Scale
+	level  Level // beyond the limit
+	least  bool  // the limit is a least value
+}
+
+// slack keeps the rounding of unit conversions from deciding a comparison.
+const slack = 1e-9
+
+// hold judges a value with its band against a limit. A limit that isn't known
+// makes within impossible; so does a band that reaches across the limit.
+func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
+	v := Verdict{Level: Within, Rule: l.rule, Method: l.method}
+	if !value.Known() || !bound.Known() {
+		v.Level = Unjudged
+		v.Wanted = append(append(v.Wanted, bound.open()...), value.open()...)
+		return v
+	}
+	v.Value, v.Limit = Figure{l.scale, float64(value.Value)}, Figure{l.scale, float64(bound.Value)}
+	low, high := float64(value.Low()), float64(value.High())
+	least, most := float64(bound.Low()), float64(bound.High())
+	if l.least {
+		low, high, least, most = -high, -low, -most, -least
+	}
+	tolerance := slack * max(abs(least), abs(most))
+	switch {
+	case low > most+tolerance:
+		v.Level = l.level
+	case high > least+tolerance:
+		v.Level = Unjudged
+		if p := value.Steps.Unsettled(); p != nil {
+			v.Wanted = append(v.Wanted, p)
+		} else if p := bound.Steps.Unsettled(); p != nil {
+			v.Wanted = append(v.Wanted, p)
+		}
+	}
+	return v
+}
+
+// open returns what keeps an answer from being known.
+func (a Answer[Q]) open() []record.Place {
+	if a.Fault != nil && a.Fault.Place != nil {
+		return []record.Place{a.Fault.Place}
+	}
+	return a.Wanted
+}
+
+func abs(x float64) float64 {
+	if x < 0 {
+		return -x
+	}
+	return x
+}
+
+// Worst returns the verdict that decides a roll-up, the first of the highest
+// level.
+func Worst(vs []Verdict) Verdict {
+	var w Verdict
+	for i, v := range vs {
+		if i == 0 || v.Level > w.Level {
+			w = v
+		}
+	}
+	return w
+}
+
+// fixed is an answer that stands in no place: a limit of the trade.
+func fixed[Q unit.Quantity](v Q, method string) Answer[Q] {
+	return Answer[Q]{Value: v, Steps: Steps{Method: method, done: true}}
+}
