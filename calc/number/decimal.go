@@ -68,6 +68,16 @@ func (d *decimal) zero() bool {
 	return true
 }
 
+// trim drops zeros at the end.
+func (d *decimal) trim() {
+	for len(d.digits) > 0 && d.digits[len(d.digits)-1] == '0' {
+		d.digits = d.digits[:len(d.digits)-1]
+	}
+	if len(d.digits) == 0 {
+		d.exp = 0
+	}
+}
+
 // append writes d with a point and the given count of decimals to b.
 func (d *decimal) append(b []byte, decimals int) []byte {
 	for p := max(d.exp, 0); p >= -decimals; p-- {
@@ -92,26 +102,28 @@ const mostDigits = 17
 // nothing for what canonical text can't hold: infinities, NaN and counts
 // beyond [Largest]. What is too small for it is 0.
 func Canonical(x float64, u unit.Unit, digits int) string {
-	x = u.Of(x)
-	if !(math.Abs(x) <= Largest) {
+	n := u.Of(x)
+	if !(math.Abs(n) <= Largest) {
 		return ""
 	}
+	if math.Abs(n*u.Size) < noise*math.Abs(u.Zero) {
+		n = 0
+	}
 	var d decimal
-	d.set(x)
+	d.set(n)
 	d.round(min(max(digits, 1), mostDigits))
-	for len(d.digits) > 1 && d.digits[len(d.digits)-1] == '0' {
-		d.digits = d.digits[:len(d.digits)-1]
-	}
-	decimals := max(0, len(d.digits)-1-d.exp)
-	if d.zero() || decimals > maxDecimals {
-		return with("0", u)
-	}
+	d.round(d.exp + 1 + maxDecimals)
+	d.trim()
 	b := make([]byte, 0, maxText)
-	if x < 0 {
+	if n < 0 && !d.zero() {
 		b = append(b, '-')
 	}
-	return with(string(d.append(b, decimals)), u)
+	return with(string(d.append(b, max(0, len(d.digits)-1-d.exp))), u)
 }
+
+// noise is what rounding leaves, in parts of its zero point, of a temperature
+// that is zero: the difference of two equal temperatures.
+const noise = 1e-12
 
 // maxDecimals leaves room in canonical text for a sign, sixteen digits before
 // the point and a unit.

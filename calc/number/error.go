@@ -1,6 +1,10 @@
 package number
 
-import "unicode/utf8"
+import (
+	"maps"
+	"slices"
+	"unicode/utf8"
+)
 
 // A Rule names what a text broke. It is a key: an application turns it into a
 // sentence in its own language.
@@ -40,6 +44,9 @@ var english = map[Rule]string{
 	RuleUnit:        "is not a known unit",
 	RuleWrongKind:   "is a unit of something else",
 }
+
+// Rules returns every rule of this package.
+func Rules() []Rule { return slices.Sorted(maps.Keys(english)) }
 
 // An Error says which rule a text broke. Text is the part at fault as it was
 // typed: the unit for a rule about units, otherwise all of it.

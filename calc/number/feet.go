@@ -29,8 +29,8 @@ func splitFeet(s string, k *unit.Kind, how spelling) (feet, bool) {
 	rest := s[len(f.minus):]
 	n := digits(rest)
 	f.whole, rest = rest[:n], rest[n:]
-	n = strings.IndexAny(rest, ".0123456789")
-	if f.whole == "" || n <= 0 || rest[:n] == "'" && digits(rest[n:]) == 3 {
+	n = strings.IndexAny(rest, "0123456789")
+	if f.whole == "" || n <= 0 || rest[n-1] == '.' || rest[:n] == "'" && digits(rest[n:]) == 3 {
 		return feet{}, false
 	}
 	foot := strings.TrimPrefix(strings.TrimSuffix(rest[:n], " "), " ")

@@ -11,12 +11,11 @@ import (
 // spaces as one space, a fraction sign as its digits. Marks of direction are
 // dropped: they say how to draw a number, not what it is.
 func fold(typed string) string {
-	var b strings.Builder
-	b.Grow(len(typed) + 8)
+	b := make([]byte, 0, maxText)
 	last := ' ' // so that spaces in front are dropped
 	put := func(r rune) {
 		if r != ' ' || last != ' ' {
-			b.WriteRune(r)
+			b = utf8.AppendRune(b, r)
 			last = r
 		}
 	}
@@ -28,9 +27,7 @@ func fold(typed string) string {
 			put(' ')
 		case unicode.Is(unicode.Bidi_Control, r):
 		case isApostrophe(r) && last == '\'': // '' stands for "
-			s := strings.TrimSuffix(b.String(), "'")
-			b.Reset()
-			b.WriteString(s)
+			b = b[:len(b)-1]
 			put('"')
 		case isApostrophe(r):
 			put('\'')
@@ -46,7 +43,7 @@ func fold(typed string) string {
 			put(alike(r))
 		}
 	}
-	return strings.TrimSuffix(b.String(), " ")
+	return strings.TrimSuffix(string(b), " ")
 }
 
 // decimalDigit returns the value of a digit of any script. Unicode lays out
@@ -91,6 +88,8 @@ func alike(r rune) rune {
 		return '.'
 	case '٪', '％':
 		return '%'
+	case 'º', '˚': // the ordinal on Spanish keyboards, the ring
+		return '°'
 	}
 	return r
 }

@@ -12,20 +12,18 @@ import (
 // is read back as the same text, and never echoed as a grouped number. Text
 // that is not canonical is returned as it is.
 func (l *Locale) Localize(canonical string) string {
-	if len(canonical) > maxText {
-		return canonical
-	}
 	number, symbol := Split(canonical)
-	if feet, inches, ok := strings.Cut(number, " ft "); ok && symbol == "ft" {
-		inches, inch := strings.CutSuffix(inches, " in")
-		if !inch || !isNumber(feet) || !isNumber(inches) {
+	if feet, inches, ok := strings.Cut(number, " ft "); ok {
+		if _, same, err := ParseQuantity(canonical, unit.Length(0).Kind()); err != nil || same != canonical {
 			return canonical
 		}
+		inches = strings.TrimSuffix(inches, " in")
 		return l.translate(feet) + " " + label("ft") + " " + l.translate(inches) + " " + label("in")
 	}
-	switch {
-	case !isNumber(number):
+	if _, err := Parse(number); err != nil {
 		return canonical
+	}
+	switch {
 	case symbol == "" && len(number) == len(canonical):
 		return l.translate(number)
 	case label(symbol) == "":
@@ -33,8 +31,6 @@ func (l *Locale) Localize(canonical string) string {
 	}
 	return l.translate(number) + " " + label(symbol)
 }
-
-func isNumber(s string) bool { return s != "" && scan(s) == len(s) }
 
 // translate writes a canonical number in the locale's digits and marks.
 func (l *Locale) translate(number string) string {

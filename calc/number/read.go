@@ -1,6 +1,7 @@
 package number
 
 import (
+	"errors"
 	"strings"
 
 	"roofside/calc/unit"
@@ -32,17 +33,14 @@ func (l *Locale) Number(typed string) (Reading, error) {
 		return Reading{}, &Error{RuleEmpty, ""}
 	}
 	r, rule := l.number(s)
-	if rule == "" {
-		r.Value, rule = value(r.Text)
-	}
 	if rule != "" {
 		return Reading{}, &Error{rule, typed}
 	}
-	if r.Other != "" {
-		if _, err := Parse(r.Other); err != nil {
-			r.Other = ""
-		}
+	x, err := Parse(r.Text)
+	if err != nil {
+		return Reading{}, retell(err, typed)
 	}
+	r.Value = x
 	return r, nil
 }
 
@@ -57,11 +55,10 @@ func (l *Locale) Quantity(typed string, k *unit.Kind, shown unit.Unit) (Reading,
 	if s == "" {
 		return Reading{}, &Error{RuleEmpty, ""}
 	}
-	s = strings.TrimPrefix(s, "+")
 	if f, ok := splitFeet(s, k, loose); ok {
 		return l.feet(f, typed)
 	}
-	number, spelled := l.cutUnit(s, k)
+	number, spelled := cutUnit(s, k)
 	if number == "" {
 		return Reading{}, &Error{RuleNoNumber, typed}
 	}
@@ -79,30 +76,27 @@ func (l *Locale) Quantity(typed string, k *unit.Kind, shown unit.Unit) (Reading,
 	if rule != "" {
 		return Reading{}, &Error{rule, typed}
 	}
-	return settle(r, k, u, typed)
-}
-
-// settle completes a reading of a number with its unit and base value.
-func settle(r Reading, k *unit.Kind, u unit.Unit, typed string) (Reading, error) {
-	r.Text = with(r.Text, u)
+	base, text, err := ParseQuantity(with(r.Text, u), k)
+	if err != nil {
+		return Reading{}, retell(err, typed)
+	}
+	r.Value, r.Text = base, text
 	if r.Other != "" {
 		r.Other = with(r.Other, u)
-		if _, _, err := ParseQuantity(r.Other, k); err != nil {
-			r.Other = "" // what no one can mean is not offered
-		}
 	}
-	var err error
-	r.Value, r.Text, err = ParseQuantity(r.Text, k)
-	return r, retell(err, typed)
+	return r, nil
 }
 
 // retell lets an error about canonical text speak of what was typed.
 func retell(err error, typed string) error {
-	e, ok := err.(*Error)
-	if !ok || e.Rule == RuleUnit || e.Rule == RuleWrongKind {
+	var e *Error
+	if !errors.As(err, &e) || e.Rule == RuleUnit || e.Rule == RuleWrongKind {
 		return err
 	}
-	return &Error{e.Rule, clip(typed)}
+	if e.Rule == RuleTooLong {
+		typed = clip(typed)
+	}
+	return &Error{e.Rule, typed}
 }
 
 // feet reads a length in feet and inches.
@@ -112,14 +106,15 @@ func (l *Locale) feet(f feet, typed string) (Reading, error) {
 		return Reading{}, &Error{rule, typed}
 	}
 	f.inches = r.Text
-	r.Other = "" // thousands of inches behind a foot are no second reading
-	var err error
-	r.Value, r.Text, err = f.parse(typed)
-	return r, retell(err, typed)
+	base, text, err := f.parse(typed)
+	if err != nil {
+		return Reading{}, retell(err, typed)
+	}
+	return Reading{Text: text, Value: base, Echo: r.Echo}, nil // thousands of inches are no other reading
 }
 
 // cutUnit parts a folded quantity into number and unit.
-func (l *Locale) cutUnit(s string, k *unit.Kind) (number, spelled string) {
+func cutUnit(s string, k *unit.Kind) (number, spelled string) {
 	for _, u := range k.Units {
 		for _, a := range u.Also {
 			if a != "" && isDigit(a[0]) && len(s) > len(a) && strings.EqualFold(s[len(s)-len(a):], a) { // 1/min

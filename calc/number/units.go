@@ -11,7 +11,7 @@ type spelling int
 
 const (
 	strict spelling = iota // the symbol exactly, or one of Also
-	loose                  // the symbol or label in any case, or with a full stop behind
+	loose                  // the label too, all in any case and with any full stops: in. w.g., R.P.M.
 )
 
 // find returns the unit of k that is spelled so. An exact spelling goes before
@@ -35,8 +35,8 @@ func find(k *unit.Kind, spelled string, s spelling) (unit.Unit, bool) {
 	if found >= 0 {
 		return k.Units[found], true
 	}
-	if stem, ok := strings.CutSuffix(spelled, "."); ok && s == loose {
-		return find(k, stem, loose)
+	if s == loose && strings.Contains(spelled, ".") {
+		return find(k, strings.ReplaceAll(spelled, ".", ""), loose)
 	}
 	return unit.Unit{}, false
 }

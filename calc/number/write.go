@@ -1,6 +1,7 @@
 package number
 
 import (
+	"bytes"
 	"math"
 	"strings"
 )
@@ -87,7 +88,10 @@ func raised(n int) string {
 // dress puts ASCII digits with at most one point into the locale's digits and
 // marks.
 func (l *Locale) dress(plain []byte, negative, grouped bool) string {
-	whole := digits(string(plain))
+	whole := bytes.IndexByte(plain, '.')
+	if whole < 0 {
+		whole = len(plain)
+	}
 	grouped = grouped && l.primary > 0 && whole >= l.least
 	var b strings.Builder
 	b.Grow(4 * len(plain))
