@@ -21,7 +21,7 @@ import (
 
 const usage = `Roofside is built and tried with:
 
-  go run ./app site  [-out dist] [-base /] [-wasm .build/app.wasm] [-brotli 11]
+  go run ./app site  [-out dist] [-base /] [-web web] [-wasm .build/app.wasm] [-brotli 11]
   go run ./app serve [-dir dist] [-addr localhost:8080]
 
 but "make site" and "make run" know the compiler's flags too.`
@@ -64,7 +64,7 @@ func options() site.Options {
 			},
 			Styles: []string{"/web/loading.css", "/web/app.css"},
 			// Plain scripts run before go-app's, which are deferred.
-			Scripts: []string{"/web/first/storage.js", "/web/first/fragment.js", "/web/first/update.js", "/web/first/ended.js"},
+			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/update.js", "/web/first/ended.js"},
 		},
 	}
 }
@@ -74,6 +74,7 @@ func write(arguments []string) error {
 	flags := flag.NewFlagSet("site", flag.ExitOnError)
 	flags.StringVar(&o.Out, "out", "dist", "write into this `folder`")
 	flags.StringVar(&o.Base, "base", o.Base, "the `path` the site will stand at")
+	flags.StringVar(&o.Web, "web", o.Web, "the `folder` of static files")
 	flags.StringVar(&o.Wasm, "wasm", o.Wasm, "the compiled program")
 	flags.IntVar(&o.Brotli, "brotli", o.Brotli, "`quality` of .br files, 1 to 11; 0 writes none")
 	if err := flags.Parse(arguments); err != nil {

@@ -47,7 +47,11 @@
       element("a", say.home, { href: home }),
     );
     document.body.append(dialog);
-    dialog.showModal();
+    if (window.roofside.storage === "kept") dialog.showModal();
+    else dialog.show(); // leaves the page within reach, to be copied from
+
+    // What go-app has left here would only throw, and stop the link above.
+    window.onclick = window.onpopstate = null;
   }
 
   // wasm_exec.js defines Go later than this runs, and go-app uses it at once:

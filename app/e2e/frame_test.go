@@ -1,0 +1,60 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"fmt"
+	"net/http"
+	"strings"
+	"testing"
+)
+
+// host serves a page of another site that shows ours in a frame.
+func host(t *testing.T, frame string) *Server {
+	t.Helper()
+	s := NewServer(t, dist)
+	// Not the same site as 127.0.0.1, where ours is.
+	s.URL = strings.Replace(s.URL, "127.0.0.1", "localhost", 1)
+	s.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path != "/" {
+			w.WriteHeader(http.StatusNoContent) // the browser asks for an icon
+			return
+		}
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, "<!doctype html><title>An intranet page</title><p>Fans</p>%s", frame)
+	}))
+	return s
+}
+
+// Where the browser refuses all storage, the page computes and knows that
+// nothing is kept.
+func TestFrameWithoutStorage(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.NewTab()
+	tab.Visit(host(t, fmt.Sprintf(`<iframe sandbox="allow-scripts" width="340" height="600" src="%s/drive/"></iframe>`, p.Site.URL)).URL)
+	frame := tab.Frame("/drive/")
+	frame.AwaitMounted()
+	if got := Eval[string](frame, `roofside.storage`); got != "none" {
+		t.Errorf("storage is %q", got)
+	}
+	if got := Eval[string](frame, `(localStorage.setItem("a", 1), localStorage.getItem("a") + localStorage.length + localStorage.key(0) + localStorage.getItem("b"))`); got != "11anull" {
+		t.Errorf("the stand-in gives %q", got)
+	}
+}
+
+// A frame of another site has storage, apart from that of the site itself.
+func TestFrameHasStorageOfItsOwn(t *testing.T) {
+	p := NewPhone(t)
+	own := p.Open("/")
+	Eval[any](own, `localStorage.setItem("test", "own") ?? null`)
+	tab := p.NewTab()
+	tab.Visit(host(t, fmt.Sprintf(`<iframe width="340" height="600" src="%s/drive/"></iframe>`, p.Site.URL)).URL)
+	frame := tab.Frame("/drive/")
+	frame.AwaitMounted()
+	if got := Eval[string](frame, `roofside.storage`); got != "kept" {
+		t.Errorf("storage is %q", got)
+	}
+	if got := Eval[string](frame, `String(localStorage.getItem("test"))`); got != "null" {
+		t.Errorf("the frame sees %q of the site's own storage: the driver has switched partitioning off", got)
+	}
+}

@@ -1,0 +1,166 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"net/http"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync/atomic"
+	"testing"
+
+	"roofside/app/site"
+)
+
+// newVersion builds the site again with one more rule in its style, so that
+// another version of it is there to publish.
+func newVersion(t *testing.T) string {
+	t.Helper()
+	web, out := t.TempDir(), t.TempDir()
+	if err := os.CopyFS(web, os.DirFS(filepath.Join(top, "web"))); err != nil {
+		t.Fatal(err)
+	}
+	style, err := os.OpenFile(filepath.Join(web, "app.css"), os.O_APPEND|os.O_WRONLY, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := style.WriteString("\n:root { --test-version: 2; }\n"); err != nil {
+		t.Fatal(err)
+	}
+	if err := style.Close(); err != nil {
+		t.Fatal(err)
+	}
+	build := exec.Command("go", "run", "./app", "site", "-web", web, "-out", out, "-brotli", "0")
+	build.Dir = top
+	if said, err := build.CombinedOutput(); err != nil {
+		t.Fatalf("%v: %s", err, said)
+	}
+	return out
+}
+
+const shown = `getComputedStyle(document.documentElement).getPropertyValue("--test-version")`
+
+// A new version waits for the user's word. In the meantime, and in a tab that
+// was not asked, nothing is reloaded.
+func TestUpdateWaitsForTheWord(t *testing.T) {
+	p := NewPhone(t)
+	p.Open("/").AwaitInstalled()
+	asked, other := p.Open("/drive/"), p.Open("/airflow/")
+	for _, tab := range []*Tab{asked, other} {
+		Eval[any](tab, `(window.stillHere = true, addEventListener("roofside-update", () => { window.heard = true; }), null)`)
+	}
+	p.Site.Publish(newVersion(t))
+	Eval[any](asked, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
+	for _, tab := range []*Tab{asked, other} {
+		tab.Await(`window.heard && roofside.updateReady`)
+		if !Eval[bool](tab, `window.stillHere === true`) {
+			t.Error("the page was reloaded unasked")
+		}
+	}
+	late := p.Open("/settings/")
+	late.Await(`roofside.updateReady`)
+	if got := Eval[string](late, shown); got != "" {
+		t.Errorf("the new version is shown before the word: %q", got)
+	}
+	late.Close()
+
+	Eval[any](asked, `(roofside.takeOver(), null)`)
+	asked.Await(`window.stillHere === undefined`)
+	asked.AwaitMounted()
+	asked.Await(shown + ` === "2"`)
+	if !Eval[bool](other, `window.stillHere === true`) {
+		t.Error("the tab that did not ask was reloaded")
+	}
+	if caches := Eval[[]string](asked, `caches.keys()`); len(caches) != 1 {
+		t.Errorf("the old version is still kept: %q", caches)
+	}
+	// The other tab asks later, when the new version has long taken over.
+	Eval[any](other, `(roofside.takeOver(), null)`)
+	other.Await(shown + ` === "2"`)
+}
+
+// A publish that lands half way through an install brings files of two versions
+// to one host. None of them is mixed: the old version goes on.
+func TestNoMixOfVersions(t *testing.T) {
+	p := NewPhone(t)
+	p.Open("/").AwaitInstalled()
+	next := newVersion(t)
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var refused atomic.Bool
+	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		from := next
+		if strings.HasSuffix(r.URL.Path, "app.css") {
+			from = dist // this one file is still the old one
+			refused.Store(true)
+		}
+		site.Files{Dir: from, Headers: headers}.ServeHTTP(w, r)
+	}))
+	tab := p.Open("/drive/")
+	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => new Promise((resolve) => {
+		const look = async () => {
+			const r = await navigator.serviceWorker.getRegistration();
+			if (r.installing) return setTimeout(look, 20);
+			resolve(!r.waiting);
+		};
+		look();
+	}))`)
+	if !refused.Load() {
+		t.Fatal("the file of the other version was never asked for")
+	}
+	p.Offline()
+	p.Open("/airflow/")
+
+	// The host comes to rest, and so does the device.
+	p.Online()
+	p.Site.Publish(next)
+	last := p.Open("/drive/")
+	Eval[any](last, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
+	last.Await(`roofside.updateReady`)
+}
+
+// A first visit that is cut off half way is made good by the next.
+func TestInterruptedFirstVisit(t *testing.T) {
+	p := NewPhone(t)
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole := site.Files{Dir: dist, Headers: headers}
+	var cut atomic.Bool
+	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path == "/airflow/" { // only the worker asks for this one
+			cut.Store(true)
+			panic(http.ErrAbortHandler)
+		}
+		whole.ServeHTTP(w, r)
+	}))
+	tab := p.Open("/")
+	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => !r || !r.installing && !r.active)`)
+	if !cut.Load() {
+		t.Fatal("the file that was to be cut off was never asked for")
+	}
+	tab.Close()
+	p.Site.Publish(dist)
+	p.Open("/").AwaitInstalled()
+	p.Offline()
+	p.Open("/airflow/")
+}
+
+// Another app on the same host keeps its caches.
+func TestOtherCachesStay(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.Open("/")
+	tab.AwaitInstalled()
+	Eval[any](tab, `Promise.all(["their-app", "roofside-/elsewhere/-1", "roofside-/-0"].map((name) => caches.open(name))).then(() => null)`)
+	p.Site.Publish(newVersion(t))
+	Eval[any](tab, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
+	tab.Await(`roofside.updateReady`)
+	Eval[any](tab, `(roofside.takeOver(), null)`)
+	tab.Await(shown + ` === "2"`)
+	tab.Await(`caches.keys().then((names) => names.length === 3 && names.includes("their-app") && names.includes("roofside-/elsewhere/-1") || names.join(" ") && false)`)
+}
