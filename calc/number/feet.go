@@ -65,7 +65,7 @@ func (f feet) parse(text string) (base float64, canonical string, err error) {
 	if rule != "" {
 		return 0, "", &Error{rule, text}
 	}
-	if strings.HasPrefix(f.inches, "-") || i >= inchesPerFoot {
+	if i >= inchesPerFoot {
 		return 0, "", &Error{RuleFeet, text}
 	}
 	canonical = f.minus + f.whole + " ft " + f.inches + " in"

@@ -31,8 +31,6 @@ func fold(typed string) string {
 			put('"')
 		case isApostrophe(r):
 			put('\'')
-		case unicode.Is(unicode.Nd, r):
-			put('0' + decimalDigit(r))
 		case vulgar[r] != "":
 			put(' ') // 3½ is 3 1/2, not 31/2
 			for _, c := range vulgar[r] {
@@ -46,21 +44,21 @@ func fold(typed string) string {
 	return strings.TrimSuffix(string(b), " ")
 }
 
-// decimalDigit returns the value of a digit of any script. Unicode lays out
-// the digits of each script from zero to nine without a gap (The Unicode
-// Standard, 4.6).
-func decimalDigit(r rune) rune {
+// inASCII returns the ASCII digit for a digit of any script, and any other
+// rune as it is. Unicode lays out the digits of each script from zero to nine
+// without a gap (The Unicode Standard, 4.6).
+func inASCII(r rune) rune {
 	for _, t := range unicode.Nd.R16 {
 		if rune(t.Lo) <= r && r <= rune(t.Hi) {
-			return (r - rune(t.Lo)) % 10
+			return '0' + (r-rune(t.Lo))%10
 		}
 	}
 	for _, t := range unicode.Nd.R32 {
 		if rune(t.Lo) <= r && r <= rune(t.Hi) {
-			return (r - rune(t.Lo)) % 10
+			return '0' + (r-rune(t.Lo))%10
 		}
 	}
-	return 0
+	return r
 }
 
 func isApostrophe(r rune) bool {
@@ -91,7 +89,7 @@ func alike(r rune) rune {
 	case 'º', '˚': // the ordinal on Spanish keyboards, the ring
 		return '°'
 	}
-	return r
+	return inASCII(r)
 }
 
 // vulgar holds the fraction signs of Unicode (Latin-1 Supplement and Number

@@ -18,7 +18,6 @@ type Locale struct {
 	digits         [10]rune // from zero to nine
 	primary        int      // size of the group next to the decimal mark; 0 for no grouping
 	secondary      int      // size of the groups before it
-	least          int      // how many digits a number has at least when it is grouped
 
 	decimalMark, groupMark rune // marks as [fold] leaves them; groupMark 0 for no grouping
 }
@@ -40,10 +39,6 @@ func For(tag language.Tag) *Locale {
 	negative := format(-1)
 	l.minus = negative[:strings.IndexRune(negative, l.digits[1])]
 	l.deriveGroups(format(11111111111))
-	l.least = 4
-	if utf8.RuneCountInString(format(1111)) == 4 {
-		l.least = 5 // some languages leave four digits together
-	}
 	return l
 }
 

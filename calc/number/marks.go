@@ -1,6 +1,9 @@
 package number
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // The Arabic marks are named for what they are, in any locale: U+066B ARABIC
 // DECIMAL SEPARATOR and U+066C ARABIC THOUSANDS SEPARATOR.
@@ -77,7 +80,7 @@ func (l *Locale) marked(s string) (Reading, Rule) {
 	if first < 0 {
 		return Reading{Text: s}, ""
 	}
-	m := markAt(s, first)
+	m, _ := utf8.DecodeRuneInString(s[first:])
 	groups := strings.Split(s, string(m))
 	last := groups[len(groups)-1]
 	switch {
@@ -110,8 +113,8 @@ func (l *Locale) oneMark(head, tail string, m rune) Reading {
 // twoMarks reads groups parted by m, the last of which holds other marks.
 func (l *Locale) twoMarks(groups []string, m rune, last string) (Reading, Rule) {
 	at := strings.IndexFunc(last, isMark)
-	d := markAt(last, at)
-	tail := last[at+len(string(d)):]
+	d, size := utf8.DecodeRuneInString(last[at:])
+	tail := last[at+size:]
 	groups[len(groups)-1] = last[:at]
 	switch {
 	case strings.ContainsFunc(strings.Join(groups, "")+tail, isMark),
@@ -159,13 +162,6 @@ func point(whole, decimals string) string {
 }
 
 func isMark(r rune) bool { return r < '0' || r > '9' }
-
-func markAt(s string, i int) rune {
-	for _, r := range s[i:] {
-		return r
-	}
-	return 0
-}
 
 // pure reports whether a mark is grouping everywhere, and so has one reading.
 func pure(m rune) bool { return m == ' ' || m == '\'' }

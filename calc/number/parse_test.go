@@ -68,8 +68,10 @@ func TestParse(t *testing.T) {
 		{"zero denominator", "1/0", 0, number.RuleDenominator},
 		{"zero over zero", "3-0/00", 0, number.RuleDenominator},
 		{"mixed with improper fraction", "3-4/2", 0, number.RuleFraction},
+		{"mixed with a whole", "3-2/2", 0, number.RuleFraction},
 		{"above largest", "1000000000000001", 0, number.RuleTooLarge},
 		{"400 digits", strings.Repeat("9", 400), 0, number.RuleTooLong},
+		{"few runes of many bytes", strings.Repeat("𑄷", 17), 0, number.RuleTooLong},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			x, err := number.Parse(c.text)
@@ -139,6 +141,9 @@ func TestParseQuantity(t *testing.T) {
 		{"other kind", "3 psi", length, 0, "", number.RuleWrongKind},
 		{"feet of another kind", "5 ft 6 in", speed, 0, "", number.RuleUnit},
 		{"twelve inches", "5 ft 12 in", length, 0, "", number.RuleFeet},
+		{"comma in inches", "5 ft 6,5 in", length, 0, "", number.RuleNoNumber},
+		{"improper fraction of inches", "5 ft 1-4/3 in", length, 0, "", number.RuleFraction},
+		{"large feet", strings.Repeat("9", 16) + " ft 6 in", length, 0, "", number.RuleTooLarge},
 		{"exponent", "1e308 in", length, 0, "", number.RuleExponent},
 		{"exponent alone", "1e308", length, 0, "", number.RuleExponent},
 		{"zero denominator", "3-1/0 in", length, 0, "", number.RuleDenominator},
@@ -224,6 +229,7 @@ func TestCanonical(t *testing.T) {
 		{"negative zero", math.Copysign(0, -1), inch, 6, "0 in"},
 		{"too small for the text", -1e-300, unit.Factor.US, 6, "0"},
 		{"zero on a scale with a zero point", 459.67 / 1.8, fahrenheit, 6, "0 F"},
+		{"one bit above a zero point", math.Nextafter(273.15, 300), unit.Warmth.SI, 6, "0 C"},
 		{"freezing", 273.15, fahrenheit, 6, "32 F"},
 		{"no digits", 123, unit.Factor.US, 0, "100"},
 		{"more digits than there are", 0.1, unit.Factor.US, 1000, "0.1"},

@@ -48,7 +48,7 @@ func unitBehind(text string, n int, k *unit.Kind) (unit.Unit, error) {
 		}
 		return unit.Unit{}, &Error{RuleNoUnit, text}
 	}
-	if u, ok := find(k, spelled, strict); ok && !isDigit(text[n]) {
+	if u, ok := find(k, spelled, strict); ok {
 		return u, nil
 	}
 	if spelled == "" || exponent(text[n:]) || strings.ContainsRune(" .,/+-0123456789", rune(spelled[0])) {

@@ -133,6 +133,7 @@ func TestNumberRefuses(t *testing.T) {
 		{"en-US", "+-5", number.RuleNoNumber},
 		{"en-US", "5-", number.RuleNoNumber},
 		{"en-US", "5-3", number.RuleNoNumber},
+		{"en-US", "5+3", number.RuleNoNumber},
 		{"en-US", "NaN", number.RuleNoNumber},
 		{"en-US", "∞", number.RuleNoNumber},
 		{"en-US", "\xff5", number.RuleNoNumber},
@@ -149,6 +150,7 @@ func TestNumberRefuses(t *testing.T) {
 		{"en-US", "1,234 567", number.RuleMarksMixed},
 		{"en-US", "1,234'567.8", number.RuleMarksMixed},
 		{"en-US", "1,234.5.6", number.RuleMarksMixed},
+		{"en-US", "1,234.5,678", number.RuleMarksMixed},
 		{"en-US", "1,23.4", number.RuleGrouping},
 		{"en-US", "0,123.4", number.RuleGrouping},
 		{"en-US", "1 72", number.RuleGrouping},
@@ -293,6 +295,7 @@ func TestQuantityRefuses(t *testing.T) {
 		{`5' 1/0"`, number.RuleDenominator, `5' 1/0"`},
 		{`5' 1.2.3"`, number.RuleTwoMarks, `5' 1.2.3"`},
 		{"5 ft 6 mm", number.RuleUnit, "ft 6 mm"},
+		{`5' 6.` + strings.Repeat("0", 60) + `"`, number.RuleTooLong, "5' 6.000000000000000…"},
 		{strings.Repeat("9", 20) + " in", number.RuleTooLarge, strings.Repeat("9", 20) + " in"},
 		{strings.Repeat("9", 400), number.RuleTooLong, strings.Repeat("9", 20) + "…"},
 	} {
@@ -303,6 +306,49 @@ func TestQuantityRefuses(t *testing.T) {
 				t.Errorf("got %+v, %v; want %q about %q", r, err, c.rule, c.text)
 			}
 		})
+	}
+}
+
+func TestSpellingThatFitsTwoUnitsFitsNone(t *testing.T) {
+	milli, mega := unit.Unit{Symbol: "mW", Size: 1e-3}, unit.Unit{Symbol: "MW", Size: 1e6}
+	power := &unit.Kind{Name: "power", Data: milli, Units: []unit.Unit{milli, mega}}
+	us := locale("en-US")
+	for _, u := range power.Units {
+		if r, err := us.Quantity("5 "+u.Symbol, power, u); err != nil || r.Value != 5*u.Size {
+			t.Errorf("5 %s is %+v, %v", u.Symbol, r, err)
+		}
+	}
+	if r, err := us.Quantity("5 mw", power, milli); rule(t, err) != number.RuleUnit {
+		t.Errorf("5 mw is %+v, %v; want a refusal", r, err)
+	}
+}
+
+func TestUnitThatStartsWithADigitNeedsASpace(t *testing.T) {
+	r, err := locale("en-US").Quantity("17501/min", unit.Speed(0).Kind(), unit.Rotation.US)
+	if rule(t, err) != number.RuleUnit {
+		t.Errorf("17501/min is %+v, %v; want a refusal", r, err)
+	}
+}
+
+func TestShownUnitOfAnotherKindIsRefused(t *testing.T) {
+	r, err := locale("en-US").Quantity("5", unit.Length(0).Kind(), unit.Rotation.US)
+	if rule(t, err) != number.RuleWrongKind {
+		t.Errorf("5 rpm as a length is %+v, %v; want a refusal", r, err)
+	}
+}
+
+func TestErrorsInEnglish(t *testing.T) {
+	for _, c := range []struct {
+		err  number.Error
+		want string
+	}{
+		{number.Error{Rule: number.RuleUnit, Text: "cubits"}, `"cubits" is not a known unit`},
+		{number.Error{Rule: number.RuleEmpty}, "nothing is written"},
+		{number.Error{Rule: "above bound", Text: "5"}, `"5" above bound`}, // a rule of another package
+	} {
+		if got := c.err.Error(); got != c.want {
+			t.Errorf("got %q; want %q", got, c.want)
+		}
 	}
 }
 

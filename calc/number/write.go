@@ -92,7 +92,7 @@ func (l *Locale) dress(plain []byte, negative, grouped bool) string {
 	if whole < 0 {
 		whole = len(plain)
 	}
-	grouped = grouped && l.primary > 0 && whole >= l.least
+	grouped = grouped && l.primary > 0
 	var b strings.Builder
 	b.Grow(4 * len(plain))
 	if negative {

@@ -8,9 +8,11 @@ import (
 	"testing"
 
 	"golang.org/x/text/language"
+	"golang.org/x/text/language/display"
 	"golang.org/x/text/message"
 	xnumber "golang.org/x/text/number"
 
+	"roofside/calc/number"
 	"roofside/calc/unit"
 )
 
@@ -144,6 +146,24 @@ func TestWriteAgreesWithText(t *testing.T) {
 	}
 }
 
+// Any tag makes a locale, and one that writes as x/text does.
+func TestEveryLanguage(t *testing.T) {
+	all := display.Supported.Tags()
+	for _, s := range []string{"und", "zz", "en-u-nu-roman", "zh-u-nu-hanidec", "ta-u-nu-taml", "en-u-nu-latn", "art-x-home"} {
+		all = append(all, language.Make(s))
+	}
+	for _, tag := range all {
+		l, p := number.For(tag), message.NewPrinter(tag)
+		want := p.Sprint(xnumber.Decimal(-1234567.25, xnumber.Scale(2)))
+		if got := l.Write(-1234567.25, 9); got != want {
+			t.Errorf("%s: Write is %q; want %q", tag, got, want)
+		}
+		if r, err := l.Number(want); err != nil || r.Value != -1234567.25 || r.Echo {
+			t.Errorf("%s: %q is read as %+v, %v", tag, want, r, err)
+		}
+	}
+}
+
 func TestWriteFixedAgreesWithText(t *testing.T) {
 	for _, tag := range tags {
 		l, p := locale(tag), message.NewPrinter(language.MustParse(tag))
@@ -155,6 +175,13 @@ func TestWriteFixedAgreesWithText(t *testing.T) {
 				t.Errorf("%s: WriteFixed(%v, %d) = %q; want %q", tag, x, decimals, got, want)
 			}
 		}
+	}
+}
+
+func BenchmarkFor(b *testing.B) {
+	tag := language.MustParse("hi-IN")
+	for b.Loop() {
+		number.For(tag)
 	}
 }
 
