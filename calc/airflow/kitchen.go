@@ -8,6 +8,8 @@ import (
 // Limits of a grease duct and its outlet: International Mechanical Code, 506.3.4
 // and 506.3.13, as cited on a city's permit form. The code's own text was not
 // read; the edition adopted on the site decides.
+//
+// Method: air.duct.minimum.
 const (
 	GreaseDuctMinimumVelocity unit.Velocity = 500 * unit.FootPerMinute
 	OutletAboveRoof           unit.Length   = 40 * unit.Inch
@@ -20,10 +22,14 @@ const GreaseDuctOlderVelocity unit.Velocity = 1500 * unit.FootPerMinute
 
 // MakeUpLimit is the greatest negative pressure at a hood's space, NFPA 96
 // (memory).
+//
+// Method: air.makeup.
 const MakeUpLimit unit.Pressure = 0.02 * unit.InchOfWater
 
 // Balancing tolerances of a public project specification, to either side of
 // design. Hoods are often held to −0/+10 % (memory).
+//
+// Method: air.balance.
 const (
 	FanTolerance    unit.Ratio = 0.05
 	OutletTolerance unit.Ratio = 0.10

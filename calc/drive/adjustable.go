@@ -112,6 +112,8 @@ func checkTurns(name string, turns unit.Turns) error {
 
 // UsualMostTurns returns the greatest opening usual for a section: 5 turns for
 // A, AX and 4L, 6 for B, BX and 5L (common practice); false for others.
+//
+// Method: drive.adjustable.usual.
 func UsualMostTurns(s Section) (unit.Turns, bool) {
 	switch s {
 	case SectionA, SectionAX, Section4L:
@@ -125,6 +127,8 @@ func UsualMostTurns(s Section) (unit.Turns, bool) {
 // UsualLeastTurns returns the least opening usual for a section: fully closed
 // for A, AX and 4L; one turn for B, BX and 5L, which are commonly not rated
 // closed (common practice); false for others.
+//
+// Method: drive.adjustable.usual.
 func UsualLeastTurns(s Section) (unit.Turns, bool) {
 	switch s {
 	case SectionA, SectionAX, Section4L:

@@ -43,7 +43,9 @@ const (
 // combination groove an A belt's 0.418 in pitch width lies 0.634 or 0.602 in
 // inside the rim, which is also what the flanks' geometry gives; the bound is
 // that of the groove's own datum (7.4 in + 0.333 in), for the metal is the same
-// whichever belt lies in it. Light-duty rows share the A and B widths (memory)
+// whichever belt lies in it. For a B belt there the print, 0.333 and 0.334 in, is
+// followed: it is where the groove is 0.508 in wide, its footnoted reference
+// width; the belt's own 0.530 in would lie 0.065 in higher. Light-duty rows share the A and B widths (memory)
 // and have no least diameter here.
 var grooves = [...]Groove{
 	{SectionA, Standard, Flank{34 * deg, 0.494 * in, 0.250 * in}, Flank{38 * deg, 0.504 * in, 0.250 * in}, 5.65 * in, 0.418 * in, 3.0 * in, source.LookedUp},

@@ -7,6 +7,8 @@ import (
 
 // BeltSpeedLimit is the greatest belt speed for cast-iron sheaves of ordinary
 // balance (memory).
+//
+// Method: belt.speed.limit.
 const BeltSpeedLimit unit.Velocity = 6500 * unit.FootPerMinute
 
 // Least sheaves for classical belts on four-pole motors, by power: NEMA MG 1,

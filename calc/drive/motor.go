@@ -74,6 +74,21 @@ func Slip(sync, n unit.Speed) (unit.Ratio, error) {
 	return limit.Result(unit.Ratio((sync - n) / sync))
 }
 
+// SpeedAtSlip returns the speed of a motor that stays the share slip behind its
+// synchronous speed, 0 ≤ slip < 1. Errors: sync not above zero, slip outside its
+// range.
+//
+// Method: drive.slip.
+func SpeedAtSlip(sync unit.Speed, slip unit.Ratio) (unit.Speed, error) {
+	if err := limit.First(limit.Positive("sync", sync), limit.NonNegative("slip", slip)); err != nil {
+		return 0, err
+	}
+	if slip >= 1 {
+		return 0, limit.Break("slip", limit.Stalled)
+	}
+	return limit.Result(sync * unit.Speed(1-slip))
+}
+
 // SpeedUnderLoad returns the speed of an induction motor that carries the share
 // load of its plate power: slip in proportion to load, from synchronous speed
 // at none to the plate's speed at full. Good to the plate's own slip,

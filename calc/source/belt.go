@@ -11,7 +11,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.length.short",
 		Formula: "L = 2C + π/2 · (D + d) + (D − d)² / 4C",
-		Valid:   "Short of the exact length by at most 0.6 %. For comparison.",
+		Valid:   "Short of the exact length by 0.006 C at (D − d)/C = 1, 0.033 C at 1.5. For comparison.",
 		Refs:    []Ref{MachineElements.At("example 7-1")},
 		Known:   LookedUp,
 	},
@@ -62,6 +62,12 @@ var beltMethods = []Method{
 		Valid:   "Pitch diameter.",
 		Refs:    []Ref{MachineElements.At("example 7-1")},
 		Known:   Derived,
+	},
+	{
+		Key:     "belt.speed.limit",
+		Formula: "v ≤ 6500 ft/min",
+		Valid:   "Cast-iron sheaves of ordinary balance.",
+		Known:   Memory,
 	},
 	{
 		Key:     "belt.travel",

@@ -122,6 +122,12 @@ var driveMethods = []Method{
 		Known:   Derived,
 	},
 	{
+		Key:     "drive.adjustable.usual",
+		Formula: "0 ≤ N ≤ 5 (A, AX, 4L);  1 ≤ N ≤ 6 (B, BX, 5L)",
+		Valid:   "Usual openings; a sheave's own instructions rule.",
+		Known:   CommonPractice,
+	},
+	{
 		Key:     "drive.adjustable.shift",
 		Formula: "x = N · p / 2",
 		Valid:   "One moving flange; 16 threads to the inch unless measured (common practice).",

@@ -1,0 +1,79 @@
+package published_test
+
+import (
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	. "roofside/calc/internal/published"
+	"roofside/calc/unit"
+)
+
+var beltAnswers = map[string]answer{
+	"B01": func(c Case) Results {
+		return Results{"L": must(belt.ApproximateLength(In[unit.Length](c, "d"), In[unit.Length](c, "D"), In[unit.Length](c, "C")))}
+	},
+	"B02": func(c Case) Results {
+		return Results{"C": must(belt.ApproximateCenter(In[unit.Length](c, "d"), In[unit.Length](c, "D"), In[unit.Length](c, "L")))}
+	},
+	"B04": func(c Case) Results {
+		d, D, C := In[unit.Length](c, "d"), In[unit.Length](c, "D"), In[unit.Length](c, "C")
+		return Results{
+			"theta_d": must(belt.Arc(d, D, C)),
+			"theta_D": must(belt.Arc(D, d, C)),
+			"L":       must(belt.OpenLength(d, D, C)),
+		}
+	},
+	"B05": arcFactor, "B07": arcFactor, "B08": arcFactor, "B10": arcFactor, "B12": arcFactor,
+	"B13": datum, "B14": datum, "B16": datum, "B18": datum, "B19": datum,
+	"B20": func(c Case) Results {
+		tolerance, matching, err := belt.LengthTolerance(int(In[unit.Ratio](c, "designation")))
+		return Results{"tolerance": must(tolerance, err), "matching_limit": matching}
+	},
+	"B21": exactAndShort, "B22": exactAndShort, "B23": exactAndShort,
+	"B24": func(c Case) Results {
+		d, D := In[unit.Length](c, "d"), In[unit.Length](c, "D")
+		L := must(belt.DatumLength(drive.Section(Word(c, "section")), int(In[unit.Ratio](c, "designation"))))
+		return Results{"C_exact": must(belt.CenterFromLength(d, D, L)), "C_short": must(belt.ApproximateCenter(d, D, L))}
+	},
+	"B27": func(c Case) Results {
+		before, after := In[unit.Length](c, "d1"), In[unit.Length](c, "d2")
+		return Results{
+			"dC":      must(belt.BaseTravel(before, after, In[unit.Length](c, "D"), In[unit.Length](c, "L"))),
+			"dC_rule": must(belt.BaseTravelByRule(before, after)),
+		}
+	},
+	"C10": func(c Case) Results {
+		return Results{
+			"Ac180": must(belt.ArcFactor(In[unit.Angle](c, "arc_1"))),
+			"Ac120": must(belt.ArcFactor(In[unit.Angle](c, "arc_2"))),
+			"Ac83":  must(belt.ArcFactor(In[unit.Angle](c, "arc_3"))),
+		}
+	},
+}
+
+// arcFactor takes any center: the arc depends on (D − d)/C alone.
+func arcFactor(c Case) Results {
+	const C, d = 20 * unit.Inch, 4 * unit.Inch
+	arc := must(belt.ArcSmall(d, d+C*unit.Length(In[unit.Ratio](c, "x")), C))
+	return Results{"theta_small": arc, "factor": must(belt.ArcFactor(arc))}
+}
+
+func datum(c Case) Results {
+	section, number := drive.Section(Word(c, "section")), int(In[unit.Ratio](c, "designation"))
+	L := must(belt.DatumLength(section, number))
+	if n := must(belt.DatumNumber(section, L)); n != number {
+		panic("the length does not lead back to the number")
+	}
+	return Results{"datum_length": L}
+}
+
+func exactAndShort(c Case) Results {
+	d, D, C := In[unit.Length](c, "d"), In[unit.Length](c, "D"), In[unit.Length](c, "C")
+	return Results{
+		"L_exact":     must(belt.OpenLength(d, D, C)),
+		"L_short":     must(belt.ApproximateLength(d, D, C)),
+		"theta_exact": must(belt.ArcSmall(d, D, C)),
+		"theta_57":    must(belt.ArcByRule(d, D, C, belt.RuleOf57)),
+		"theta_60":    must(belt.ArcByRule(d, D, C, belt.RuleOf60)),
+		"span":        must(belt.Span(d, D, C)),
+	}
+}

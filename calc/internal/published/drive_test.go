@@ -1,0 +1,117 @@
+package published_test
+
+import (
+	"roofside/calc/drive"
+	. "roofside/calc/internal/published"
+	"roofside/calc/unit"
+)
+
+var driveAnswers = map[string]answer{
+	"A01": plateSlip("n", "n_sync"),
+	"A02": func(c Case) Results {
+		return Results{"pd_fan": must(drive.DrivenSheave(In[unit.Speed](c, "n_motor"), In[unit.Speed](c, "n_fan"), In[unit.Length](c, "pd_motor")))}
+	},
+	"A03": drivenSpeed, "A05": drivenSpeed, "A07": drivenSpeed, "A08": drivenSpeed, "A10": drivenSpeed,
+	"A12": func(c Case) Results {
+		poles := int(In[unit.Ratio](c, "poles"))
+		sync := must(drive.SynchronousSpeed(In[unit.Frequency](c, "f"), poles))
+		behind := must(drive.SynchronousSpeed(In[unit.Frequency](c, "f_rotor"), poles)) // the field as the rotor sees it
+		return Results{"slip": must(drive.Slip(sync, sync-behind)), "n": sync - behind}
+	},
+	"A13": func(c Case) Results {
+		sync := must(drive.SynchronousSpeed(In[unit.Frequency](c, "f"), int(In[unit.Ratio](c, "poles"))))
+		return Results{"n": must(drive.SpeedAtSlip(sync, In[unit.Ratio](c, "slip")))}
+	},
+	"A14": outside, "A15": outside,
+	"A16": func(c Case) Results {
+		r := Results{}
+		for _, s := range []drive.Section{drive.SectionA, drive.SectionAX, drive.SectionB, drive.SectionBX} {
+			if d, ok := drive.MinimumDatum(s, drive.GrooveType(Word(c, "groove"))); ok {
+				r["min_datum_"+string(s)] = d
+			}
+		}
+		return r
+	},
+	"A18": func(c Case) Results {
+		return Results{"pd2": must(drive.SheaveForFlow(In[unit.Length](c, "pd1"), In[unit.Flow](c, "q1"), In[unit.Flow](c, "q2")))}
+	},
+	"A19": plateSlip("n_fl", "n_sync"), "A20": plateSlip("n_fl", "n_sync"), "A21": plateSlip("n_fl", "n_sync"),
+	"A22": plateSlip("n_fl", "n_sync"), "A23": plateSlip("n_fl", "n_sync"),
+	"A24": func(c Case) Results {
+		plate, from, f := In[unit.Speed](c, "n_plate"), In[unit.Frequency](c, "f_plate"), In[unit.Frequency](c, "f")
+		poles := int(In[unit.Ratio](c, "poles"))
+		return Results{
+			"n":                must(drive.OnDrive(plate, from, f, poles)),
+			"n_proportional":   must(drive.OnDriveProportional(plate, from, f, poles)),
+			"n_const_slip_rpm": must(drive.OnDriveConstantSlip(plate, from, f, poles)),
+		}
+	},
+	"A25": func(c Case) Results {
+		n, d, D := In[unit.Speed](c, "n_driver"), In[unit.Length](c, "pd_driver"), In[unit.Length](c, "pd_driven")
+		return Results{"n_no_slip": must(drive.Driven(n, d, D)), "n_driven": must(drive.DrivenWithSlip(n, d, D, In[unit.Ratio](c, "belt_slip")))}
+	},
+	"A26": func(c Case) Results {
+		d, D := In[unit.Length](c, "pd_driver"), In[unit.Length](c, "pd_driven")
+		section, groove := drive.Section(Word(c, "section")), drive.GrooveType(Word(c, "groove"))
+		right := must(drive.Ratio(d, D))
+		wrong := must(drive.Ratio(must(drive.OutsideFromPitch(d, section, groove)), must(drive.OutsideFromPitch(D, section, groove))))
+		return Results{"ratio_true": right, "ratio_OD": wrong, "error": wrong/right - 1}
+	},
+	"A27": opening, "A28": opening, "A29": opening, "A30": opening,
+	"A31": func(c Case) Results {
+		lead := must(drive.LeadForTravel(In[unit.Length](c, "dPD_total"), unit.Turns(In[unit.Ratio](c, "turns")), In[unit.Angle](c, "groove_angle")))
+		return Results{"lead": lead, "threads_per_inch": float64(unit.Inch / lead)}
+	},
+	"A32": func(c Case) Results {
+		stages := func(slip unit.Ratio) unit.Speed {
+			n := must(drive.DrivenWithSlip(In[unit.Speed](c, "n1"), In[unit.Length](c, "d1"), In[unit.Length](c, "d2"), slip))
+			return must(drive.DrivenWithSlip(n, In[unit.Length](c, "d3"), In[unit.Length](c, "d4"), slip))
+		}
+		return Results{"n_no_slip": stages(0), "n_slip": stages(In[unit.Ratio](c, "slip"))}
+	},
+	"B25": func(c Case) Results {
+		return Results{"v": must(drive.BeltSpeed(In[unit.Speed](c, "n"), In[unit.Length](c, "pd")))}
+	},
+	"B26": func(c Case) Results {
+		return Results{"pd_max": must(drive.PitchAtBeltSpeed(drive.BeltSpeedLimit, In[unit.Speed](c, "n")))}
+	},
+	"D32": func(Case) Results { return Results{"range_about_nominal": drive.AdjustableRange} },
+}
+
+func plateSlip(plate, field string) answer {
+	return func(c Case) Results {
+		f, n := In[unit.Frequency](c, "f"), In[unit.Speed](c, plate)
+		poles := must(drive.Poles(f, n))
+		if poles != int(In[unit.Ratio](c, "poles")) {
+			panic("poles not found from the plate")
+		}
+		sync := must(drive.SynchronousSpeed(f, poles))
+		return Results{field: sync, "slip": must(drive.Slip(sync, n))}
+	}
+}
+
+func drivenSpeed(c Case) Results {
+	return Results{"n_driven": must(drive.Driven(In[unit.Speed](c, "n_driver"), In[unit.Length](c, "pd_driver"), In[unit.Length](c, "pd_driven")))}
+}
+
+func outside(c Case) Results {
+	section, groove := drive.Section(Word(c, "section")), drive.GrooveType(Word(c, "groove"))
+	od := must(drive.OutsideFromPitch(In[unit.Length](c, "datum_d"), section, groove))
+	return Results{
+		"outside_d":    od,
+		"pitch_d":      must(drive.PitchFromOutside(od, section, groove)),
+		"groove_angle": must(drive.GrooveOf(section, groove)).Flank(od).Angle,
+	}
+}
+
+func opening(c Case) Results {
+	lead := unit.Inch / unit.Length(In[unit.Ratio](c, "threads_per_inch"))
+	per := must(drive.PitchPerTurn(lead, In[unit.Angle](c, "groove_angle")))
+	const closed = 4 * unit.Inch
+	sheave := must(drive.NewAdjustableRate(0, closed, per))
+	return Results{
+		"dPD_per_turn": per,
+		"dPD_5_turns":  closed - must(sheave.Pitch(5)),
+		"dPD_6_turns":  closed - must(sheave.Pitch(6)),
+	}
+}
