@@ -2,7 +2,7 @@
 # Chromium as well and install it where they may.
 
 # The compiler's flags stand here and nowhere else. Without the tag, validator
-# calls methods by name, and the linker can drop none: 0.4 MB more on the wire.
+# calls methods by name, and the linker can drop none: 0.4 MB more to send.
 export GOFLAGS := -trimpath -buildvcs=false -tags=validator_novalidatefn
 LDFLAGS := -s -w
 WASM    := GOOS=js GOARCH=wasm go build -ldflags="$(LDFLAGS)"
@@ -41,15 +41,19 @@ browser: chromium ## tests of the site in dist/ in headless Chromium
 chromium:
 	@command -v chromium >/dev/null || app/e2e/install-chromium
 
-size: site ## the program as served, next to a go-app page that only says hello
-	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/testdata/floor
-	go run ./app/e2e/testdata/weigh .build/app.wasm .build/floor.wasm
+size: wasm ## the program as served, next to a go-app page that only says hello
+	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
+	go run ./app/e2e/weigh .build/app.wasm .build/floor.wasm
 
 bench: ## benchmarks
 	go test -run '^$$' -bench . -benchmem ./...
 
-fuzz: ## each fuzz target for FUZZ (30s)
-	go run ./app/e2e/testdata/fuzzall $(FUZZ)
+fuzz: ## each fuzz target for 30 s; FUZZ=5m for longer
+	@set -e; for package in $$(go list ./...); do \
+	  for target in $$(go test -list '^Fuzz' $$package | grep '^Fuzz'); do \
+	    go test -run '^$$' -fuzz "^$$target$$" -fuzztime $(FUZZ) $$package; \
+	  done; \
+	done
 
 golden: ## rewrite our own kept output; review the difference
-	go test ./... -update
+	go test $$(grep -rl --include='*_test.go' 'flag.Bool("update"' . | xargs -rn1 dirname | sort -u) -update

@@ -43,7 +43,7 @@ func tidy(page []byte) ([]byte, error) {
 			out.Truncate(len(bytes.TrimRight(out.Bytes(), " \n")))
 			continue
 		}
-		t.writeTo(&out)
+		out.WriteString(t.String())
 	}
 	return out.Bytes(), nil
 }
@@ -115,7 +115,7 @@ func (t tag) useless() bool {
 		t.values["name"] != "" && !said
 }
 
-func (t tag) writeTo(out *bytes.Buffer) {
+func (t tag) String() string {
 	var attributes []string
 	for name := range t.bare {
 		if strings.HasPrefix(name, "aria-") || enumerated[name] {
@@ -131,14 +131,11 @@ func (t tag) writeTo(out *bytes.Buffer) {
 		attributes = append(attributes, name+`="`+html.EscapeString(value)+`"`)
 	}
 	slices.Sort(attributes)
-	out.WriteString("<" + t.name)
-	for _, a := range attributes {
-		out.WriteString(" " + a)
-	}
+	end := ">"
 	if t.closed {
-		out.WriteByte('/')
+		end = "/>"
 	}
-	out.WriteByte('>')
+	return strings.Join(append([]string{"<" + t.name}, attributes...), " ") + end
 }
 
 // enumerated attributes need their "true" spelled out.

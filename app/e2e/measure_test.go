@@ -1,0 +1,93 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"context"
+	"fmt"
+	"slices"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/performance"
+	"github.com/chromedp/chromedp"
+)
+
+// Slow makes the processor so many times slower: 4 stands for a cheap phone.
+func (t *Tab) Slow(times float64) {
+	t.t.Helper()
+	t.do("slowing down", command(emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: times}))
+}
+
+// Strokes are what keystrokes cost, in milliseconds, one entry each.
+type Strokes struct {
+	Script []float64 // running scripts, the Go program among them
+	Task   []float64 // all work of the page: scripts, style, layout, painting
+	Answer []float64 // from the key to the last change of the page
+}
+
+// Median and P95 sum up a measure.
+func Median(ms []float64) float64 { return quantile(ms, 0.5) }
+func P95(ms []float64) float64    { return quantile(ms, 0.95) }
+
+func quantile(ms []float64, q float64) float64 {
+	sorted := slices.Sorted(slices.Values(ms))
+	return sorted[min(int(q*float64(len(sorted))), len(sorted)-1)]
+}
+
+func (s Strokes) String() string {
+	sum := func(ms []float64) string { return fmt.Sprintf("median %.1f, 95 %% %.1f ms", Median(ms), P95(ms)) }
+	return fmt.Sprintf("%d keys: script %s; task %s; key to last change %s", len(s.Script), sum(s.Script), sum(s.Task), sum(s.Answer))
+}
+
+// Strokes types a text at the end of what stands in a field and measures each
+// key by itself. Each key has to change the page.
+func (t *Tab) Strokes(name, text string) Strokes {
+	t.t.Helper()
+	t.focus(name)
+	t.do("measuring", command(performance.Enable, performance.EnableParams{}))
+	var s Strokes
+	for _, key := range text {
+		t.Rest()
+		Eval[bool](t, watchKey)
+		before := t.metrics()
+		t.Keys(string(key))
+		t.Await(`window.strokeTest.last > 0`)
+		t.Rest()
+		after := t.metrics()
+		s.Script = append(s.Script, 1000*(after["ScriptDuration"]-before["ScriptDuration"]))
+		s.Task = append(s.Task, 1000*(after["TaskDuration"]-before["TaskDuration"]))
+		s.Answer = append(s.Answer, Eval[float64](t, `(window.strokeTest.watch.disconnect(), window.strokeTest.last - window.strokeTest.key)`))
+	}
+	return s
+}
+
+// watchKey notes when the next key came and when the page last changed after it.
+const watchKey = `(() => {
+	const test = window.strokeTest = { key: 0, last: 0 };
+	addEventListener("input", (event) => { test.key = event.timeStamp; }, { capture: true, once: true });
+	test.watch = new MutationObserver(() => { if (test.key) test.last = performance.now(); });
+	test.watch.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+	return true;
+})()`
+
+func (t *Tab) metrics() map[string]float64 {
+	t.t.Helper()
+	ctx, cancel := context.WithTimeout(t.ctx, patience)
+	defer cancel()
+	found, err := chromedp.Run(ctx, chromedp.Action[map[string]float64](func(ctx context.Context, target *chromedp.Target) (map[string]float64, error) {
+		result, err := cdp.Call(ctx, target, performance.GetMetrics, cdp.Empty{})
+		if err != nil {
+			return nil, err
+		}
+		named := map[string]float64{}
+		for _, m := range result.Metrics {
+			named[m.Name] = m.Value
+		}
+		return named, nil
+	}))
+	if err != nil {
+		t.t.Fatal(err)
+	}
+	return found
+}

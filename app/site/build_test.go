@@ -1,0 +1,141 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"io"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/andybalholm/brotli"
+)
+
+func TestBase(t *testing.T) {
+	for _, c := range []struct{ base, location, want string }{
+		{"/", "/web/app.css", "/web/app.css"},
+		{"/", "/", "/"},
+		{"/tools/fans/", "/", "/tools/fans/"},
+		{"/tools/fans/", "/web/app.css", "/tools/fans/web/app.css"},
+		{"/tools/fans/", "/web", "/tools/fans/web"},
+		{"/tools/fans/", "/tools/fans/drive/", "/tools/fans/drive/"}, // once is enough
+		{"/tools/fans/", "#turns", "#turns"},
+		{"/tools/fans/", "//elsewhere/x", "//elsewhere/x"},
+		{"/tools/fans/", "mailto:x", "mailto:x"},
+	} {
+		if got := base(c.base).Resolve(c.location); got != c.want {
+			t.Errorf("%s at %s: %s, want %s", c.location, c.base, got, c.want)
+		}
+	}
+}
+
+func TestCheck(t *testing.T) {
+	for name, o := range map[string]Options{
+		"base without an end":   {Base: "/tools"},
+		"base without a start":  {Base: "tools/"},
+		"route without its end": {Base: "/", Routes: []string{"/drive"}},
+		"base that is a route":  {Base: "/drive/", Routes: []string{"/", "/drive/"}},
+	} {
+		if err := o.check(); err == nil {
+			t.Errorf("%s: taken", name)
+		}
+	}
+	if err := (Options{Base: "/tools/", Routes: []string{"/", "/drive/"}}).check(); err != nil {
+		t.Error(err)
+	}
+}
+
+func TestVersion(t *testing.T) {
+	one := tree{"a": []byte("x"), "b": []byte("y")}
+	same := maps.Clone(one)
+	if one.version() != same.version() {
+		t.Error("equal content, two versions")
+	}
+	for name, other := range map[string]tree{
+		"content": {"a": []byte("x"), "b": []byte("z")},
+		"name":    {"a": []byte("x"), "c": []byte("y")},
+		"border":  {"a": []byte("xb"), "": []byte("y")},
+	} {
+		if one.version() == other.version() {
+			t.Errorf("another %s, the same version", name)
+		}
+	}
+	if one.version() == one.version([]byte("worker")) {
+		t.Error("another worker, the same version")
+	}
+}
+
+func TestWorkerKnowsEveryFile(t *testing.T) {
+	files := tree{"index.html": nil, "drive/index.html": nil, "web/app.css": []byte("x"), "404.html": nil}
+	got, err := files.worker([]byte(`const VERSION = "{{version}}"; const FILES = "{{files}}";`), "v")
+	if err != nil {
+		t.Fatal(err)
+	}
+	// sha256 of "x" and of nothing, from the command sha256sum.
+	const x, nothing = `sha256-LXEWQrcmsEQBYnyp+6wy9chTD7GQPMTbAiWHF5IaSIE=`, `sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=`
+	for _, want := range []string{`VERSION = "v"`, `"": "` + nothing, `"drive/": "` + nothing, `"web/app.css": "` + x} {
+		if !strings.Contains(string(got), want) {
+			t.Errorf("no %s in %s", want, got)
+		}
+	}
+	if strings.Contains(string(got), "404") {
+		t.Error("the host's own page is kept too")
+	}
+	if _, err := files.worker([]byte(`"{{version}}"`), "v"); err == nil {
+		t.Error("a template without its blanks is taken")
+	}
+}
+
+func TestCompress(t *testing.T) {
+	long := bytes.Repeat([]byte("belt and sheave "), 200)
+	files := tree{"a.js": long, "b.js": []byte("short"), "c.png": long}
+	if err := files.compress(5); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := files.paths(), []string{"a.js", "a.js.br", "a.js.gz", "b.js", "c.png"}; !slices.Equal(got, want) {
+		t.Fatalf("%q, want %q", got, want)
+	}
+	unzipped, err := gzip.NewReader(bytes.NewReader(files["a.js.gz"]))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !unzipped.ModTime.IsZero() {
+		t.Error("the archive carries a time")
+	}
+	for name, r := range map[string]io.Reader{"gz": unzipped, "br": brotli.NewReader(bytes.NewReader(files["a.js.br"]))} {
+		if got, err := io.ReadAll(r); err != nil || !bytes.Equal(got, long) {
+			t.Errorf("%s does not unpack to what went in: %v", name, err)
+		}
+	}
+}
+
+// A slip in -out must not empty a folder of someone's.
+func TestWriteLeavesOtherFoldersAlone(t *testing.T) {
+	dir := t.TempDir()
+	precious := filepath.Join(dir, "thesis.txt")
+	if err := os.WriteFile(precious, nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := (tree{"index.html": nil}).write(dir); err == nil {
+		t.Error("written over")
+	}
+	if _, err := os.Stat(precious); err != nil {
+		t.Error(err)
+	}
+}
+
+func TestWriteReplacesASite(t *testing.T) {
+	dir := t.TempDir()
+	for _, files := range []tree{{"app-worker.js": nil, "old/index.html": nil}, {"app-worker.js": nil, "new/index.html": nil}} {
+		if err := files.write(dir); err != nil {
+			t.Fatal(err)
+		}
+	}
+	got, err := readTree(dir, "")
+	if want := []string{"app-worker.js", "new/index.html"}; err != nil || !slices.Equal(got.paths(), want) {
+		t.Errorf("%q, want %q: %v", got.paths(), want, err)
+	}
+}
