@@ -37,6 +37,11 @@ func TestHoodRates(t *testing.T) {
 	broken(t, "no such duty", err, "duty", limit.NotTabulated)
 }
 
+// NFPA 96 from memory: 0.02 in wg, about 5 Pa.
+func TestMakeUpLimit(t *testing.T) {
+	near(t, "limit", airflow.MakeUpLimit, 4.98*unit.Pascal, 0.001)
+}
+
 func TestHoodFlowScales(t *testing.T) {
 	flow := value[unit.Flow](t)
 	near(t, "twice as long", flow(airflow.HoodFlow(300*cfm, 10*unit.Foot)), 2*flow(airflow.HoodFlow(300*cfm, 5*unit.Foot)), 1e-14)

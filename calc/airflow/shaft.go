@@ -73,8 +73,9 @@ const (
 	HighLoss
 )
 
-// Coefficients of ln η over powers of ln(hp): [source.EnergyReference], Table
-// 68, fitted to drive losses of AMCA 203 (1990).
+// Coefficients of ln η over powers of ln(hp), fitted to the drive losses of AMCA
+// 203 (1990): engineering reference of the US DOE's building-energy program,
+// Table 68.
 var driveLosses = [...][5]float64{
 	LowLoss:    {-6.502e-2, 2.475e-2, -6.841e-3, 9.383e-4, -5.168e-5},
 	MediumLoss: {-9.504e-2, 3.415e-2, -8.897e-3, 1.159e-3, -6.132e-5},
@@ -98,8 +99,9 @@ func BeltEfficiency(power unit.Power, loss DriveLoss) (unit.Ratio, error) {
 }
 
 // BeltPartLoad returns a V-belt drive's efficiency at a share of the torque it
-// is sized for, as a share of its efficiency there: [source.EnergyReference],
-// Table 69. Errors: torque not above zero, or more than twice the size.
+// is sized for, as a share of its efficiency there: Table 69 of the same reference
+// as [BeltEfficiency]'s. Errors: torque not above zero, or more than twice the
+// size.
 //
 // Method: air.belt.partload.
 func BeltPartLoad(torque unit.Ratio) (unit.Ratio, error) {

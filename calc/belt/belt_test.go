@@ -186,6 +186,8 @@ func TestBeltFaults(t *testing.T) {
 	broken(t, "around touching sheaves", err, "pitchLength", limit.BeltTooShort)
 	_, err = belt.ApproximateCenter(4, 10, 20)
 	broken(t, "shorter than a sheave's girth", err, "pitchLength", limit.BeltTooShort)
+	_, err = belt.ApproximateCenter(6, 6, 6*math.Pi+2*5.9)
+	broken(t, "inside touching sheaves", err, "pitchLength", limit.BeltTooShort)
 	_, err = belt.BaseTravel(3, 0, 9, 50)
 	broken(t, "nothing after", err, "after", limit.NotPositive)
 	_, err = belt.ArcFactor(7)

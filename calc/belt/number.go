@@ -78,7 +78,6 @@ func DatumNumber(section drive.Section, pitchLength unit.Length) (int, error) {
 		if err != nil {
 			return 0, err
 		}
-		m = max(m, longB)
 		short, long := unit.Length(n)*unit.Inch+addB, unit.Length(m)*unit.Inch+addLongB
 		if math.Abs(float64(pitchLength-long)) <= math.Abs(float64(pitchLength-short)) {
 			n = m

@@ -32,13 +32,13 @@ var loadMethods = []Method{
 		Formula: "P / Pp = (ns − n) / (ns − np)",
 		Valid:   "Rough: plate slip holds to ± 20 %. For comparison.",
 		Refs:    []Ref{LoadSheet.At("slip method")},
-		Known:   Memory,
+		Known:   LookedUp,
 	},
 	{
 		Key:     "air.load.input",
 		Formula: "P / Pp = Pin · η / Pp",
 		Valid:   "Input power from a wattmeter; efficiency at full load.",
 		Refs:    []Ref{LoadSheet.At("input power method")},
-		Known:   Memory,
+		Known:   LookedUp,
 	},
 }

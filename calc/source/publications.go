@@ -16,14 +16,14 @@ var (
 	ElectricalMachines = Publication{"electrical-machines", "Electrical Machines-2, textbook examples", "inputs of the examples only", LookedUp}
 	MotorStandard      = Publication{"mg-1", "NEMA MG 1: Motors and Generators", "", Memory}
 	UnbalanceSheet     = Publication{"tip-sheet-7", "Motor Systems Tip Sheet 7", "DOE/GO-102012-3733, 2012", LookedUp}
-	LoadSheet          = Publication{"motor-load", "Determining Electric Motor Load and Efficiency, US DOE fact sheet", "", Memory}
+	LoadSheet          = Publication{"motor-load", "Determining Electric Motor Load and Efficiency, US DOE fact sheet", "figures of its example as quoted elsewhere", LookedUp}
 	EnergyHandbook     = Publication{"energy-management", "Energy-management handbook, part on electric motors", "title not seen; data of its example only", LookedUp}
 	LoadArticle        = Publication{"motor-load-article", "Article on estimating motor load, trade press", "", LookedUp}
 	FluidMechanics     = Publication{"fluid-mechanics", "Fluid-mechanics textbook, example 10.11", "title not seen; data of the example only", LookedUp}
 	Refrigeration      = Publication{"refrigeration", "Refrigeration and air-conditioning textbook, chapter on fans and ducts", "title not seen; problem and printed answer", LookedUp}
 	DrivesGuide        = Publication{"drives-guide", "Natural Resources Canada: guide to variable frequency drives", "Appendix D", LookedUp}
 	Fundamentals       = Publication{"fundamentals", "ASHRAE Handbook: Fundamentals", "2017, chapter 1, values as quoted elsewhere", LookedUp}
-	EnergyReference    = Publication{"energyplus", "EnergyPlus Engineering Reference, air system fans (US DOE)", "", LookedUp}
+	EnergyReference    = Publication{"energy-reference", "Engineering reference of the US DOE's building-energy program, air system fans", "", LookedUp}
 	MechanicalCode     = Publication{"imc", "International Mechanical Code", "sections 506 and 507; the code's own text not read", Memory}
 	HoodPermit         = Publication{"hood-permit", "City of Everett, Washington: worksheet for a Type I hood permit", "", LookedUp}
 	HospitalManual     = Publication{"va-hvac", "US Department of Veterans Affairs: HVAC design manual for hospitals", "", LookedUp}
