@@ -8,17 +8,34 @@ import (
 	"roofside/app/page"
 )
 
-// routes lists every page by its canonical address.
-var routes = []string{"/", "/drive/", "/airflow/", "/settings/", "/sources/"}
+// pages lists every page by its canonical address.
+var pages = []struct {
+	route string
+	page  func() app.Composer
+}{
+	{"/", func() app.Composer { return page.NewHome() }},
+	{"/drive/", func() app.Composer { return page.NewDrive() }},
+	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
+	{"/settings/", func() app.Composer { return page.NewSettings() }},
+	{"/sources/", func() app.Composer { return page.NewSources() }},
+}
+
+// routes lists the canonical addresses.
+func routes() []string {
+	var all []string
+	for _, p := range pages {
+		all = append(all, p.route)
+	}
+	return all
+}
 
 // register tells go-app which component answers at which address. go-app
 // matches routes exactly, so each is registered with and without its slash.
 func register() {
-	for _, r := range routes {
-		newPage := func() app.Composer { return &page.Blank{Route: r} }
-		app.Route(r, newPage)
-		if r != "/" {
-			app.Route(r[:len(r)-1], newPage)
+	for _, p := range pages {
+		app.Route(p.route, p.page)
+		if p.route != "/" {
+			app.Route(p.route[:len(p.route)-1], p.page)
 		}
 	}
 }

@@ -51,7 +51,7 @@ func command(arguments []string) error {
 func options() site.Options {
 	return site.Options{
 		Base: "/", Web: "web", Wasm: ".build/app.wasm", Brotli: 11,
-		Routes:    routes,
+		Routes:    routes(),
 		Shortcuts: []site.Shortcut{{Name: "Drive", Route: "/drive/"}, {Name: "Airflow", Route: "/airflow/"}},
 		Handler: &app.Handler{
 			Name: "Roofside", ShortName: "Roofside", Title: "Roofside", Lang: "en",

@@ -74,7 +74,7 @@ func TestBuildIsReproducible(t *testing.T) {
 func TestSiteIsWhole(t *testing.T) {
 	for _, base := range []string{"/", "/tools/fans/"} {
 		files := contents(t, build(t, base))
-		for _, route := range routes {
+		for _, route := range routes() {
 			page, ok := files[strings.TrimPrefix(route, "/")+"index.html"]
 			if !ok {
 				t.Fatalf("%s: no page for %s", base, route)

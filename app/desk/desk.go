@@ -1,0 +1,148 @@
+// Package desk is what is open in front of the user: one fan, what is being
+// typed into it, how values are written, and the way back from the last
+// change. It knows the record and the shelf, and nothing of the screen.
+package desk
+
+import (
+	"errors"
+
+	"roofside/app/store"
+	"roofside/calc/number"
+	"roofside/calc/record"
+)
+
+// A Desk holds the open fan.
+type Desk struct {
+	Fan      *record.Fan
+	ID       string
+	Settings Settings
+	Locale   *number.Locale
+	Fans     store.Fans
+
+	Problems []record.Problem // of the link or the entry the fan came from
+	Trouble  error            // why the last change was not kept on the device
+	Damaged  bool             // the entry could not be read and was set aside
+
+	typed map[string]string // as typed, while it is on the screen
+	back  []change
+	load  int // how often the fields were loaded anew
+}
+
+// change is the record before something was done to a place.
+type change struct {
+	key   string
+	texts map[string]string
+}
+
+const mostBack = 30
+
+// Open returns the desk with what was open last time.
+func Open(shelf store.Shelf, browserLanguage string) *Desk {
+	d := &Desk{Fans: store.Fans{Shelf: shelf}, typed: map[string]string{}}
+	d.Settings = readSettings(shelf, browserLanguage)
+	d.Locale = number.For(d.Settings.numberTag())
+	id, ok := shelf.Get(openEntry)
+	if !ok {
+		id = store.Scratch
+	}
+	d.Take(id)
+	return d
+}
+
+const openEntry = "open"
+
+// Take opens a fan by its id; one that isn't there, or can't be read, leaves an
+// empty scratch record on the desk.
+func (d *Desk) Take(id string) {
+	f, problems, err := d.Fans.Load(id)
+	d.Damaged = err != nil && !errors.Is(err, store.ErrNone)
+	if err != nil {
+		f, problems, id = record.NewFan(), nil, store.Scratch
+	}
+	d.put(id, f, problems)
+}
+
+func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
+	d.Fan, d.ID, d.Problems, d.back = f, id, problems, nil
+	d.Reload()
+	d.note(d.Fans.Shelf.Put(openEntry, id))
+}
+
+// Start puts a new fan on the desk and keeps it.
+func (d *Desk) Start(f *record.Fan) {
+	d.put(store.NewID(), f, nil)
+	d.save()
+}
+
+// Keep turns the scratch record into a kept fan.
+func (d *Desk) Keep() {
+	if d.ID != store.Scratch {
+		return
+	}
+	f := d.Fan
+	d.Fans.Shelf.Delete("fan/" + store.Scratch)
+	d.Start(f)
+}
+
+// Follow opens a link's fragment on the scratch record. A scratch record with
+// something in it is kept as a fan first, so that a link loses nothing.
+func (d *Desk) Follow(fragment string) {
+	texts, problems := record.ParseFragment(fragment)
+	if len(texts) == 0 && len(problems) == 0 {
+		return
+	}
+	f := record.NewFan()
+	problems = append(problems, f.Apply(texts)...)
+	if old, _, err := d.Fans.Load(store.Scratch); err == nil && !old.Empty() && old.Fragment() != f.Fragment() {
+		d.note(d.Fans.Save(store.NewID(), old))
+	}
+	d.put(store.Scratch, f, problems)
+	d.save()
+}
+
+// Do changes the record, keeps it, and remembers the way back. Changes under
+// the same key, such as the strokes of one value, go back together.
+func (d *Desk) Do(key string, act func()) {
+	if d.Fan.ReadOnly() {
+		return
+	}
+	if len(d.back) == 0 || d.back[len(d.back)-1].key != key || key == "" {
+		d.back = append(d.back, change{key, d.Fan.Texts()})
+		if len(d.back) > mostBack {
+			d.back = d.back[1:]
+		}
+	}
+	act()
+	d.save()
+}
+
+// CanUndo tells whether there is a way back.
+func (d *Desk) CanUndo() bool { return len(d.back) > 0 }
+
+// Undo takes the last change back.
+func (d *Desk) Undo() {
+	if len(d.back) == 0 {
+		return
+	}
+	last := d.back[len(d.back)-1]
+	d.back = d.back[:len(d.back)-1]
+	f := record.NewFan()
+	d.Problems = f.Apply(last.texts)
+	d.Fan = f
+	d.Reload()
+	d.save()
+}
+
+// Reload makes every field show the record again instead of what was typed.
+func (d *Desk) Reload() {
+	d.load++
+	clear(d.typed)
+}
+
+// Loads counts the reloads, so that a field can tell that it is to be drawn
+// anew.
+func (d *Desk) Loads() int { return d.load }
+
+func (d *Desk) save() { d.note(d.Fans.Save(d.ID, d.Fan)) }
+
+func (d *Desk) note(err error) { d.Trouble = err }

@@ -1,0 +1,61 @@
+package desk
+
+import (
+	"math"
+	"strings"
+
+	"roofside/calc/unit"
+)
+
+// decimals is how many decimals a computed figure shows in a unit: what an
+// instrument of the trade resolves.
+var decimals = map[string]int{
+	"in": 2, "ft": 1, "mm": 1, "m": 2, "rpm": 0, "fpm": 0, "m/s": 2, "cfm": 0, "m3/h": 0,
+	"inwg": 3, "Pa": 1, "hp": 2, "kW": 2, "lbf": 1, "N": 1, "V": 1, "A": 2, "Hz": 1,
+	"F": 0, "C": 0, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
+}
+
+// Figure writes a computed base value in the user's units and language.
+func (d *Desk) Figure(s *unit.Scale, base float64) (figure, label string) {
+	u := s.In(d.Settings.Units)
+	if u.Symbol == "turns" {
+		return d.Turns(unit.Turns(base)), u.Label
+	}
+	return d.Locale.WriteFixed(u.Of(base), decimals[u.Symbol]), u.Label
+}
+
+// Difference writes a difference of base values: of two temperatures too.
+func (d *Desk) Difference(s *unit.Scale, base float64) string {
+	u := s.In(d.Settings.Units)
+	n := decimals[u.Symbol]
+	if x := base / u.Size; x < math.Pow10(-n)/2 && x > 0 {
+		n++
+	}
+	return d.Locale.WriteFixed(base/u.Size, n)
+}
+
+// Signed writes a figure with its sign in front: a move, a deviation.
+func (d *Desk) Signed(s *unit.Scale, base float64) string {
+	f, label := d.Figure(s, math.Abs(base))
+	sign := "+"
+	if base < 0 {
+		sign = "−"
+	}
+	if strings.Trim(f, "0.,") == "" {
+		sign = "±"
+	}
+	return strings.TrimSpace(sign + f + " " + label)
+}
+
+// Turns writes a number of turns, halves and quarters as fractions.
+func (d *Desk) Turns(t unit.Turns) string {
+	whole, part := math.Modf(float64(t))
+	glyph, ok := map[float64]string{0: "", 0.25: "¼", 0.5: "½", 0.75: "¾"}[part]
+	if !ok || t < 0 {
+		return d.Locale.WriteFixed(float64(t), 2)
+	}
+	if whole == 0 && glyph != "" {
+		return glyph
+	}
+	return d.Locale.WriteFixed(whole, 0) + glyph
+}

@@ -1,0 +1,174 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// Airflow answers what a speed does to airflow, pressure, power and amps, and
+// whether motor and wheel are safe there.
+type Airflow struct{ leaf }
+
+// NewAirflow returns the page.
+func NewAirflow() *Airflow { return &Airflow{leaf{route: "/airflow/"}} }
+
+// Render draws the page.
+func (p *Airflow) Render() app.UI {
+	return p.draw(shared.T("air.title"), func(b *bench) app.UI {
+		f := b.Fan
+		t := sheet.TurnsTable(f)
+		speed := sheet.PlannedSpeed(f, t)
+		if g := f.Want.Goal.Value(); g != "" && g != record.GoalSpeed {
+			speed = sheet.SpeedFor(f)
+		}
+		air := sheet.PlannedAir(f)
+		v := airView{b, t.Basis, sheet.ReferencePoint(f), sheet.PointAt(f, speed, air)}
+		clear(b.blamed)
+		blame(b, v.at.Speed)
+		blame(b, v.at.Airflow)
+		blame(b, sheet.DuctVelocity(f, v.at.Airflow))
+		blame(b, sheet.HoodLeast(f))
+		return app.Div().Class("airflow").Body(
+			v.headline(),
+			app.Div().Class("columns").Body(
+				app.Div().Class("answers").Body(v.curve(), v.point(), v.motor(), v.hood()),
+				app.Div().Class("inputs").Body(v.reference(), v.want(), v.amps(), v.plate(), v.hoodInputs(), v.cautions("lock", "live", "hood", "code")),
+			),
+		)
+	})
+}
+
+// An airView is the page with its two points.
+type airView struct {
+	*bench
+	basis *sheet.Basis
+	ref   sheet.Point
+	at    sheet.Point
+}
+
+// headline says which limit comes first.
+func (v *airView) headline() app.UI {
+	limits := sheet.SpeedLimits(v.Fan, v.basis)
+	first, ok, complete := sheet.FirstLimit(limits)
+	words := v.T("air.nolimit")
+	var body []app.UI
+	if ok {
+		s, rpm := v.Figure(&unit.Rotation, float64(first.Speed.Value))
+		words = v.T("air.first."+string(first.Rule), "speed", s+" "+rpm)
+	}
+	body = append(body, app.Output().Name("first-limit").Class("move").Aria("live", "polite").Text(words))
+	if ok && !complete {
+		body = append(body, app.P().Class("gives").Text(v.T("air.incomplete")))
+	}
+	motor, wheel := sheet.MotorVerdict(v.Fan, v.basis, v.at.Speed), sheet.WheelVerdict(v.Fan, v.at.Speed)
+	if v.at.Speed.Known() {
+		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
+		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
+		body = append(body, v.verdict("at", sheet.Worst([]sheet.Verdict{motor, wheel})).UI())
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("air.label")).Body(body...)
+}
+
+func (v *airView) point() app.UI {
+	f := v.Fan
+	wheel := sheet.WheelVerdict(f, v.at.Speed)
+	list := []app.UI{
+		answer(v.bench, shown{name: "at.fan-speed", scale: &unit.Rotation, verdict: &wheel}, v.at.Speed),
+	}
+	if f.SameWheel.Value() == "" {
+		list = append(list, app.P().Class("answer-missing").Text(v.T("air.samewheel")), v.fields("same-wheel"))
+	}
+	list = append(list,
+		answer(v.bench, shown{name: "at.airflow", scale: &unit.Airflow}, v.at.Airflow),
+		answer(v.bench, shown{name: "at.pressure", scale: &unit.AirPressure}, v.at.Pressure),
+		answer(v.bench, shown{name: "at.power", scale: &unit.Shaft}, v.at.Power),
+		answer(v.bench, shown{name: "at.density", scale: &unit.AirDensity}, sheet.Density(f, v.at.Air)),
+	)
+	return app.Section().Class("list").Aria("label", v.T("air.point")).Body(append([]app.UI{app.H2().Text(v.T("air.point"))}, list...)...)
+}
+
+// motor shows load and amps of both motors, and the speeds at which the new
+// one meets its limits.
+func (v *airView) motor() app.UI {
+	f := v.Fan
+	judged := sheet.MotorVerdict(f, v.basis, v.at.Speed)
+	unbalance := sheet.UnbalanceVerdict(f)
+	limits := sheet.SpeedLimits(f, v.basis)
+	return app.Section().Class("list").Body(
+		app.H2().Text(v.T("air.motor")),
+		answer(v.bench, shown{name: "old.load", scale: &unit.Share}, sheet.OldAmpsLoad(f)),
+		answer(v.bench, shown{name: "old.shaft-power", scale: &unit.Shaft}, sheet.OldPower(f)),
+		answer(v.bench, shown{name: "new.load", scale: &unit.Share}, sheet.NewLoad(f, v.basis, v.at.Speed, v.at.Air)),
+		answer(v.bench, shown{name: "new.amps", scale: &unit.Amperage, verdict: &judged}, sheet.NewAmps(f, v.basis, v.at.Speed, v.at.Air)),
+		app.If(v.basis.Known(), func() app.UI {
+			return app.P().Class("field-note").Text(v.T("basis.from." + string(v.basis.From)))
+		}),
+		app.Range(limits).Slice(func(i int) app.UI {
+			l := limits[i]
+			return answer(v.bench, shown{name: "limit." + string(l.Rule), scale: &unit.Rotation}, l.Speed)
+		}),
+		app.If(sheet.VoltageUnbalance(f).Known(), func() app.UI {
+			return answer(v.bench, shown{name: "volts-unbalance", scale: &unit.Share, verdict: &unbalance}, sheet.VoltageUnbalance(f))
+		}),
+	)
+}
+
+func (v *airView) hood() app.UI {
+	f := v.Fan
+	q := sheet.HoodAirflow(f, v.at)
+	velocity := sheet.DuctVelocity(f, q)
+	duct, hood, space := sheet.DuctVerdict(velocity), sheet.HoodVerdict(f, q), sheet.SpaceVerdict(f)
+	return v.section("hood-answers", v.T("air.hood"), "", func() app.UI {
+		return app.Div().Class("list").Body(
+			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood}, q),
+			answer(v.bench, shown{name: "hood.least", scale: &unit.Airflow}, sheet.HoodLeast(f)),
+			answer(v.bench, shown{name: "duct.velocity", scale: &unit.Airspeed, verdict: &duct}, velocity),
+			answer(v.bench, shown{name: "makeup.short", scale: &unit.Airflow}, sheet.MakeUpBalance(f, q)),
+			app.If(f.Hood.SpacePressure.State() == record.Known, func() app.UI { return v.verdict("space", space).UI() }),
+			app.P().Class("field-note").Text(v.T("air.proof")),
+		)
+	})
+}
+
+func (v *airView) reference() app.UI {
+	return v.section("reference", v.T("section.reference"), v.T("section.reference.sub"), func() app.UI {
+		keys := []string{"same-wheel", "target.speed", "target.airflow", "target.pressure", "target.power", "target.air-temperature"}
+		if v.Fan.SameWheel.Value() == record.No {
+			keys[1] = "target.rated-speed"
+		}
+		if v.Fan.Target.Airflow.State() != record.Known {
+			keys = append(keys, "old.speed", "old.airflow", "old.pressure")
+		}
+		return v.fields(append(keys, "altitude", "coldest-air")...)
+	})
+}
+
+func (v *airView) want() app.UI {
+	goals := map[record.Goal]string{record.GoalAirflow: "want.airflow", record.GoalPressure: "want.pressure", record.GoalPower: "want.power"}
+	return v.section("want", v.T("section.want"), "", func() app.UI {
+		key, ok := goals[v.Fan.Want.Goal.Value()]
+		if !ok {
+			key = "want.speed"
+		}
+		return v.fields("want.goal", key, "want.air-temperature")
+	})
+}
+
+func (v *airView) hoodInputs() app.UI {
+	h := &v.Fan.Hood
+	return v.section("hood", v.T("section.hood"), v.T("section.hood.sub"), func() app.UI {
+		keys := []string{"hood.listing", "hood.label-airflow"}
+		if h.Listing.Value() == record.Unlisted {
+			keys = []string{"hood.listing", "hood.kind", "hood.duty", "hood.length"}
+		}
+		keys = append(keys, "hood.airflow", "hood.duct-width", "hood.duct-height", "hood.duct-diameter",
+			"hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure")
+		return v.fields(keys...)
+	})
+}
+
+// curve is drawn by the picture package.
+func (v *airView) curve() app.UI { return app.Div() }

@@ -1,0 +1,163 @@
+package page
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/source"
+	"roofside/calc/unit"
+)
+
+// A shown is how one answer is to be drawn.
+type shown struct {
+	name    string
+	label   string
+	scale   *unit.Scale
+	verdict *sheet.Verdict
+	big     bool
+	plain   bool // without the way it was reached
+}
+
+// answer draws an answer: the value, or what is wanted, or what is at fault.
+func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
+	w := widget.Answer{Name: s.name, Label: s.label, Big: s.big, WorkingHelp: b.T("working")}
+	if s.label == "" {
+		w.Label = b.T("answer." + s.name)
+	}
+	switch {
+	case a.Known():
+		w.Value = b.value(s.scale, Q(0).Kind(), float64(a.Value), float64(a.Band))
+		if a.From != sheet.FromPlace {
+			w.Value.From = b.T("from." + string(a.From))
+		}
+		if !s.plain {
+			id := "working " + s.name
+			w.Open, w.OnOpen = b.open[id], b.toggle(id)
+			w.Working = func() app.UI { return b.working(s, &a.Steps, float64(a.Value)).UI() }
+		}
+	case a.Fault != nil:
+		w.Missing = b.faulty(a.Fault)
+	default:
+		w.Missing = b.T("wanted", "places", b.list(a.Wanted))
+	}
+	if s.verdict != nil && a.Known() {
+		w.Verdict = b.verdict(s.name, *s.verdict)
+	}
+	return w.UI()
+}
+
+// value writes a computed figure, and its unrounded number for machines.
+func (b *bench) value(scale *unit.Scale, k *unit.Kind, base, band float64) *widget.Value {
+	figure, label := b.Figure(scale, base)
+	v := &widget.Value{
+		Number:   strconv.FormatFloat(k.Data.Of(base), 'g', -1, 64),
+		DataUnit: k.Data.Symbol, Figure: figure, Unit: label,
+	}
+	if band > 0 {
+		v.Band = "± " + b.Difference(scale, band)
+	}
+	return v
+}
+
+// faulty says what is wrong and where.
+func (b *bench) faulty(f *sheet.Fault) string {
+	where := ""
+	if f.Place != nil {
+		where = b.full(b.keyOf(f.Place))
+	}
+	if f.Garbled() {
+		return b.T("garbled", "place", where)
+	}
+	why := b.fault(f.Err)
+	if where == "" {
+		return why
+	}
+	return b.T("fault", "place", where, "why", why)
+}
+
+// blame notes a formula's refusal beside the field whose value it refuses.
+func blame[Q unit.Quantity](b *bench, answers ...sheet.Answer[Q]) {
+	for _, a := range answers {
+		if a.Fault != nil && a.Fault.Place != nil && !a.Fault.Garbled() {
+			b.blamed[a.Fault.Place] = a.Fault.Err
+		}
+	}
+}
+
+// working words how an answer was reached. It is made only when opened.
+func (b *bench) working(s shown, steps *sheet.Steps, value float64) widget.Working {
+	w := b.steps(steps)
+	if s.scale != nil {
+		figure, label := b.Figure(s.scale, value)
+		w.Result = strings.TrimSpace("= " + figure + " " + label)
+	}
+	return w
+}
+
+func (b *bench) steps(steps *sheet.Steps) widget.Working {
+	var w widget.Working
+	if m, ok := source.Lookup(steps.Method); ok {
+		w.Formula, w.Valid, w.Source = m.Formula, m.Valid, b.sourceOf(steps.Method)
+	}
+	for _, t := range steps.Terms {
+		w.Lines = append(w.Lines, b.line(t))
+	}
+	return w
+}
+
+func (b *bench) line(t *sheet.Term) widget.Line {
+	l := widget.Line{Symbol: t.Symbol}
+	scale := scaleOf(t)
+	figure, label := b.Figure(&scale, t.Base)
+	l.Value = strings.TrimSpace(figure + " " + label)
+	if t.Band > 0 {
+		l.Value += " ± " + b.Difference(&scale, t.Band)
+	}
+	switch {
+	case t.Place != nil:
+		l.Name = b.full(b.keyOf(t.Place))
+		if m, ok := t.Place.(record.Measure); ok {
+			l.Value = b.Locale.Localize(m.Amount())
+			if m.Basis() != "" {
+				l.Value += ", " + b.T("basis."+string(m.Basis()))
+			}
+		}
+	case t.Of != nil:
+		if t.From != sheet.FromPlace {
+			l.Name = b.T("from." + string(t.From))
+		}
+		if len(t.Of.Terms) > 1 || t.Of.Method != "" {
+			inner := b.steps(t.Of)
+			l.Inner = &inner
+		} else if len(t.Of.Terms) == 1 {
+			inner := b.line(t.Of.Terms[0])
+			inner.Symbol = t.Symbol
+			return inner
+		}
+	}
+	return l
+}
+
+// scaleOf returns the units that a term is written in: those of its place, or
+// the usual ones of its kind.
+func scaleOf(t *sheet.Term) unit.Scale {
+	if m, ok := t.Place.(record.Measure); ok {
+		return m.Fact().Scale
+	}
+	if s, ok := scales[t.Kind.Name]; ok {
+		return s
+	}
+	return unit.Factor
+}
+
+var scales = map[string]unit.Scale{
+	"length": unit.Shop, "speed": unit.Rotation, "velocity": unit.Airspeed, "airflow": unit.Airflow,
+	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
+	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
+	"angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
+}

@@ -1,0 +1,151 @@
+// Package page holds the pages, one file each, and what they share: the bench
+// that the user works at.
+package page
+
+import (
+	"fmt"
+	"maps"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/desk"
+	"roofside/app/store"
+	"roofside/app/text"
+	"roofside/calc/record"
+)
+
+// A bench is the desk with what is laid open on it. There is one, for there is
+// one user; pages are views on it and come and go.
+type bench struct {
+	*desk.Desk
+	words *text.Catalog
+
+	open     map[string]bool // sections and workings
+	choosing string          // the field whose ways of knowing are laid out
+	pad      string          // the place that is being counted
+	embedded bool
+	update   bool // a new version waits
+
+	blamed map[record.Place]error // values that a formula refused, while a page is drawn
+
+	crash  string // what went wrong in the hand
+	ctx    app.Context
+	live   bool // a page is mounted, so that ctx can be used
+	places map[string]record.Place
+	of     *record.Fan // whose places those are,
+	trials int         // and with how many trials
+}
+
+var shared = newBench(store.Memory(), "en-US")
+
+func newBench(shelf store.Shelf, language string) *bench {
+	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}}
+	b.words = text.For(b.Settings.TextTag())
+	return b
+}
+
+// Begin opens the bench in the browser. An embedded page keeps nothing, so
+// that two frames never meet.
+func Begin() {
+	u := app.Window().URL()
+	_, embedded := u.Query()["embed"]
+	shelf := store.Memory()
+	if !embedded {
+		shelf = store.Browser()
+	}
+	shared = newBench(shelf, app.Window().Get("navigator").Get("language").String())
+	shared.embedded = embedded
+	// Held for as long as the program runs.
+	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
+		shared.tell()
+		return nil
+	}))
+}
+
+// place returns the place with a key.
+func (b *bench) place(key string) record.Place {
+	if b.of != b.Fan || b.trials != len(b.Fan.Trials) || b.places == nil {
+		b.places, b.of, b.trials = maps.Collect(b.Fan.Places()), b.Fan, len(b.Fan.Trials)
+	}
+	return b.places[key]
+}
+
+// keyOf returns the key of a place.
+func (b *bench) keyOf(p record.Place) string {
+	b.place("")
+	for k, have := range b.places {
+		if have == p {
+			return k
+		}
+	}
+	return ""
+}
+
+// guarded runs what a hand has caused. If it fails, the record is as it was
+// last kept, the failure is shown, and the page goes on.
+func (b *bench) guarded(act func()) func() {
+	return func() {
+		defer b.catch()
+		inject("handler")
+		act()
+	}
+}
+
+func (b *bench) guardedText(act func(string)) func(string) {
+	return func(s string) { b.guarded(func() { act(s) })() }
+}
+
+func (b *bench) catch() {
+	if r := recover(); r != nil {
+		b.crash = fmt.Sprint(r)
+	}
+}
+
+// inject fails on purpose where a browser test has asked for it by setting
+// window.roofside.fail. No link and no record can.
+func inject(where string) {
+	if app.IsServer {
+		return
+	}
+	if app.Window().Get("roofside").Get("fail").String() == where {
+		app.Window().Get("roofside").Set("fail", "")
+		panic("a failure injected into a " + where)
+	}
+}
+
+// toggle opens or closes a section or a working.
+func (b *bench) toggle(id string) func() {
+	return b.guarded(func() { b.open[id] = !b.open[id] })
+}
+
+// T returns a sentence of the catalog.
+func (b *bench) T(key string, pairs ...string) string { return b.words.T(key, pairs...) }
+
+// focus moves the focus to an element once the page has been drawn.
+func (b *bench) focus(id string) {
+	if !b.live {
+		return
+	}
+	b.ctx.Defer(func(app.Context) {
+		if e := app.Window().GetElementByID(id); e.Truthy() {
+			e.Call("scrollIntoView", map[string]any{"block": "center"})
+			e.Call("focus", map[string]any{"preventScroll": true})
+		}
+	})
+}
+
+// href returns the address of a page of this site, wherever the site stands.
+func href(route string) string {
+	root := app.Getenv("GOAPP_ROOT_PREFIX")
+	for len(root) > 0 && root[len(root)-1] == '/' {
+		root = root[:len(root)-1]
+	}
+	return root + route
+}
+
+// tell says that a new version waits.
+func (b *bench) tell() {
+	if b.live {
+		b.ctx.Dispatch(func(app.Context) { b.update = true })
+	}
+}

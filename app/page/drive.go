@@ -1,0 +1,210 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// Drive answers what speed a drive gives, and how the new motor sheave must be
+// set to bring the new fan to its target.
+type Drive struct{ leaf }
+
+// NewDrive returns the page.
+func NewDrive() *Drive { return &Drive{leaf{route: "/drive/"}} }
+
+// Render draws the page.
+func (p *Drive) Render() app.UI {
+	return p.draw(shared.T("drive.title"), func(b *bench) app.UI {
+		if b.Fan.Supply.Value() == record.Direct {
+			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply"))
+		}
+		v := driveView{b, sheet.TurnsTable(b.Fan)}
+		clear(b.blamed)
+		blame(b, v.t.Target, v.t.Speed, sheet.FanSpeed(b.Fan, &b.Fan.Old))
+		blame(b, sheet.MotorPitch(&b.Fan.Old), sheet.FanPitch(&b.Fan.Old), sheet.MotorPitch(&b.Fan.New), sheet.BeltLength(&b.Fan.New), sheet.BeltLength(&b.Fan.Old))
+		return app.Div().Class("drive").Body(
+			v.headline(),
+			app.Div().Class("columns").Body(
+				app.Div().Class("answers").Body(v.compare(), v.turns(), v.sheaves()),
+				app.Div().Class("inputs").Body(
+					v.job(), v.target(), v.old(), b.amps(), b.plate(), v.fresh(), v.base(), v.readings(),
+					b.cautions("lock", "belt", "live", "code"),
+				),
+			),
+		)
+	})
+}
+
+// A driveView is the page with the table it is drawn from.
+type driveView struct {
+	*bench
+	t sheet.Table
+}
+
+// headline says what the hand does next.
+func (v *driveView) headline() app.UI {
+	m, wanted := sheet.NextMove(v.Fan, v.t)
+	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
+	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone {
+		row := v.t.Rows[v.t.Set]
+		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
+		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
+		body = append(body, app.P().Class("gives").Body(
+			app.Output().Name("set.fan-speed").Body(app.Data().Value(exact(float64(m.Speed))).Attr("data-unit", "rpm").Text(figure), app.Text(" "+rpm)),
+			app.Text(" · "+v.T("move.target", "target", target+" "+rpm)+" · "+v.Signed(&unit.Share, float64(m.Over))),
+			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
+		))
+		over := sheet.OverVerdict(v.Fan, v.t)
+		w := row.Verdict()
+		if over.Level > w.Level {
+			w = over
+		}
+		if len(row.Verdicts) == 0 && over.Level == sheet.Within {
+			w = over
+		}
+		body = append(body, v.verdict("set", w).UI())
+		if m.Stepwise {
+			body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
+		}
+	}
+	if len(wanted) > 0 {
+		body = append(body, v.wanted("move", wanted))
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
+}
+
+// move words the next move, relative to the hand.
+func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
+	switch m.Do {
+	case sheet.DoNone:
+		return v.T("move.none")
+	case sheet.DoAsk:
+		if f := v.t.Speed.Fault; f != nil {
+			return v.faulty(f)
+		}
+		if f := v.t.Target.Fault; f != nil {
+			return v.faulty(f)
+		}
+		return v.T("move.unknown")
+	case sheet.DoStay:
+		return v.T("move.stay", "to", v.setting(m.To))
+	}
+	count := "move.turns"
+	if m.Turns <= 1 {
+		count = "move.turn"
+	}
+	return v.T("move."+string(m.Do), "from", v.setting(m.From), "to", v.setting(m.To), "turns", v.T(count, "n", v.Turns(m.Turns)))
+}
+
+// setting names a setting of the sheave.
+func (b *bench) setting(t unit.Turns) string {
+	if t == 0 {
+		return b.T("turns.closed")
+	}
+	return b.T("turns.open", "n", b.Turns(t))
+}
+
+// compare sets target, as found, as shipped and as it is now side by side.
+func (v *driveView) compare() app.UI {
+	f := v.Fan
+	shipped := sheet.NewSpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
+	now := sheet.NewSpeedAt(f, sheet.NowTurns(f))
+	if r := f.Left(); r != nil && r.Reading.Speed.State() == record.Known {
+		now = sheet.Read("n₂", sheet.FromTachometer, &r.Reading.Speed)
+	}
+	rotation := &unit.Rotation
+	sources := sheet.TargetVerdict(f)
+	mismatch := sheet.MismatchVerdict(f, &f.Old)
+	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
+		app.Div().Class("four").Body(
+			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: &sources}, v.t.Target),
+			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true}, sheet.FanSpeed(f, &f.Old)),
+			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true}, shipped),
+			answer(v.bench, shown{name: "new.fan-speed", scale: rotation, big: true}, now),
+		),
+		app.If(f.Old.Reading.Speed.State() == record.Known, func() app.UI {
+			return answer(v.bench, shown{name: "old.mismatch", scale: &unit.Share, verdict: &mismatch}, sheet.Mismatch(f, &f.Old))
+		}),
+		v.section("more", v.T("section.more"), "", func() app.UI {
+			speed := sheet.BeltSpeedVerdict(sheet.BeltSpeed(f, &f.Old))
+			return app.Div().Class("list").Body(
+				answer(v.bench, shown{name: "old.ratio", scale: &unit.Factor}, sheet.Ratio(&f.Old)),
+				answer(v.bench, shown{name: "old.motor-pitch", scale: &unit.Shop}, sheet.MotorPitch(&f.Old)),
+				answer(v.bench, shown{name: "old.fan-pitch", scale: &unit.Shop}, sheet.FanPitch(&f.Old)),
+				answer(v.bench, shown{name: "old.belt-speed", scale: &unit.Airspeed, verdict: &speed}, sheet.BeltSpeed(f, &f.Old)),
+				answer(v.bench, shown{name: "old.arc", scale: &unit.Arc}, sheet.Arc(&f.Old)),
+				answer(v.bench, shown{name: "new.motor-pitch", scale: &unit.Shop}, sheet.MotorPitchAt(&f.New, sheet.NowTurns(f))),
+				answer(v.bench, shown{name: "new.belt-length", scale: &unit.Shop}, sheet.BeltLength(&f.New)),
+				answer(v.bench, shown{name: "new.arc", scale: &unit.Arc}, sheet.Arc(&f.New)),
+			)
+		}),
+	)
+}
+
+// sheaves says which other sheave would reach the target.
+func (v *driveView) sheaves() app.UI {
+	open := v.t.Target.Known() && len(v.t.Rows) > 0 && v.t.Set < 0
+	body := func() app.UI {
+		s := sheet.SheavesFor(v.Fan)
+		return app.Div().Class("list").Body(
+			answer(v.bench, shown{name: "need.motor-sheave", scale: &unit.Shop}, s.Motor),
+			answer(v.bench, shown{name: "need.fan-sheave", scale: &unit.Shop}, s.Fan),
+			answer(v.bench, shown{name: "need.motor-speed", scale: &unit.Rotation}, s.Speed),
+		)
+	}
+	if open {
+		return app.Section().Class("section").Body(app.H2().Text(v.T("section.sheaves")), body())
+	}
+	return v.section("sheaves", v.T("section.sheaves"), "", body)
+}
+
+func (v *driveView) job() app.UI {
+	return v.section("job", v.T("section.job"), v.option(string(v.Fan.Supply.Value())), func() app.UI {
+		return v.fields("name", "supply", "same-wheel")
+	})
+}
+
+// target shows where the target comes from and how far its origins lie apart.
+func (v *driveView) target() app.UI {
+	summary := ""
+	if v.t.Target.Known() {
+		s, rpm := v.Figure(&unit.Rotation, float64(v.t.Target.Value))
+		summary = s + " " + rpm
+	}
+	return v.section("target", v.T("section.target"), summary, func() app.UI {
+		keys := []string{"target.speed", "target.tag-speed", "old.belt-healthy", "target.over"}
+		if v.Fan.SameWheel.Value() == record.No {
+			keys = []string{"target.rated-speed", "target.over"}
+		}
+		return app.Div().Body(v.fields(keys...), v.origins())
+	})
+}
+
+func (v *driveView) origins() app.UI {
+	cs := sheet.Targets(v.Fan)
+	return app.Div().Class("origins").Body(app.Range(cs).Slice(func(i int) app.UI {
+		c := cs[i]
+		said := ""
+		switch {
+		case c.Speed.Known():
+			s, rpm := v.Figure(&unit.Rotation, float64(c.Speed.Value))
+			said = s + " " + rpm
+			if !c.Chosen {
+				said += " (" + v.Signed(&unit.Share, float64(c.Apart)) + ")"
+			}
+		case c.Speed.Fault != nil:
+			said = v.faulty(c.Speed.Fault)
+		default:
+			said = v.T("wanted", "places", v.list(c.Speed.Wanted))
+		}
+		use := func() {
+			v.Do("target.use", func() { v.must(v.Fan.Target.Use.Set(string(c.Origin))) })
+		}
+		return widget.Button("use "+string(c.Origin), "", "origin", v.guarded(use)).Aria("pressed", boolean(c.Chosen)).
+			Body(app.Span().Text(v.T("origin."+string(c.Origin))), app.Strong().Text(said))
+	}))
+}

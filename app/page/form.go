@@ -1,0 +1,186 @@
+package page
+
+import (
+	"errors"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/number"
+	"roofside/calc/record"
+)
+
+// field draws the field of a place: a choice, a quantity or plain text.
+func (b *bench) field(key string) app.UI {
+	p := b.place(key)
+	switch p := p.(type) {
+	case record.Selector:
+		return b.choice(key, p)
+	case record.Measure:
+		return b.quantity(key, p)
+	}
+	return widget.Field{
+		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Plain: true, Text: b.Text(key, p),
+		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
+	}.UI()
+}
+
+// fields draws several.
+func (b *bench) fields(keys ...string) app.UI {
+	return app.Div().Class("fields").Body(app.Range(keys).Slice(func(i int) app.UI { return b.field(keys[i]) }))
+}
+
+func (b *bench) choice(key string, p record.Selector) app.UI {
+	c := widget.Choice{Key: key, Label: b.label(key), Side: b.side(key), OnTake: b.guardedText(func(s string) {
+		b.Do(key, func() {
+			if p.Text() == s {
+				s = ""
+			}
+			b.must(p.Set(s))
+			b.Reload()
+		})
+	})}
+	if hint := "hint." + fieldName(key); b.words.Has(hint) {
+		c.Note = b.T(hint)
+	}
+	for _, o := range p.Options() {
+		c.Options = append(c.Options, widget.Option{Value: o, Label: b.option(o), Chosen: p.Text() == o})
+	}
+	return c.UI()
+}
+
+// must stops at what can't go wrong unless the program does.
+func (b *bench) must(err error) {
+	if err != nil {
+		panic(err)
+	}
+}
+
+func fieldName(key string) string { return key[strings.LastIndexByte(key, '.')+1:] }
+
+// option words one of a closed set; section names are their own words.
+func (b *bench) option(o string) string {
+	if k := "option." + o; b.words.Has(k) {
+		return b.T(k)
+	}
+	return o
+}
+
+func (b *bench) quantity(key string, m record.Measure) app.UI {
+	shown, scale := b.Shown(key, m), m.Fact().Scale
+	f := widget.Field{
+		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label,
+		OnType: b.guardedText(func(s string) { b.Type(key, m, s) }),
+	}
+	if scale.US.Symbol != scale.SI.Symbol {
+		f.UnitHelp = b.T("unit.switch", "unit", scale.Other(shown).Label)
+		f.OnUnit = b.guarded(func() { b.Switch(key, m) })
+	}
+	b.basis(&f, key, m)
+	b.noteOn(&f, key, m)
+	return f.UI()
+}
+
+// basis offers how the value is known, and that it can't be read.
+func (b *bench) basis(f *widget.Field, key string, m record.Measure) {
+	switch m.State() {
+	case record.Illegible:
+		f.Basis = b.T("basis.illegible")
+	case record.Known:
+		if m.Basis() != "" {
+			f.Basis = b.T("basis." + string(m.Basis()))
+		}
+	default:
+		f.Basis = b.T("basis.none")
+	}
+	f.BasisHelp = b.T("basis.help")
+	f.OnBasis = b.guarded(func() {
+		if b.choosing == key {
+			b.choosing = ""
+		} else {
+			b.choosing = key
+		}
+	})
+	if f.Choosing = b.choosing == key; !f.Choosing {
+		return
+	}
+	for _, w := range record.Bases() {
+		f.Ways = append(f.Ways, widget.Option{Value: string(w), Label: b.T("basis." + string(w)), Chosen: m.State() == record.Known && m.Basis() == w})
+	}
+	f.Ways = append(f.Ways, widget.Option{Value: illegible, Label: b.T("basis.cant"), Chosen: m.State() == record.Illegible})
+	f.OnWay = b.guardedText(func(w string) {
+		b.Do(key+" known", func() {
+			if w == illegible {
+				b.must(m.Set(illegible))
+				b.Reload()
+			} else {
+				m.SetBasis(record.Basis(w))
+			}
+		})
+		b.choosing = ""
+	})
+}
+
+const illegible = "?"
+
+// noteOn says beside the field what is wrong with it, how it was read, or what
+// serves when it can't be read.
+func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
+	r, err := b.Echo(key, m)
+	switch {
+	case err != nil:
+		f.Error = b.fault(err)
+	case r.Echo && r.Other != "":
+		f.Note = b.T("echo.either", "read", b.Locale.Localize(r.Text))
+		f.Other = b.T("echo.other", "read", b.Locale.Localize(r.Other))
+		f.OnOther = b.guarded(func() { b.TakeOther(key, m, r.Other) })
+	case r.Echo:
+		f.Note = b.T("echo.read", "read", b.Locale.Localize(r.Text))
+	case m.State() == record.Illegible && b.words.Has("instead."+fieldName(key)):
+		f.Note = b.T("instead." + fieldName(key))
+	case b.words.Has("hint." + fieldName(key)):
+		f.Note = b.T("hint." + fieldName(key))
+	}
+	if err == nil && m.State() == record.Known && m.Band() > 0 && b.choosing == key {
+		f.Note = b.T("basis.band", "band", b.Difference(&m.Fact().Scale, m.Band()), "unit", m.Fact().Scale.In(b.Settings.Units).Label)
+	}
+	if fault, ok := b.blamed[m]; ok && f.Error == "" && !errors.As(fault, new(*number.Error)) {
+		f.Error = b.fault(fault)
+		f.Note, f.Other = "", ""
+	}
+}
+
+// section draws a part of a page that opens and closes; what is closed costs
+// nothing to draw.
+func (b *bench) section(id, title, summary string, body func() app.UI) app.UI {
+	open := b.open[id]
+	return app.Section().Class("section").ID(id).Body(
+		app.H2().Body(widget.Button("section "+id, title, "section-head", b.toggle(id)).Aria("expanded", boolean(open)).
+			Body(app.Span().Text(title), app.If(summary != "", func() app.UI { return app.Small().Text(summary) }))),
+		app.If(open, body),
+	)
+}
+
+func boolean(b bool) string {
+	if b {
+		return "true"
+	}
+	return "false"
+}
+
+// wanted lists what is missing, each a way to its field.
+func (b *bench) wanted(name string, ps []record.Place) app.UI {
+	return app.Ul().Class("wanted").Aria("label", name).Body(app.Range(ps).Slice(func(i int) app.UI {
+		key := b.keyOf(ps[i])
+		return app.Li().Body(widget.Button("to "+name+" "+key, b.full(key), "to", b.guarded(func() { b.jump(key) })))
+	}))
+}
+
+// jump opens the section a field stands in and moves the focus there.
+func (b *bench) jump(key string) {
+	if id := sectionOf(key); id != "" {
+		b.open[id] = true
+	}
+	b.focus(widget.ID(key))
+}

@@ -1,0 +1,158 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/store"
+	"roofside/app/widget"
+	"roofside/calc/unit"
+)
+
+// A leaf is what every page embeds: it follows links, frames the page and
+// catches what fails in drawing it.
+type leaf struct {
+	app.Compo
+	route string
+}
+
+// OnMount keeps the context, through which the focus is moved later.
+func (l *leaf) OnMount(ctx app.Context) {
+	shared.ctx, shared.live = ctx, true
+	if app.Window().Get("roofside").Get("updateReady").Truthy() {
+		shared.update = true
+	}
+}
+
+// OnNav follows the fragment of a link, once: it is then taken out of the
+// address, so that a reload never overwrites what came later.
+func (l *leaf) OnNav(ctx app.Context) {
+	b := shared
+	b.ctx = ctx
+	u := *ctx.Page().URL()
+	if fragment := u.EscapedFragment(); fragment != "" {
+		b.guarded(func() { b.Follow(fragment) })()
+		u.Fragment, u.RawFragment = "", ""
+		ctx.Page().ReplaceURL(&u)
+	}
+	b.choosing, b.pad = "", ""
+	b.Reload()
+}
+
+// draw frames a page's body.
+func (l *leaf) draw(title string, body func(b *bench) app.UI) (ui app.UI) {
+	b := shared
+	defer func() {
+		if r := recover(); r != nil {
+			b.catchDrawing(r)
+			ui = app.Div().Class("page").Body(b.crashed(true))
+		}
+	}()
+	inject("render")
+	class := "page"
+	if b.Settings.Look != "" {
+		class += " look-" + b.Settings.Look
+	}
+	if b.embedded {
+		class += " embedded"
+	}
+	return app.Div().Class(class).Lang(b.words.Tag).Body(
+		app.If(!b.embedded, func() app.UI { return b.masthead(l.route) }),
+		app.Main().ID("main").TabIndex(-1).Body(
+			app.H1().Class("title").Text(title),
+			b.notices(),
+			body(b),
+		),
+		app.If(!b.embedded, func() app.UI { return b.tabs(l.route) }),
+	)
+}
+
+func (b *bench) catchDrawing(r any) {
+	defer b.catch()
+	panic(r)
+}
+
+// crashed says what happened, that the record is kept, and how to go on.
+func (b *bench) crashed(alone bool) app.UI {
+	return app.Div().Class("crash").Role("alert").Body(
+		app.H2().Text(b.T("crash.title")),
+		app.P().Text(b.T("crash.kept")),
+		app.P().Class("crash-detail").Text(b.crash),
+		app.Div().Class("row").Body(
+			widget.Button("crash on", b.T("crash.on"), "primary", func() { b.crash = "" }),
+			app.If(b.CanUndo(), func() app.UI {
+				return widget.Button("crash undo", b.T("crash.undo"), "", func() { b.crash = ""; b.Undo() })
+			}),
+			app.If(alone, func() app.UI { return app.A().Class("button").Href(href("/")).Text(b.T("crash.home")) }),
+		),
+	)
+}
+
+func (b *bench) masthead(route string) app.UI {
+	name := b.Fan.Name.Text()
+	if name == "" {
+		name = b.T("fan.unnamed")
+	}
+	if b.ID == store.Scratch {
+		name = b.T("fan.scratch")
+	}
+	return app.Header().Class("masthead").Body(
+		app.A().Class("fan-name").Href(href("/")).Body(app.Text(name)),
+		app.If(b.CanUndo(), func() app.UI {
+			return widget.Button("undo", b.T("undo"), "undo", b.guarded(b.Undo))
+		}),
+		widget.Button("units", b.T("units."+systemName(b.Settings.Units)), "units", b.guarded(func() {
+			b.ChangeUnits(1 - b.Settings.Units)
+		})).Title(b.T("units.switch")),
+	)
+}
+
+func systemName(y unit.System) string {
+	if y == unit.SI {
+		return "si"
+	}
+	return "us"
+}
+
+// tabs leads to the other pages.
+func (b *bench) tabs(route string) app.UI {
+	tabs := []struct{ route, key string }{{"/", "tab.fans"}, {"/drive/", "tab.drive"}, {"/airflow/", "tab.airflow"}, {"/settings/", "tab.settings"}, {"/sources/", "tab.sources"}}
+	return app.Nav().Class("tabs").Aria("label", b.T("tabs")).Body(app.Range(tabs).Slice(func(i int) app.UI {
+		a := app.A().Href(href(tabs[i].route)).Text(b.T(tabs[i].key))
+		if tabs[i].route == route {
+			a = a.Aria("current", "page")
+		}
+		return a
+	}))
+}
+
+// notices are what the user must know before reading on.
+func (b *bench) notices() app.UI {
+	var list []app.UI
+	note := func(class, s string, more ...app.UI) {
+		list = append(list, app.Div().Class("notice "+class).Role("status").Body(append([]app.UI{app.P().Text(s)}, more...)...))
+	}
+	if b.crash != "" {
+		list = append(list, b.crashed(false))
+	}
+	if b.Trouble != nil {
+		note("watch", b.T("notice.storage"))
+	}
+	if b.Damaged {
+		note("watch", b.T("notice.damaged"))
+	}
+	if b.Fan.ReadOnly() {
+		note("watch", b.T("notice.newer"))
+	}
+	if len(b.Problems) > 0 {
+		note("watch", b.T("notice.problems"), app.Ul().Body(app.Range(b.Problems).Slice(func(i int) app.UI {
+			p := b.Problems[i]
+			return app.Li().Text(b.problem(p))
+		})), widget.Button("problems seen", b.T("notice.seen"), "", b.guarded(func() { b.Problems = nil })))
+	}
+	if b.update {
+		note("", b.T("notice.update"), widget.Button("update", b.T("notice.update.now"), "", b.guarded(func() {
+			app.Window().Get("roofside").Call("takeOver")
+		})))
+	}
+	return app.Div().Class("notices").Body(list...)
+}

@@ -1,0 +1,48 @@
+package page
+
+import "strings"
+
+// A part is a section of a page with its fields in order.
+type part struct {
+	id     string
+	fields []string
+}
+
+// parts lists which field stands in which section, so that a way to a field
+// can open the section it stands in.
+var parts = []part{
+	{"job", []string{"name", "supply", "same-wheel"}},
+	{"target", []string{"target.speed", "target.tag-speed", "target.rated-speed", "target.use", "target.over", "old.belt-healthy"}},
+	{"old", []string{"old.motor-speed", "old.motor-frequency", "old.frequency", "old.motor-tachometer", "old.speed",
+		"old.count-fan-turns", "old.count-motor-turns", "old.section", "old.groove", "old.sheave",
+		"old.motor-sheave", "old.motor-sheave-outside", "old.motor-sheave-gap", "old.groove-angle",
+		"old.anchor-turns", "old.anchor-pitch", "old.second-anchor-turns", "old.second-anchor-pitch", "old.turns",
+		"old.fan-sheave", "old.fan-sheave-outside", "old.center-distance"}},
+	{"amps", []string{"old.motor-power", "old.motor-volts", "old.motor-amps", "old.no-load-amps",
+		"old.amps-1", "old.amps-2", "old.amps-3", "old.volts-12", "old.volts-23", "old.volts-31", "old.air-temperature", "old.tipped-up"}},
+	{"plate", []string{"new.motor-power", "new.motor-volts", "new.motor-amps", "new.service-factor-amps", "new.motor-speed",
+		"new.motor-frequency", "new.frequency", "new.motor-tachometer", "new.no-load-amps", "new.wheel-max-speed"}},
+	{"new", []string{"new.section", "new.sheave", "new.anchor-turns", "new.anchor-pitch", "new.second-anchor-turns", "new.second-anchor-pitch",
+		"new.turns", "new.most-turns", "new.flange-lead", "new.motor-sheave", "new.motor-sheave-outside", "new.motor-sheave-gap", "new.groove-angle",
+		"new.fan-sheave", "new.fan-sheave-outside", "new.groove"}},
+	{"base", []string{"new.center-distance", "new.travel-toward", "new.travel-away", "new.belt-number"}},
+	{"reference", []string{"target.airflow", "target.pressure", "target.power", "target.air-temperature", "old.airflow", "old.pressure", "altitude", "coldest-air"}},
+	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
+	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
+		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},
+}
+
+// sectionOf returns the section that the field with a key stands in.
+func sectionOf(key string) string {
+	if strings.HasPrefix(key, "trial.") {
+		return "readings"
+	}
+	for _, p := range parts {
+		for _, f := range p.fields {
+			if f == key {
+				return p.id
+			}
+		}
+	}
+	return ""
+}

@@ -1,0 +1,247 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// turns draws the turns table: the new drive at every half turn.
+func (v *driveView) turns() app.UI {
+	if len(v.t.Rows) == 0 {
+		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.T("turns.wanting")),
+			v.wanted("turns", v.t.Speed.Wanted))
+	}
+	from := v.T("turns.from." + string(v.t.From))
+	return app.Section().Class("turns").Body(
+		app.H2().Text(v.T("turns.title")),
+		app.P().Class("field-note").Text(from+" "+v.T("turns.band", "band", v.Difference(&unit.Share, float64(v.t.Band)))),
+		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", v.T("turns.title")).Body(
+			app.Table().Class("turns-table").Body(
+				app.THead().Body(app.Tr().Body(app.Range(v.columns()).Slice(func(i int) app.UI {
+					return app.Th().Scope("col").Text(v.columns()[i])
+				}))),
+				app.TBody().Body(app.Range(v.t.Rows).Slice(func(i int) app.UI { return v.row(v.t.Rows[i]) })),
+			),
+		),
+		v.amps(),
+	)
+}
+
+// amps says what the amps of the table are carried from, or what they want.
+func (v *driveView) amps() app.UI {
+	b := v.t.Basis
+	if b.Known() {
+		return app.P().Class("field-note").Text(v.T("basis.from." + string(b.From)))
+	}
+	if len(b.Wanted) == 0 {
+		return app.P().Class("field-note").Text(v.T("basis.no"))
+	}
+	return app.Div().Body(app.P().Class("field-note").Text(v.T("basis.wanted")), v.wanted("amps", b.Wanted))
+}
+
+func (v *driveView) columns() []string {
+	units := v.Settings.Units
+	length := unit.Shop.In(units).Label
+	return []string{v.T("col.turns"), v.T("col.speed"), v.T("col.verdict"), v.T("col.target"), v.T("col.amps"), v.T("col.plate"),
+		v.T("col.power"), v.T("col.base", "unit", length), v.T("col.pitch", "unit", length), v.T("col.shift", "unit", length)}
+}
+
+var marks = []struct {
+	mark sheet.Mark
+	key  string
+}{{sheet.MarkSet, "set"}, {sheet.MarkNow, "now"}, {sheet.MarkShipped, "shipped"}, {sheet.MarkTarget, "target"}, {sheet.MarkFound, "found"}}
+
+func (v *driveView) row(r sheet.Row) app.UI {
+	class := ""
+	var tags []string
+	for _, m := range marks {
+		if r.Marks&m.mark != 0 {
+			class += " row-" + m.key
+			tags = append(tags, v.T("mark."+m.key))
+		}
+	}
+	speed, _ := v.Figure(&unit.Rotation, float64(r.Speed))
+	pitch, _ := v.Figure(&unit.Shop, float64(r.Pitch))
+	worst := r.Verdict()
+	level := levels[worst.Level]
+	reason := v.T("level.within")
+	if len(r.Verdicts) > 0 {
+		reason = v.T("level."+string(level)) + ": " + v.reason(worst)
+	}
+	turns := exact(float64(r.Turns))
+	return app.Tr().Class(class).DataSet("turns", turns).Body(
+		app.Th().Scope("row").Body(app.Span().Class("turns-figure").Text(v.Turns(r.Turns)), app.Range(tags).Slice(func(i int) app.UI {
+			return app.Span().Class("tag").Text(tags[i])
+		})),
+		app.Td().Class("figure").Body(app.Data().Value(exact(float64(r.Speed))).Attr("data-unit", "rpm").Text(speed)),
+		app.Td().Class("level "+string(level)).Title(reason).Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
+		app.Td().Text(v.percent(r.OfTarget)),
+		app.Td().Text(v.ampsRange(r)),
+		app.Td().Text(v.plateRange(r)),
+		app.Td().Text(v.percent(r.Power)),
+		app.Td().Text(v.move1(r.Base)),
+		app.Td().Text(pitch),
+		app.Td().Text(v.Signed3(r.Shift)),
+	)
+}
+
+// short names the limit that decides a row.
+func (v *driveView) short(w sheet.Verdict, verdicts int) string {
+	if verdicts == 0 {
+		return v.T("level.within")
+	}
+	return v.T("rule." + string(w.Rule))
+}
+
+func (v *driveView) percent(r sheet.Maybe[unit.Ratio]) string {
+	if !r.Known {
+		return "–"
+	}
+	if v.Fan.SameWheel.Value() == "" {
+		return "–"
+	}
+	s, label := v.Figure(&unit.Share, float64(r.V))
+	return s + " " + label
+}
+
+func (v *driveView) ampsRange(r sheet.Row) string {
+	if !r.AmpsLow.Known {
+		return "–"
+	}
+	low, _ := v.Figure(&unit.Amperage, float64(r.AmpsLow.V))
+	high, a := v.Figure(&unit.Amperage, float64(r.AmpsHigh.V))
+	if low == high {
+		return high + " " + a
+	}
+	return low + "–" + high + " " + a
+}
+
+func (v *driveView) plateRange(r sheet.Row) string {
+	if !r.LoadHigh.Known {
+		return "–"
+	}
+	s, label := v.Figure(&unit.Share, float64(r.LoadHigh.V))
+	return "≤ " + s + " " + label
+}
+
+func (v *driveView) move1(m sheet.Maybe[unit.Length]) string {
+	if !m.Known {
+		return "–"
+	}
+	return v.Signed(&unit.Shop, float64(m.V))
+}
+
+// Signed3 writes the sideways shift of the belt, which is small.
+func (v *driveView) Signed3(x unit.Length) string {
+	if x == 0 {
+		return "0"
+	}
+	sign := "+"
+	if x < 0 {
+		sign, x = "−", -x
+	}
+	return sign + v.Difference(&unit.Shop, float64(x))
+}
+
+// readings is the log of trials: what was set, what was read.
+func (v *driveView) readings() app.UI {
+	ts := v.Fan.Trials
+	summary := v.T("readings.none")
+	if n := len(ts); n > 0 {
+		summary = v.T("readings.count", "n", v.Locale.WriteFixed(float64(n), 0))
+	}
+	return v.section("readings", v.T("section.readings"), summary, func() app.UI {
+		return app.Div().Class("readings").Body(
+			app.P().Class("field-note").Text(v.T("readings.help")),
+			app.Range(ts).Slice(func(i int) app.UI { return v.reading(len(ts)-1-i, ts[len(ts)-1-i]) }),
+			widget.Button("add reading", v.T("readings.add"), "primary wide", v.guarded(v.addReading)),
+		)
+	})
+}
+
+// addReading starts a trial at the setting the sheave stands at, or is to be
+// set to.
+func (v *driveView) addReading() {
+	now := sheet.NowTurns(v.Fan)
+	v.Do("", func() {
+		t := v.Fan.NewTrial()
+		if t == nil {
+			panic("the log is full")
+		}
+		if now.Known() {
+			v.must(record.Step(&t.Turns, now.Value))
+		}
+		v.must(t.At.Set(v.now()))
+		v.open["reading "+t.ID] = true
+	})
+}
+
+func (v *driveView) reading(i int, t *record.Trial) app.UI {
+	key := "trial." + t.ID + "."
+	title := v.T("side.trial", "n", v.Locale.WriteFixed(float64(i+1), 0))
+	summary := ""
+	if t.Turns.State() == record.Known {
+		summary = v.setting(t.Turns.Value())
+	}
+	if t.Reading.Speed.State() == record.Known {
+		s, rpm := v.Figure(&unit.Rotation, float64(t.Reading.Speed.Value()))
+		summary += " · " + s + " " + rpm
+	}
+	if t.Accepted.Value() == record.Yes {
+		summary += " · " + v.T("readings.accepted")
+	}
+	return v.section("reading "+t.ID, title, summary, func() app.UI {
+		keys := []string{key + "turns", key + "speed", key + "amps-1"}
+		if v.Fan.Supply.Value() != record.SinglePhase {
+			keys = append(keys, key+"amps-2", key+"amps-3", key+"volts-12", key+"volts-23", key+"volts-31")
+		} else {
+			keys = append(keys, key+"volts-12")
+		}
+		if v.Fan.Supply.Value() == record.Inverter {
+			keys = append(keys, key+"frequency")
+		}
+		keys = append(keys, key+"air-temperature", key+"motor-tachometer", key+"tipped-up", key+"accepted")
+		return app.Div().Body(
+			v.stepper(key+"turns", &t.Turns),
+			v.fields(keys...),
+			widget.Button("remove "+t.ID, v.T("readings.remove"), "", v.guarded(func() {
+				v.Do("", func() { v.Fan.RemoveTrial(t.ID) })
+			})),
+		)
+	})
+}
+
+// amps asks what the old motor drew, and plate what the new one may.
+func (b *bench) amps() app.UI {
+	return b.section("amps", b.T("section.amps"), b.T("section.amps.sub"), func() app.UI {
+		keys := []string{"old.motor-power", "old.motor-volts", "old.motor-amps", "old.amps-1"}
+		if b.Fan.Supply.Value() != record.SinglePhase {
+			keys = append(keys, "old.amps-2", "old.amps-3", "old.volts-12", "old.volts-23", "old.volts-31")
+		} else {
+			keys = append(keys, "old.volts-12")
+		}
+		return b.fields(append(keys, "old.no-load-amps", "old.air-temperature", "old.tipped-up")...)
+	})
+}
+
+func (b *bench) plate() app.UI {
+	return b.section("plate", b.T("section.plate"), b.T("section.plate.sub"), func() app.UI {
+		keys := []string{"new.motor-power", "new.motor-volts", "new.motor-amps", "new.service-factor-amps", "new.motor-speed"}
+		if b.Fan.Supply.Value() == record.Inverter {
+			keys = append(keys, "new.motor-frequency", "new.frequency")
+		}
+		return b.fields(append(keys, "new.wheel-max-speed", "new.no-load-amps")...)
+	})
+}
+
+// cautions stand where the hand is about to go in.
+func (b *bench) cautions(which ...string) app.UI {
+	return app.Aside().Class("cautions").Aria("label", b.T("cautions")).Body(
+		app.H2().Text(b.T("cautions")),
+		app.Ul().Body(app.Range(which).Slice(func(i int) app.UI { return app.Li().Text(b.T("caution." + which[i])) })),
+	)
+}

@@ -1,0 +1,146 @@
+package page
+
+import (
+	"errors"
+	"strings"
+
+	"roofside/app/widget"
+	"roofside/calc/limit"
+	"roofside/calc/number"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/source"
+)
+
+// label names a place without whose it is: the last part of its key, or the
+// whole key where that would be ambiguous.
+func (b *bench) label(key string) string {
+	if b.words.Has("place." + key) {
+		return b.T("place." + key)
+	}
+	return b.T("place." + key[strings.LastIndexByte(key, '.')+1:])
+}
+
+// side names whose value a key is.
+func (b *bench) side(key string) string {
+	prefix, rest, ok := strings.Cut(key, ".")
+	if !ok {
+		return ""
+	}
+	if prefix == "trial" {
+		id, _, _ := strings.Cut(rest, ".")
+		for i, t := range b.Fan.Trials {
+			if t.ID == id {
+				return b.T("side.trial", "n", b.Locale.WriteFixed(float64(i+1), 0))
+			}
+		}
+	}
+	if !b.words.Has("side." + prefix) {
+		return ""
+	}
+	return b.T("side." + prefix)
+}
+
+// full names a place with whose it is.
+func (b *bench) full(key string) string {
+	if s := b.side(key); s != "" {
+		return s + ": " + lowerFirst(b.label(key))
+	}
+	return b.label(key)
+}
+
+func lowerFirst(s string) string {
+	if len(s) > 1 && s[1] >= 'a' && s[1] <= 'z' {
+		return strings.ToLower(s[:1]) + s[1:]
+	}
+	return s
+}
+
+// fault words an error of a number or of a formula.
+func (b *bench) fault(err error) string {
+	var n *number.Error
+	var l *limit.Error
+	switch {
+	case errors.As(err, &n):
+		return b.T("number."+string(n.Rule), "text", n.Text)
+	case errors.As(err, &l):
+		return b.T("limit." + string(l.Rule))
+	case errors.Is(err, record.ErrKey):
+		return b.T("problem.key")
+	case errors.Is(err, record.ErrEscape):
+		return b.T("problem.escape")
+	case errors.Is(err, record.ErrPart):
+		return b.T("problem.part")
+	case errors.Is(err, record.ErrTwice):
+		return b.T("problem.twice")
+	case errors.Is(err, record.ErrLong):
+		return b.T("problem.long")
+	}
+	return err.Error()
+}
+
+func (b *bench) problem(p record.Problem) string {
+	key := p.Key
+	if p.Text != "" {
+		key += "=" + p.Text
+	}
+	return key + ": " + b.fault(p.Err)
+}
+
+var levels = map[sheet.Level]widget.Level{sheet.Within: widget.Within, sheet.Unjudged: widget.Unjudged, sheet.Watch: widget.Watch, sheet.Stop: widget.Stop}
+
+// verdict words a verdict.
+func (b *bench) verdict(name string, v sheet.Verdict) *widget.Verdict {
+	level := levels[v.Level]
+	return &widget.Verdict{Name: name, Level: level, Word: b.T("level." + string(level)), Reason: b.reason(v), Source: b.sourceOf(v.Method)}
+}
+
+func (b *bench) reason(v sheet.Verdict) string {
+	if v.Level == sheet.Unjudged {
+		what := b.T("rule." + string(v.Rule))
+		if len(v.Wanted) > 0 {
+			return b.T("unjudged.wanted", "what", what, "places", b.list(v.Wanted))
+		}
+		return b.T("unjudged.band", "what", what)
+	}
+	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
+	return b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
+}
+
+func (b *bench) figure(f sheet.Figure) string {
+	if f.Scale == nil {
+		return ""
+	}
+	s, label := b.Figure(f.Scale, f.Base)
+	return strings.TrimSpace(s + " " + label)
+}
+
+// list names places, at most three.
+func (b *bench) list(ps []record.Place) string {
+	var names []string
+	for i, p := range ps {
+		if i == 3 {
+			names = append(names, "…")
+			break
+		}
+		names = append(names, b.full(b.keyOf(p)))
+	}
+	return strings.Join(names, ", ")
+}
+
+// sourceOf names where a method stands, and how that is known.
+func (b *bench) sourceOf(method string) string {
+	m, ok := source.Lookup(method)
+	if !ok {
+		return ""
+	}
+	var refs []string
+	for _, r := range m.Refs {
+		refs = append(refs, strings.TrimSpace(r.Title+" "+r.Where))
+	}
+	known := b.T("known." + string(m.Known))
+	if len(refs) == 0 {
+		return known
+	}
+	return strings.Join(refs, "; ") + " (" + known + ")"
+}

@@ -1,0 +1,55 @@
+package store
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+)
+
+// prefix sets this program's entries apart from others of the same origin.
+const prefix = "roofside/"
+
+// Browser returns the browser's own shelf, or one in memory where the browser
+// refuses to keep anything.
+func Browser() Shelf {
+	if app.IsServer || app.Window().Get("roofside").Get("storage").String() != "kept" {
+		return Memory()
+	}
+	return browser{app.Window().Get("localStorage")}
+}
+
+type browser struct{ storage app.Value }
+
+func (b browser) Get(key string) (string, bool) {
+	v := b.storage.Call("getItem", prefix+key)
+	if v.IsNull() || v.IsUndefined() {
+		return "", false
+	}
+	return v.String(), true
+}
+
+// Put reports a full storage, which the browser throws.
+func (b browser) Put(key, text string) (err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			err = fmt.Errorf("%w: %v", ErrFull, r)
+		}
+	}()
+	b.storage.Call("setItem", prefix+key, text)
+	return nil
+}
+
+func (b browser) Delete(key string) { b.storage.Call("removeItem", prefix+key) }
+
+func (b browser) Keys() []string {
+	var keys []string
+	for i := range b.storage.Get("length").Int() {
+		if k, ok := strings.CutPrefix(b.storage.Call("key", i).String(), prefix); ok {
+			keys = append(keys, k)
+		}
+	}
+	return keys
+}
+
+func (b browser) Lasting() bool { return true }

@@ -1,0 +1,36 @@
+// Package text holds every word on the screen, one catalog for each language.
+// A catalog maps keys to sentences; {name} in a sentence is a gap to be filled.
+package text
+
+import "strings"
+
+// A Catalog is the words of one language.
+type Catalog struct {
+	Tag   string
+	words map[string]string
+}
+
+// For returns the catalog that fits a language tag best, English by default.
+func For(tag string) *Catalog {
+	return &Catalog{"en", english}
+}
+
+// T returns the sentence of a key with its gaps filled by pairs of name and
+// value. A key that is missing is shown in brackets, so that a test and a
+// reader see it.
+func (c *Catalog) T(key string, pairs ...string) string {
+	s, ok := c.words[key]
+	if !ok {
+		return "⟦" + key + "⟧"
+	}
+	for i := 0; i+1 < len(pairs); i += 2 {
+		s = strings.ReplaceAll(s, "{"+pairs[i]+"}", pairs[i+1])
+	}
+	return s
+}
+
+// Has tells whether the catalog has a key.
+func (c *Catalog) Has(key string) bool {
+	_, ok := c.words[key]
+	return ok
+}

@@ -1,0 +1,134 @@
+package widget
+
+import "github.com/maxence-charriere/go-app/v10/pkg/app"
+
+// A Field is one value to be typed, with its unit, how it is known, and what
+// is wrong with it.
+type Field struct {
+	Key   string
+	Load  int
+	Label string
+	Side  string // whose value it is, for those who can't see where it stands
+	Text  string
+	Plain bool // any text, not a number
+
+	Unit      string
+	UnitHelp  string // what a tap on the unit does; "" for a unit that can't be switched
+	Basis     string
+	BasisHelp string
+
+	Error string
+	Note  string // how it was read, or what to do instead
+	Other string // the other reading, to be tapped
+
+	Choosing bool     // the ways of knowing are laid out
+	Ways     []Option // with the one that holds chosen
+
+	OnType  func(string)
+	OnUnit  func()
+	OnBasis func()
+	OnOther func()
+	OnWay   func(string)
+}
+
+// An Option is one of a few to choose from.
+type Option struct {
+	Value, Label string
+	Chosen       bool
+}
+
+// UI draws the field.
+func (f Field) UI() app.UI {
+	id := ID(f.Key)
+	input := app.Input().Type("text").ID(id).Name(f.Key).Value(f.Text).Class("field-input").
+		AutoComplete(false).Attr("autocapitalize", "off").Spellcheck(false).Attr("enterkeyhint", "next").
+		OnInput(typed(f.OnType), app.EventScope(f.Key, f.Load))
+	if f.Side != "" {
+		input = input.Aria("label", f.Side+": "+f.Label)
+	}
+	if !f.Plain {
+		input = input.Attr("inputmode", "decimal")
+	}
+	if f.Error != "" {
+		input = input.Aria("invalid", "true")
+	}
+	if f.Error != "" || f.Note != "" {
+		input = input.Aria("describedby", id+"-note")
+	}
+	return own(f.Key, f.Load).Body(app.Div().Class("field").Body(
+		app.Div().Class("field-head").Body(
+			app.Label().For(id).Text(f.Label),
+			app.If(f.Basis != "", func() app.UI {
+				return Button(f.Key+" basis", f.Basis, "basis", f.OnBasis).Title(f.BasisHelp).Aria("expanded", text(f.Choosing))
+			}),
+		),
+		app.Div().Class("field-row").Body(
+			input,
+			app.If(f.UnitHelp != "", func() app.UI {
+				return Button(f.Key+" unit", f.Unit, "unit", f.OnUnit).Title(f.UnitHelp).Aria("label", f.Unit+", "+f.UnitHelp)
+			}).ElseIf(f.Unit != "", func() app.UI {
+				return app.Span().Class("unit").Text(f.Unit)
+			}),
+		),
+		app.If(f.Choosing, func() app.UI {
+			return choices(f.Key+" known", f.BasisHelp, f.Ways, f.OnWay)
+		}),
+		app.If(f.Error != "" || f.Note != "", func() app.UI {
+			return app.P().ID(id+"-note").Class(noteClass(f.Error)).Body(
+				app.Text(f.Error+f.Note),
+				app.If(f.Other != "", func() app.UI {
+					return Button(f.Key+" other", f.Other, "other", f.OnOther)
+				}),
+			)
+		}),
+	))
+}
+
+func noteClass(err string) string {
+	if err != "" {
+		return "field-note error"
+	}
+	return "field-note"
+}
+
+func text(b bool) string {
+	if b {
+		return "true"
+	}
+	return "false"
+}
+
+// A Choice is a few words, one of which may be chosen; the chosen one taken
+// again leaves none.
+type Choice struct {
+	Key     string
+	Label   string
+	Side    string
+	Note    string
+	Options []Option
+	OnTake  func(string)
+}
+
+// UI draws the choice.
+func (c Choice) UI() app.UI {
+	label := c.Label
+	if c.Side != "" {
+		label = c.Side + ": " + c.Label
+	}
+	return own(c.Key, 0).Body(app.Div().Class("field").ID(ID(c.Key)).TabIndex(-1).Body(
+		app.Div().Class("field-head").Body(app.Span().Class("label").Text(c.Label)),
+		choices(c.Key, label, c.Options, c.OnTake),
+		app.If(c.Note != "", func() app.UI { return app.P().Class("field-note").Text(c.Note) }),
+	))
+}
+
+func choices(name, label string, options []Option, take func(string)) app.UI {
+	return app.Div().Class("choices").Role("group").Aria("label", label).Body(
+		app.Range(options).Slice(func(i int) app.UI {
+			o := options[i]
+			return app.Button().Type("button").Name(name).Value(o.Value).Class("choice").Text(o.Label).
+				Aria("pressed", text(o.Chosen)).
+				OnClick(done(func() { take(o.Value) }), app.EventScope(name, o.Value))
+		}),
+	)
+}
