@@ -7,6 +7,7 @@ export GOFLAGS := -trimpath -buildvcs=false -tags=validator_novalidatefn
 LDFLAGS := -s -w
 WASM    := GOOS=js GOARCH=wasm go build -ldflags="$(LDFLAGS)"
 BASE    ?= /
+ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
 .PHONY: help run site wasm test vet unit browser chromium size bench fuzz golden
@@ -16,7 +17,7 @@ help: ## what can be made
 
 run: wasm ## build the site quickly and serve it on localhost
 	go run ./app site -out dist -brotli 0
-	go run ./app serve -dir dist
+	go run ./app serve -dir dist -addr $(ADDR)
 
 site: wasm ## write the site into dist/, for any static host; BASE=/tools/fans/ for a path
 	go run ./app site -out dist -base $(BASE)

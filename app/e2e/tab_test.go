@@ -62,10 +62,12 @@ func (t *Tab) AwaitMounted() {
 	t.Await(`document.readyState === "complete" && !document.getElementById("app-wasm-loader")`)
 }
 
-// AwaitInstalled waits until the device holds the whole site.
+// AwaitInstalled waits until the device holds the whole site that the page is
+// of. Another copy nearer the root of the host does not count.
 func (t *Tab) AwaitInstalled() {
 	t.t.Helper()
-	t.Await(`navigator.serviceWorker.getRegistration().then((r) => r && r.active && r.active.state === "activated")`)
+	t.Await(`navigator.serviceWorker.getRegistration().then((r) => r && r.active && r.active.state === "activated" &&
+		r.scope === new URL(".", document.querySelector("link[rel=manifest]").href).href)`)
 }
 
 // Await waits until a JavaScript expression, or what it promises, is true.

@@ -32,12 +32,18 @@ func newVersion(t *testing.T) string {
 	if err := style.Close(); err != nil {
 		t.Fatal(err)
 	}
-	build := exec.Command("go", "run", "./app", "site", "-web", web, "-out", out, "-brotli", "0")
+	buildSite(t, "-web", web, "-out", out)
+	return out
+}
+
+// buildSite runs the site command, without .br files.
+func buildSite(t *testing.T, flags ...string) {
+	t.Helper()
+	build := exec.Command("go", append([]string{"run", "./app", "site", "-brotli", "0"}, flags...)...)
 	build.Dir = top
 	if said, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("%v: %s", err, said)
 	}
-	return out
 }
 
 const shown = `getComputedStyle(document.documentElement).getPropertyValue("--test-version")`

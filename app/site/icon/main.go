@@ -63,7 +63,7 @@ func drawing() string {
 			100*d.x, 100*d.y, 100*(d.r-0.75*belt), hex(steel), 100*d.x, 100*d.y, 100*d.r*hub, hex(ground))
 	}
 	return fmt.Sprintf("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 100\">\n<rect width=\"100\" height=\"100\" rx=\"%.2f\" fill=\"%s\"/>\n", 100*corner, hex(ground)) +
-		fmt.Sprintf("<path d=\"M%s A%s 0 1 1 %s L%s A%s 0 0 1 %s Z\" fill=\"none\" stroke=\"%s\" stroke-width=\"%.2f\"/>\n",
+		fmt.Sprintf("<path d=\"M%s A%s 0 1 0 %s L%s A%s 0 0 0 %s Z\" fill=\"none\" stroke=\"%s\" stroke-width=\"%.2f\"/>\n",
 			point(fan, -1), arc(fan), point(fan, 1), point(motor, 1), arc(motor), point(motor, -1), hex(rubber), 100*belt) +
 		sheave(fan) + sheave(motor) + "</svg>\n"
 }

@@ -1,0 +1,90 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"net/http"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"roofside/app/site"
+)
+
+// A host that knows nothing of the site but its files will do.
+func TestAnyStaticHost(t *testing.T) {
+	p := NewPhone(t)
+	p.Site.Handle(http.FileServer(http.Dir(dist)))
+	p.Open("/").AwaitInstalled()
+	p.Offline()
+	p.Open("/drive")
+}
+
+// Below the root of a host, every address stays below, with signal and without,
+// and another copy at the root is another app.
+func TestBelowTheRoot(t *testing.T) {
+	const base = "/tools/fans"
+	dir := t.TempDir()
+	buildSite(t, "-base", base+"/", "-out", dir)
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	root := site.Files{Dir: dist, Headers: headers}
+	below := http.StripPrefix(base, site.Files{Dir: dir, Headers: headers})
+	p := NewPhone(t)
+	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if strings.HasPrefix(r.URL.Path, base+"/") {
+			below.ServeHTTP(w, r)
+			return
+		}
+		root.ServeHTTP(w, r)
+	}))
+	p.Open("/").AwaitInstalled()
+	tab := p.Open(base + "/")
+	tab.AwaitInstalled()
+	tab.Await(`caches.keys().then((names) => names.length === 2 || names.join(" ") && false)`)
+	p.Offline()
+	tab.Reload()
+	tab.Click(`a[href="` + base + `/drive/"]`)
+	tab.Await(`location.pathname === "` + base + `/drive/"`)
+	heading := tab.Text("h1")
+	cold := p.Open(base + "/drive?embed#note=1")
+	if got := cold.Text("h1"); got != heading {
+		t.Errorf("opened cold it shows %q, by the link %q", got, heading)
+	}
+	if got := Eval[string](cold, `navigator.serviceWorker.controller.scriptURL`); got != p.Site.URL+base+"/app-worker.js" {
+		t.Errorf("served by %s", got)
+	}
+}
+
+// While the program is on its way, the page already shows its form.
+func TestPageShowsWhileLoading(t *testing.T) {
+	p := NewPhone(t)
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	arrive := make(chan struct{})
+	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path == "/web/app.wasm" {
+			<-arrive
+		}
+		site.Files{Dir: dist, Headers: headers}.ServeHTTP(w, r)
+	}))
+	tab := p.NewTab()
+	tab.Visit(p.Site.URL + "/drive/")
+	tab.AwaitText("#app-wasm-loader", "0 %")
+	if covered := Eval[bool](tab, `(() => {
+		const h1 = document.querySelector("h1").getBoundingClientRect();
+		return !!document.elementFromPoint(h1.x + 5, h1.y + h1.height / 2).closest("#app-wasm-loader");
+	})()`); covered {
+		t.Error("the page is covered")
+	}
+	if height := Eval[float64](tab, `document.getElementById("app-wasm-loader").getBoundingClientRect().height`); height > 80 {
+		t.Errorf("the strip is %v px high", height)
+	}
+	tab.Shoot("loading")
+	close(arrive)
+	tab.AwaitMounted()
+}
