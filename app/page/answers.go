@@ -42,6 +42,8 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 		}
 	case a.Fault != nil:
 		w.Missing = b.faulty(a.Fault)
+	case s.big:
+		w.Missing = b.T("wanted", "places", b.first(a.Wanted))
 	default:
 		w.Missing = b.T("wanted", "places", b.list(a.Wanted))
 	}

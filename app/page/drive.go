@@ -49,7 +49,7 @@ type driveView struct {
 func (v *driveView) headline() app.UI {
 	m, wanted := sheet.NextMove(v.Fan, v.t)
 	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
-	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone {
+	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone && m.Do != sheet.DoFixed {
 		row := v.t.Rows[v.t.Set]
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
@@ -82,6 +82,9 @@ func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 	switch m.Do {
 	case sheet.DoNone:
 		return v.T("move.none")
+	case sheet.DoFixed:
+		s, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
+		return v.T("move.fixed", "speed", s+" "+rpm, "over", v.Signed(&unit.Share, float64(m.Over)))
 	case sheet.DoAsk:
 		if f := v.t.Speed.Fault; f != nil {
 			return v.faulty(f)

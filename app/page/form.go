@@ -169,11 +169,17 @@ func boolean(b bool) string {
 	return "false"
 }
 
+// mostWanted keeps the plate that stays in view from hiding the fields.
+const mostWanted = 3
+
 // wanted lists what is missing, each a way to its field.
 func (b *bench) wanted(name string, ps []record.Place) app.UI {
-	return app.Ul().Class("wanted").Aria("label", name).Body(app.Range(ps).Slice(func(i int) app.UI {
-		key := b.keyOf(ps[i])
+	shown := ps[:min(len(ps), mostWanted)]
+	return app.Ul().Class("wanted").Aria("label", b.T("wanted.label")).Body(app.Range(shown).Slice(func(i int) app.UI {
+		key := b.keyOf(shown[i])
 		return app.Li().Body(widget.Button("to "+name+" "+key, b.full(key), "to", b.guarded(func() { b.jump(key) })))
+	}), app.If(len(ps) > mostWanted, func() app.UI {
+		return app.Li().Class("more").Text(b.T("wanted.more", "n", b.Locale.WriteFixed(float64(len(ps)-mostWanted), 0)))
 	}))
 }
 

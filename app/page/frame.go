@@ -92,7 +92,7 @@ func (b *bench) masthead(route string) app.UI {
 	if name == "" {
 		name = b.T("fan.unnamed")
 	}
-	if b.ID == store.Scratch {
+	if b.ID == store.Scratch && b.Fan.Name.Text() == "" {
 		name = b.T("fan.scratch")
 	}
 	return app.Header().Class("masthead").Body(

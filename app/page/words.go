@@ -104,7 +104,11 @@ func (b *bench) reason(v sheet.Verdict) string {
 		return b.T("unjudged.band", "what", what)
 	}
 	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
-	return b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
+	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
+	if v.Cold {
+		s += " " + b.T("cold")
+	}
+	return s
 }
 
 func (b *bench) figure(f sheet.Figure) string {
@@ -126,6 +130,18 @@ func (b *bench) list(ps []record.Place) string {
 		names = append(names, b.full(b.keyOf(p)))
 	}
 	return strings.Join(names, ", ")
+}
+
+// first names the first place that is wanted, where there is no room for all.
+func (b *bench) first(ps []record.Place) string {
+	if len(ps) == 0 {
+		return ""
+	}
+	name := b.label(b.keyOf(ps[0]))
+	if len(ps) > 1 {
+		name += ", …"
+	}
+	return name
 }
 
 // sourceOf names where a method stands, and how that is known.

@@ -36,6 +36,7 @@ var english = map[string]string{
 	"drive.title": "Drive", "drive.direct": "A fan on its motor's own shaft has no belt drive to set.",
 	"drive.sheaves": "Sheaves", "compare": "Speeds side by side",
 	"move.label": "The next move", "move.unknown": "To find the setting, enter:", "move.none": "No setting of this sheave reaches the target within its limits.",
+	"move.fixed": "A fixed sheave gives {speed}: {over} against the target.", "wanted.more": "and {n} more",
 	"move.stay":  "Leave it at {to}.",
 	"move.open":  "From {from}, open {turns}, to {to}. Opening is slower.",
 	"move.close": "From {from}, close {turns}, to {to}. Closing is faster.",
@@ -80,7 +81,7 @@ var english = map[string]string{
 	"answer.limit.service-void": "Plate amps are reached at (service factor gives nothing here)",
 	"answer.volts-unbalance":    "Voltage unbalance", "answer.hood.exhaust": "Hood exhaust", "answer.hood.least": "Least airflow asked for",
 	"answer.duct.velocity": "Duct velocity", "answer.makeup.short": "Exhaust that make-up does not replace",
-	"wanted": "Needs {places}.", "garbled": "{place}: what is typed there is not a value.", "fault": "{place}: {why}",
+	"wanted.label": "What is missing", "wanted": "Needs {places}.", "garbled": "{place}: what is typed there is not a value.", "fault": "{place}: {why}",
 	"from.tachometer": "read", "from.plate": "at plate speed", "from.load": "plate, corrected to load", "from.drive": "from the drive's frequency",
 	"from.stamp": "as entered", "from.outside": "from the taped outside", "from.gap": "from the groove's width", "from.anchors": "from turns open",
 	"from.count": "counted by hand", "from.sheaves": "by the sheaves", "from.report": "report or design", "from.tag": "drive tag", "from.rating": "rating",
@@ -100,6 +101,7 @@ var english = map[string]string{
 	"picture.curve": "System curve with its operating points", "picture.sheave": "The sheave at this setting",
 
 	// Levels and rules.
+	"cold":         "At the coldest start.",
 	"level.within": "Within", "level.unjudged": "Can't judge", "level.watch": "Watch", "level.stop": "Stop",
 	"unjudged.wanted": "{what}: needs {places}.", "unjudged.band": "{what}: too close to call.",
 	"rule.wheel-max": "Wheel speed", "rule.wheel-max.within": "{value} is within the wheel's greatest, {limit}.", "rule.wheel-max.stop": "{value} is above the wheel's greatest, {limit}.",

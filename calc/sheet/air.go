@@ -54,10 +54,23 @@ func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 		}
 	}
 	if t.Set >= 0 {
-		row := t.Rows[t.Set]
-		return Answer[unit.Speed]{Value: row.Speed, Band: unit.Speed(t.Band) * row.Speed, From: t.From, Steps: t.Speed.Steps}
+		return settingSpeed(f, t, t.Rows[t.Set])
 	}
 	return TargetSpeed(f)
+}
+
+// settingSpeed answers with the speed that the turns table gives a row.
+func settingSpeed(f *record.Fan, t Table, r Row) Answer[unit.Speed] {
+	var a Ask
+	Use(&a, "nᵣ", t.Speed)
+	Take(&a, "t", r.Turns)
+	Use(&a, "d", MotorPitchAt(&f.New, fixed(r.Turns, "")))
+	if t.Basis.Known() {
+		Use(&a, "P₁", t.Basis.Power).Band = 0 // a little of the motor's slip, and so of no weight
+	}
+	v := Solve(&a, t.From, "drive.setting", nil, func() (unit.Speed, error) { return r.Speed, nil })
+	v.Band = unit.Speed(t.Band) * r.Speed
+	return v
 }
 
 // PlannedAir answers with the air temperature at the planned speed: as entered,

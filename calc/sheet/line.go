@@ -65,6 +65,14 @@ func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
 // newLine gathers the new drive, or what is wanted of it.
 func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	s := &f.New
+	if s.Sheave.State() != record.Known {
+		speed := NewSpeedAt(f, NowTurns(f))
+		speed.Wanted = append([]record.Place{&s.Sheave}, speed.Wanted...)
+		return nil, speed
+	}
+	if s.Sheave.Value() == record.Fixed {
+		return nil, NewSpeedAt(f, NowTurns(f))
+	}
 	ref := NowTurns(f)
 	if r := LastReading(f); r != nil {
 		ref = Read("t", FromTrial, &r.Turns)

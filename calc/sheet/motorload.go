@@ -83,6 +83,7 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open()}
 	}
 	v := limitsOf(f).judge(amps.Low(), amps.High())
+	v.Cold = b.warmth(air) != 1
 	if v.Level == Unjudged && len(v.Wanted) == 0 {
 		v.Wanted = unsettledAmps(f)
 	}

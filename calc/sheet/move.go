@@ -24,6 +24,7 @@ const (
 	DoOpen  Do = "open"  // slower
 	DoClose Do = "close" // faster
 	DoStay  Do = "stay"
+	DoFixed Do = "fixed"   // the sheave can't be set
 	DoNone  Do = "none"    // no setting reaches the target, or every one that does must not be run
 	DoAsk   Do = "unknown" // something is wanted first
 )
@@ -36,6 +37,8 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 		return Move{Do: DoAsk}, t.Speed.open()
 	case !t.Target.Known():
 		return Move{Do: DoAsk}, t.Target.open()
+	case f.New.Sheave.Value() == record.Fixed:
+		return Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}, nil
 	case t.Set < 0:
 		return Move{Do: DoNone}, nil
 	}

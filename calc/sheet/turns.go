@@ -204,6 +204,7 @@ func (w *worksheet) judgeMotor(r *Row) {
 		low, high, _ = b.amps(w.l.motor, k*k*k*w.cold)
 	}
 	v := w.limits.judge(low, high)
+	v.Cold = w.cold != 1
 	if v.Level == Unjudged && len(v.Wanted) == 0 {
 		v.Wanted = unsettledAmps(w.f)
 	}

@@ -66,6 +66,7 @@ type Verdict struct {
 	Method string         // key of the limit's source in the register
 	Value  Figure         // the value that was judged
 	Limit  Figure         // the limit it was held against
+	Cold   bool           // judged for the coldest start
 	Wanted []record.Place // what would settle it, the most telling first
 }
 
