@@ -34,8 +34,8 @@ func (p *Airflow) Render() app.UI {
 		return app.Div().Class("airflow").Body(
 			v.headline(),
 			app.Div().Class("columns").Body(
-				app.Div().Class("answers").Body(v.curve(), v.point(), v.motor(), v.hood()),
-				app.Div().Class("inputs").Body(v.reference(), v.want(), v.amps(), v.plate(), v.hoodInputs(), v.cautions("lock", "live", "hood", "code")),
+				app.Div().Class("answers").Body(v.point(), v.curve(), v.motor(), v.hood()),
+				app.Div().Class("inputs").Body(v.reference(), v.want(), v.amps(), v.plate(), v.hoodInputs(), b.copyLink(p.route), v.cautions("lock", "live", "hood", "code")),
 			),
 		)
 	})
@@ -169,6 +169,3 @@ func (v *airView) hoodInputs() app.UI {
 		return v.fields(keys...)
 	})
 }
-
-// curve is drawn by the picture package.
-func (v *airView) curve() app.UI { return app.Div() }

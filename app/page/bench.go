@@ -24,9 +24,13 @@ type bench struct {
 	choosing string          // the field whose ways of knowing are laid out
 	pad      string          // the place that is being counted
 	embedded bool
-	update   bool // a new version waits
+	update   bool   // a new version waits
+	link     string // as last copied
+	typing   string // the field that has the focus
 
 	blamed map[record.Place]error // values that a formula refused, while a page is drawn
+
+	visited bool // a page has been shown before this one
 
 	crash  string // what went wrong in the hand
 	ctx    app.Context
@@ -128,7 +132,9 @@ func (b *bench) focus(id string) {
 	}
 	b.ctx.Defer(func(app.Context) {
 		if e := app.Window().GetElementByID(id); e.Truthy() {
-			e.Call("scrollIntoView", map[string]any{"block": "center"})
+			if id != "main" {
+				e.Call("scrollIntoView", map[string]any{"block": "center"})
+			}
 			e.Call("focus", map[string]any{"preventScroll": true})
 		}
 	})

@@ -32,7 +32,7 @@ func (p *Drive) Render() app.UI {
 				app.Div().Class("answers").Body(v.compare(), v.turns(), v.sheaves()),
 				app.Div().Class("inputs").Body(
 					v.job(), v.target(), v.old(), b.amps(), b.plate(), v.fresh(), v.base(), v.readings(),
-					b.cautions("lock", "belt", "live", "code"),
+					b.copyLink(p.route), b.cautions("lock", "belt", "live", "code"),
 				),
 			),
 		)
@@ -114,8 +114,8 @@ func (b *bench) setting(t unit.Turns) string {
 // compare sets target, as found, as shipped and as it is now side by side.
 func (v *driveView) compare() app.UI {
 	f := v.Fan
-	shipped := sheet.NewSpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
-	now := sheet.NewSpeedAt(f, sheet.NowTurns(f))
+	shipped := v.t.SpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
+	now := v.t.SpeedAt(f, sheet.NowTurns(f))
 	if r := f.Left(); r != nil && r.Reading.Speed.State() == record.Known {
 		now = sheet.Read("n₂", sheet.FromTachometer, &r.Reading.Speed)
 	}
@@ -132,6 +132,7 @@ func (v *driveView) compare() app.UI {
 		app.If(f.Old.Reading.Speed.State() == record.Known, func() app.UI {
 			return answer(v.bench, shown{name: "old.mismatch", scale: &unit.Share, verdict: &mismatch}, sheet.Mismatch(f, &f.Old))
 		}),
+		v.doubts(),
 		v.section("more", v.T("section.more"), "", func() app.UI {
 			speed := sheet.BeltSpeedVerdict(sheet.BeltSpeed(f, &f.Old))
 			return app.Div().Class("list").Body(
@@ -146,6 +147,21 @@ func (v *driveView) compare() app.UI {
 			)
 		}),
 	)
+}
+
+// doubts shows what looks like a blunder, and nothing where nothing does.
+func (v *driveView) doubts() app.UI {
+	f := v.Fan
+	var list []app.UI
+	for _, d := range []struct {
+		name    string
+		verdict sheet.Verdict
+	}{{"old.swapped", sheet.SwappedVerdict(&f.Old)}, {"new.swapped", sheet.SwappedVerdict(&f.New)}, {"new.belt-number", sheet.BeltNumberVerdict(&f.New)}} {
+		if d.verdict.Level == sheet.Watch {
+			list = append(list, v.verdict(d.name, d.verdict).UI())
+		}
+	}
+	return app.Div().Class("doubts").Body(list...)
 }
 
 // sheaves says which other sheave would reach the target.
@@ -167,7 +183,10 @@ func (v *driveView) sheaves() app.UI {
 
 func (v *driveView) job() app.UI {
 	return v.section("job", v.T("section.job"), v.option(string(v.Fan.Supply.Value())), func() app.UI {
-		return v.fields("name", "supply", "same-wheel")
+		supply := string(v.Fan.Supply.Value())
+		return app.Div().Body(v.fields("name", "supply", "same-wheel"), app.If(v.words.Has("supply."+supply), func() app.UI {
+			return app.P().Class("field-note").Text(v.T("supply." + supply))
+		}))
 	})
 }
 

@@ -69,6 +69,7 @@ func (v *driveView) fresh() app.UI {
 			app.If(s.Sheave.Value() != record.Fixed, func() app.UI {
 				return app.Div().Body(v.stepper("new.turns", &s.Turns), v.counter("new.turns", &s.Turns, 0.5))
 			}),
+			app.P().Class("field-note").Text(v.T("sheave.two")),
 			v.fields("new.fan-sheave", "new.fan-sheave-outside"),
 		)
 	})

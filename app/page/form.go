@@ -71,7 +71,11 @@ func (b *bench) quantity(key string, m record.Measure) app.UI {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
 		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label,
-		OnType: b.guardedText(func(s string) { b.Type(key, m, s) }),
+		OnType:  b.guardedText(func(s string) { b.Type(key, m, s) }),
+		OnFocus: b.guarded(func() { b.typing = key }),
+	}
+	if b.typing == key {
+		f.Keys, f.KeysHelp = b.keys(m), b.T("keys")
 	}
 	if scale.US.Symbol != scale.SI.Symbol {
 		f.UnitHelp = b.T("unit.switch", "unit", scale.Other(shown).Label)
@@ -80,6 +84,18 @@ func (b *bench) quantity(key string, m record.Measure) app.UI {
 	b.basis(&f, key, m)
 	b.noteOn(&f, key, m)
 	return f.UI()
+}
+
+// keys lists the signs that belong to a kind of value.
+func (b *bench) keys(m record.Measure) []string {
+	mark := string([]rune(b.Locale.Localize("0.5"))[1])
+	switch m.Kind().Name {
+	case "length":
+		return []string{mark, "½", "¼", "¾", "/", " ", "'", `"`}
+	case "turns":
+		return []string{mark, "½", "¼", "¾"}
+	}
+	return []string{mark}
 }
 
 // basis offers how the value is known, and that it can't be read.

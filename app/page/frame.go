@@ -34,8 +34,12 @@ func (l *leaf) OnNav(ctx app.Context) {
 		u.Fragment, u.RawFragment = "", ""
 		ctx.Page().ReplaceURL(&u)
 	}
-	b.choosing, b.pad = "", ""
+	b.choosing, b.pad, b.link, b.typing = "", "", "", ""
 	b.Reload()
+	if b.visited {
+		b.focus("main")
+	}
+	b.visited = true
 }
 
 // draw frames a page's body.

@@ -28,6 +28,7 @@ func (v *driveView) turns() app.UI {
 			),
 		),
 		v.amps(),
+		v.sheave(),
 	)
 }
 

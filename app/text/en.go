@@ -98,7 +98,10 @@ var english = map[string]string{
 	"air.samewheel":     "The fan laws hold for the same wheel only. Is the new wheel the same type, diameter and model?",
 	"air.proof":         "A speed alone proves no airflow: it is measured at the hood.",
 	"section.reference": "Known point", "section.reference.sub": "report or reading", "section.want": "What if", "section.hood": "Hood, duct, make-up", "section.hood.sub": "as measured",
-	"picture.curve": "System curve with its operating points", "picture.sheave": "The sheave at this setting",
+	"picture.curve": "System curve with its operating points", "picture.curve.says": "Pressure rises with the square of airflow on the same system; the points and limits stand in the table.",
+	"picture.known": "known", "picture.planned": "planned", "picture.left": "as left",
+	"rule.plate-amps.short": "plate amps", "rule.service-amps.short": "service-factor amps", "rule.service-void.short": "plate amps", "rule.wheel-max.short": "wheel",
+	"picture.sheave": "The sheave at this setting", "picture.sheave.says": "The motor sheave {setting}: the belt rides at a pitch diameter of {pitch}.",
 
 	// Levels and rules.
 	"cold":         "At the coldest start.",
@@ -125,7 +128,13 @@ var english = map[string]string{
 	"rule.table-airflow": "Hood airflow", "rule.table-airflow.within": "At least the table's {limit}.", "rule.table-airflow.stop": "{value} is under the code table's {limit} for an unlisted hood.",
 	"rule.space-pressure": "Negative pressure", "rule.space-pressure.within": "{value}, at most {limit}.", "rule.space-pressure.stop": "{value} is more negative than {limit}.",
 	"rule.unbalance": "Voltage unbalance", "rule.unbalance.within": "{value}; up to {limit} costs no load.", "rule.unbalance.watch": "{value}, above {limit}: it takes load off the motor, and its service factor.", "rule.unbalance.stop": "{value}: above {limit} a motor is not to be run.",
-	"rule.wheel-max.watch": "", "rule.same-wheel": "Same wheel", "rule.motor-power": "Motor power",
+	"rule.sheaves-swapped": "Sheaves", "rule.sheaves-swapped.watch": "The fan sheave ({value}) is smaller than the motor sheave ({limit}): the fan would outrun its motor. Are they swapped?",
+	"rule.belt-number": "Belt number", "rule.belt-number.watch": "Its number stands for {limit}, sheaves and centers for {value}: one of them is wrong. (This only catches blunders.)",
+	"supply.single-phase": "The amps of a single-phase motor do not tell its load.", "supply.drive": "Amps and service factor: a drive's output tells no load, and the factor gives nothing.",
+	"supply.two-speed": "Enter the plate values of the speed in use, and prove rotation at each.",
+	"sheave.two":       "A sheave with two grooves: open both alike.",
+	"link.copy":        "Copy link to these values", "link.is": "Link to these values", "keys": "Keys for this field",
+	"rule.same-wheel": "Same wheel", "rule.motor-power": "Motor power",
 
 	// What numbers and formulas refuse.
 	"number.empty": "Nothing is typed.", "number.no number": "“{text}” is not a number.", "number.too long": "Too long for a number.", "number.too large": "Too large to be meant.",

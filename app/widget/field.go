@@ -24,7 +24,11 @@ type Field struct {
 	Choosing bool     // the ways of knowing are laid out
 	Ways     []Option // with the one that holds chosen
 
+	Keys     []string // signs a phone's keypad may lack, shown while the field has the focus
+	KeysHelp string
+
 	OnType  func(string)
+	OnFocus func()
 	OnUnit  func()
 	OnBasis func()
 	OnOther func()
@@ -43,6 +47,9 @@ func (f Field) UI() app.UI {
 	input := app.Input().Type("text").ID(id).Name(f.Key).Value(f.Text).Class("field-input").
 		AutoComplete(false).Attr("autocapitalize", "off").Spellcheck(false).Attr("enterkeyhint", "next").
 		OnInput(typed(f.OnType), app.EventScope(f.Key, f.Load))
+	if f.OnFocus != nil {
+		input = input.OnFocus(done(f.OnFocus), app.EventScope(f.Key, f.Load))
+	}
 	if f.Side != "" {
 		input = input.Aria("label", f.Side+": "+f.Label)
 	}
@@ -70,6 +77,7 @@ func (f Field) UI() app.UI {
 				return app.Span().Class("unit").Text(f.Unit)
 			}),
 		),
+		app.If(len(f.Keys) > 0, func() app.UI { return keyRow(id, f.KeysHelp, f.Keys) }),
 		app.If(f.Choosing, func() app.UI {
 			return choices(f.Key+" known", f.BasisHelp, f.Ways, f.OnWay)
 		}),

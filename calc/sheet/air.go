@@ -59,6 +59,18 @@ func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 	return TargetSpeed(f)
 }
 
+// SpeedAt answers with the new fan's speed when its sheave is open by turns: by
+// the row of the table, which takes the motor's load into account, or between
+// rows without it.
+func (t Table) SpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
+	if turns.Known() {
+		if i := rowAt(t.Rows, turns.Value); i >= 0 {
+			return settingSpeed(f, t, t.Rows[i])
+		}
+	}
+	return NewSpeedAt(f, turns)
+}
+
 // settingSpeed answers with the speed that the turns table gives a row.
 func settingSpeed(f *record.Fan, t Table, r Row) Answer[unit.Speed] {
 	var a Ask
@@ -118,6 +130,7 @@ func PointAt(f *record.Fan, speed Answer[unit.Speed], air Answer[unit.Temperatur
 	p := Point{Speed: speed, Air: air}
 	{
 		var a Ask
+		a.Need(&f.SameWheel)
 		n1, n2, q := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "Q₁", ref.Airflow)
 		p.Airflow = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "q1": q.Term}, func() (unit.Flow, error) {
 			return airflow.FlowAtSpeed(q.V(), n1.V(), n2.V())
@@ -125,6 +138,7 @@ func PointAt(f *record.Fan, speed Answer[unit.Speed], air Answer[unit.Temperatur
 	}
 	{
 		var a Ask
+		a.Need(&f.SameWheel)
 		n1, n2, q, k := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "p₁", ref.Pressure), Use(&a, "ρ₂/ρ₁", rho)
 		p.Pressure = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "p1": q.Term}, func() (unit.Pressure, error) {
 			return airflow.PressureAtSpeed(q.V(), n1.V(), n2.V(), 1, unit.Density(k.V()))
@@ -132,6 +146,7 @@ func PointAt(f *record.Fan, speed Answer[unit.Speed], air Answer[unit.Temperatur
 	}
 	{
 		var a Ask
+		a.Need(&f.SameWheel)
 		n1, n2, q, k := Use(&a, "n₁", ref.Speed), Use(&a, "n₂", speed), Use(&a, "P₁", ref.Power), Use(&a, "ρ₂/ρ₁", rho)
 		p.Power = Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "n2": n2.Term, "w1": q.Term}, func() (unit.Power, error) {
 			return airflow.PowerAtSpeed(q.V(), n1.V(), n2.V(), 1, unit.Density(k.V()))

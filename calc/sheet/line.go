@@ -62,6 +62,18 @@ func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
 	})
 }
 
+// startTurns answers with the setting that the table starts from: that of the
+// latest reading, or where the sheave stands, or any.
+func startTurns(f *record.Fan) Answer[unit.Turns] {
+	if r := LastReading(f); r != nil {
+		return Read("t", FromTrial, &r.Turns)
+	}
+	if now := NowTurns(f); now.Known() || now.Fault != nil {
+		return now
+	}
+	return Read("t", FromAnchors, &f.New.AnchorTurns)
+}
+
 // newLine gathers the new drive, or what is wanted of it.
 func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	s := &f.New
@@ -73,13 +85,7 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	if s.Sheave.Value() == record.Fixed {
 		return nil, NewSpeedAt(f, NowTurns(f))
 	}
-	ref := NowTurns(f)
-	if r := LastReading(f); r != nil {
-		ref = Read("t", FromTrial, &r.Turns)
-	}
-	if !ref.Known() && ref.Fault == nil {
-		ref = Read("t", FromAnchors, &s.AnchorTurns) // any setting will do to start from
-	}
+	ref := startTurns(f)
 	speed := NewSpeedAt(f, ref)
 	if !speed.Known() {
 		return nil, speed

@@ -93,7 +93,7 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 // WheelVerdict judges a speed against the wheel's greatest.
 func WheelVerdict(f *record.Fan, speed Answer[unit.Speed]) Verdict {
 	return limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.
-		hold(speed, Read("n", FromPlate, &f.New.WheelMax))
+		hold(speed, Read("n", FromStamp, &f.New.WheelMax))
 }
 
 // UnbalanceVerdict judges the voltage unbalance at the motor: above 1 % it
@@ -124,7 +124,7 @@ func SpeedLimits(f *record.Fan, b *Basis) []SpeedLimit {
 	} else {
 		out = append(out, SpeedLimit{RuleServiceAmps, Stop, ampsSpeed(f, b, l.service)})
 	}
-	return append(out, SpeedLimit{RuleWheelMax, Stop, Read("n", FromPlate, &f.New.WheelMax)})
+	return append(out, SpeedLimit{RuleWheelMax, Stop, Read("n", FromStamp, &f.New.WheelMax)})
 }
 
 // FirstLimit returns the limit that is met at the lowest speed; false when

@@ -132,3 +132,14 @@ func SheavesFor(f *record.Fan) Sheaves {
 	}
 	return out
 }
+
+// PitchForTarget answers with the motor sheave's pitch diameter that would hit
+// the target exactly, by the table's own speeds.
+func PitchForTarget(f *record.Fan, t Table) Answer[unit.Length] {
+	var a Ask
+	n, target := Use(&a, "nᵣ", t.Speed), Use(&a, "n₂", t.Target)
+	d := Use(&a, "dᵣ", MotorPitchAt(&f.New, startTurns(f)))
+	return Solve(&a, t.From, "drive.reading", nil, func() (unit.Length, error) {
+		return d.V() * unit.Length(target.V()/n.V()), nil
+	})
+}

@@ -45,6 +45,7 @@ const (
 	RuleSpacePressure  Rule = "space-pressure"
 	RuleMakeUp         Rule = "make-up"
 	RuleBeltNumber     Rule = "belt-number"
+	RuleSwapped        Rule = "sheaves-swapped"
 	RuleServiceVoid    Rule = "service-void"
 	RuleUnbalance      Rule = "unbalance"
 	RuleMotorPower     Rule = "motor-power"
