@@ -62,7 +62,7 @@ func (f *Fan) Apply(texts map[string]string) []Problem {
 			restore(p, before)
 			continue
 		}
-		if id, ok := trialOf(k); ok {
+		if id, ok := trialOf(k); ok && p.State() != Unknown {
 			used[id] = true
 		}
 	}

@@ -125,8 +125,12 @@ func (e *Entry[Q]) Value() Q { return e.value }
 // Amount returns the canonical quantity without how it is known.
 func (e *Entry[Q]) Amount() string { return e.text }
 
-// SetAmount takes a canonical quantity and keeps how e is known.
+// SetAmount takes a canonical quantity and keeps how e is known. A text without
+// a value is known in no way.
 func (e *Entry[Q]) SetAmount(text string) error {
+	if text == "" || text == illegible || strings.HasPrefix(text, garbled) {
+		return e.Set(text)
+	}
 	if e.basis != "" {
 		text += "; " + string(e.basis)
 	}
@@ -165,8 +169,11 @@ func (e *Entry[Q]) Kind() *unit.Kind { return Q(0).Kind() }
 func (e *Entry[Q]) Base() float64 { return float64(e.value) }
 
 // Band returns half the width of the interval that the value is known to lie
-// in, in the base unit.
+// in, in the base unit; zero where there is no value.
 func (e *Entry[Q]) Band() float64 {
+	if e.text == "" {
+		return 0
+	}
 	b := e.width
 	if e.band == "" && e.fact != nil {
 		b = e.fact.usual(e.Basis())

@@ -12,6 +12,8 @@
 // is to do.
 package record
 
+import "strings"
+
 // A State says whether a place holds a value. No number stands for unknown.
 type State int
 
@@ -41,7 +43,11 @@ const (
 )
 
 // Garble returns the canonical text that keeps typed text which is no value.
-func Garble(typed string) string { return garbled + clip(typed, 120) }
+// It is valid UTF-8 without space at its ends, so that storing it and reading
+// it back changes nothing.
+func Garble(typed string) string {
+	return garbled + strings.TrimSpace(clip(strings.TrimSpace(strings.ToValidUTF8(typed, "\uFFFD")), longestWord))
+}
 
 // Typed returns the text kept by a garbled place, as it was typed.
 func Typed(p Place) string {
@@ -65,7 +71,7 @@ func (b *blank) take(text string) (done bool) {
 	case text == illegible:
 		*b = blank{state: Illegible, raw: text}
 	case text[:1] == garbled:
-		*b = blank{state: Garbled, raw: clip(text, 121)}
+		*b = blank{state: Garbled, raw: Garble(text[len(garbled):])}
 	default:
 		return false
 	}
