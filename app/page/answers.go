@@ -50,7 +50,17 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 	if s.verdict != nil && a.Known() {
 		w.Verdict = b.verdict(s.name, *s.verdict)
 	}
-	return w.UI()
+	if w.Open {
+		return w.UI()
+	}
+	shown := []string{w.Label, w.Missing}
+	if v := w.Value; v != nil {
+		shown = append(shown, v.Number, v.Figure, v.Unit, v.Band, v.From)
+	}
+	if v := w.Verdict; v != nil {
+		shown = append(shown, v.Word, v.Reason)
+	}
+	return b.memo("answer "+s.name, w.UI, shown...)
 }
 
 // value writes a computed figure, and its unrounded number for machines.

@@ -28,7 +28,8 @@ type bench struct {
 	link     string // as last copied
 	typing   string // the field that has the focus
 
-	blamed map[record.Place]error // values that a formula refused, while a page is drawn
+	drawings map[string]func() app.UI // how the parts of the page are drawn
+	blamed   map[record.Place]error   // values that a formula refused, while a page is drawn
 
 	visited bool // a page has been shown before this one
 
@@ -43,7 +44,7 @@ type bench struct {
 var shared = newBench(store.Memory(), "en-US")
 
 func newBench(shelf store.Shelf, language string) *bench {
-	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}}
+	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, drawings: map[string]func() app.UI{}}
 	b.words = text.For(b.Settings.TextTag())
 	return b
 }

@@ -47,7 +47,7 @@ func (b *bench) choice(key string, p record.Selector) app.UI {
 	for _, o := range p.Options() {
 		c.Options = append(c.Options, widget.Option{Value: o, Label: b.option(o), Chosen: p.Text() == o})
 	}
-	return c.UI()
+	return b.memo("choice "+key, c.UI, c.Label, c.Side, c.Note, p.Text())
 }
 
 // must stops at what can't go wrong unless the program does.
@@ -83,7 +83,16 @@ func (b *bench) quantity(key string, m record.Measure) app.UI {
 	}
 	b.basis(&f, key, m)
 	b.noteOn(&f, key, m)
-	return f.UI()
+	return b.memo("field "+key, f.UI, f.Label, f.Side, f.Text, f.Unit, f.Basis, f.Error, f.Note, f.Other, strings.Join(f.Keys, ""), chosen(f.Ways))
+}
+
+// chosen tells which of the ways laid out holds.
+func chosen(ways []widget.Option) string {
+	s := ""
+	for _, w := range ways {
+		s += w.Value + boolean(w.Chosen)
+	}
+	return s
 }
 
 // keys lists the signs that belong to a kind of value.

@@ -54,9 +54,20 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 	}
 	var all strings.Builder
 	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources()} {
-		all.WriteString(app.HTMLString(p.Render()))
+		all.WriteString(whole(t, p))
 	}
 	return all.String()
+}
+
+// whole draws a page with the components in it.
+func whole(t *testing.T, p app.Composer) string {
+	t.Helper()
+	e := app.NewTestEngine()
+	if err := e.Load(p); err != nil {
+		t.Fatal(err)
+	}
+	e.ConsumeAll()
+	return app.HTMLString(p)
 }
 
 func TestNoWordIsMissing(t *testing.T) {

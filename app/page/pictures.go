@@ -39,7 +39,14 @@ func (v *airView) curve() app.UI {
 			Label: v.T("rule." + string(l.Rule) + ".short"), Class: string(levels[l.Level]),
 		})
 	}
-	return c.UI()
+	shown := []string{c.AxisFlow}
+	for _, p := range c.Points {
+		shown = append(shown, p.Label, exact(p.Flow), exact(p.Pressure))
+	}
+	for _, l := range c.Limits {
+		shown = append(shown, l.Label, exact(l.Flow))
+	}
+	return v.memo("curve", c.UI, shown...)
 }
 
 // plot adds a point that has both an airflow and a pressure.
@@ -80,5 +87,5 @@ func (v *driveView) sheave() app.UI {
 	if need := sheet.PitchForTarget(v.Fan, v.t); need.Known() {
 		p.Target = need.Value
 	}
-	return p.UI()
+	return v.memo("sheave", p.UI, p.Description, exact(float64(p.Closed)), exact(float64(p.Open)), exact(float64(p.Target)), exact(float64(p.Angle)))
 }

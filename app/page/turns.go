@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -73,21 +75,19 @@ func (v *driveView) row(r sheet.Row) app.UI {
 	if len(r.Verdicts) > 0 {
 		reason = v.T("level."+string(level)) + ": " + v.reason(worst)
 	}
-	turns := exact(float64(r.Turns))
-	return app.Tr().Class(class).DataSet("turns", turns).Body(
-		app.Th().Scope("row").Body(app.Span().Class("turns-figure").Text(v.Turns(r.Turns)), app.Range(tags).Slice(func(i int) app.UI {
-			return app.Span().Class("tag").Text(tags[i])
-		})),
-		app.Td().Class("figure").Body(app.Data().Value(exact(float64(r.Speed))).Attr("data-unit", "rpm").Text(speed)),
-		app.Td().Class("level "+string(level)).Title(reason).Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
-		app.Td().Text(v.percent(r.OfTarget)),
-		app.Td().Text(v.ampsRange(r)),
-		app.Td().Text(v.plateRange(r)),
-		app.Td().Text(v.percent(r.Power)),
-		app.Td().Text(v.move1(r.Base)),
-		app.Td().Text(pitch),
-		app.Td().Text(v.Signed3(r.Shift)),
-	)
+	turns, exactly := exact(float64(r.Turns)), exact(float64(r.Speed))
+	cells := []string{v.percent(r.OfTarget), v.ampsRange(r), v.plateRange(r), v.percent(r.Power), v.travel(r.Base), pitch, v.aside(r.Shift)}
+	draw := func() app.UI {
+		return app.Tr().Class(class).DataSet("turns", turns).Body(
+			app.Th().Scope("row").Body(app.Span().Class("turns-figure").Text(v.Turns(r.Turns)), app.Range(tags).Slice(func(i int) app.UI {
+				return app.Span().Class("tag").Text(tags[i])
+			})),
+			app.Td().Class("figure").Body(app.Data().Value(exactly).Attr("data-unit", "rpm").Text(speed)),
+			app.Td().Class("level "+string(level)).Title(reason).Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
+			app.Range(cells).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
+		)
+	}
+	return v.memo("row "+turns, draw, class, exactly, speed, reason, strings.Join(cells, "\x00"))
 }
 
 // short names the limit that decides a row.
@@ -129,15 +129,15 @@ func (v *driveView) plateRange(r sheet.Row) string {
 	return "≤ " + s + " " + label
 }
 
-func (v *driveView) move1(m sheet.Maybe[unit.Length]) string {
+func (v *driveView) travel(m sheet.Maybe[unit.Length]) string {
 	if !m.Known {
 		return "–"
 	}
 	return v.Signed(&unit.Shop, float64(m.V))
 }
 
-// Signed3 writes the sideways shift of the belt, which is small.
-func (v *driveView) Signed3(x unit.Length) string {
+// aside writes the sideways shift of the belt, which is small.
+func (v *driveView) aside(x unit.Length) string {
 	if x == 0 {
 		return "0"
 	}

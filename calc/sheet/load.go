@@ -85,7 +85,11 @@ func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
 		var a Ask
 		full := Want(&a, "Iₙ", &s.MotorAmps)
 		i0 := Solve(&a, FromPlate, "air.noload", nil, func() (unit.Current, error) { return full.V() * unit.Current(k), nil })
-		shares = append(shares, Share{half: true, assumed: k, Load: half(s, amps, i0)})
+		load := half(s, amps, i0)
+		if amps.Known() && i0.Known() && amps.Value < i0.Value {
+			continue // this motor idles on less
+		}
+		shares = append(shares, Share{half: true, assumed: k, Load: load})
 	}
 	return shares
 }
@@ -115,32 +119,19 @@ func half(s *record.Side, amps, noLoad Answer[unit.Current]) Answer[unit.Ratio] 
 	})
 }
 
-// Spread answers with the middle between the lowest and the highest of several
-// answers; its band reaches both ends.
+// spread answers with the middle between the lowest and the highest of at least
+// one answer; its band reaches both ends. All have to be known.
 func spread[Q unit.Quantity](symbol string, answers []Answer[Q]) Answer[Q] {
 	var a Ask
-	var low, high Q
-	some := false
-	var missing Ask
+	low, high := answers[0].Low(), answers[0].High()
 	for _, b := range answers {
-		if !b.Known() {
-			Use(&missing, symbol, b)
-			continue
-		}
 		Use(&a, symbol, b).Band = 0 // the ends already hold it
-		if !some || b.Low() < low {
-			low = b.Low()
-		}
-		if !some || b.High() > high {
-			high = b.High()
-		}
-		some = true
+		low, high = min(low, b.Low()), max(high, b.High())
 	}
-	if !some {
-		return Solve(&missing, FromPlace, "spread", nil, func() (Q, error) { return 0, nil })
+	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return low + (high-low)/2, nil })
+	if r.Known() {
+		r.Band = (high - low) / 2
 	}
-	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return (low + high) / 2, nil })
-	r.Band = (high - low) / 2
 	return r
 }
 
@@ -158,4 +149,9 @@ func Load(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
 }
 
 // OldLoad answers with the load of a side's own reading.
-func OldLoad(f *record.Fan, s *record.Side) Answer[unit.Ratio] { return Load(f, s, &s.Reading) }
+func OldLoad(f *record.Fan, s *record.Side) Answer[unit.Ratio] {
+	if r := &s.Reading; !known(&r.Amps[0]) && !known(&r.Amps[1]) && !known(&r.Amps[2]) {
+		return Answer[unit.Ratio]{Wanted: []record.Place{&r.Amps[0]}} // the common case, at no cost
+	}
+	return Load(f, s, &s.Reading)
+}

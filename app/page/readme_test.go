@@ -1,0 +1,38 @@
+package page
+
+import (
+	"os"
+	"regexp"
+	"strings"
+	"testing"
+
+	"roofside/app/store"
+)
+
+// Keys and names are published in the README and kept.
+func TestTheReadmeNamesEveryKeyAndAnswer(t *testing.T) {
+	text, err := os.ReadFile("../../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	readme := string(text)
+	b := newBench(store.Memory(), "en-US")
+	b.Fan.NewTrial()
+	for k := range b.Fan.Places() {
+		short := k
+		for _, side := range []string{"old.", "new.", "trial.t1."} {
+			short = strings.TrimPrefix(short, side)
+		}
+		if !strings.Contains(readme, "`"+short+"`") {
+			t.Errorf("the README does not name %s", short)
+		}
+	}
+	output := regexp.MustCompile(`<output[^>]*name="([^"]+)"`)
+	for _, state := range states {
+		for _, found := range output.FindAllStringSubmatch(draw(t, state, nil), -1) {
+			if !strings.Contains(readme, "`"+found[1]+"`") {
+				t.Errorf("the README does not name the answer %s", found[1])
+			}
+		}
+	}
+}
