@@ -19,7 +19,7 @@ type Point struct {
 // the balance report or the design, else what was read at the old fan.
 func ReferencePoint(f *record.Fan) Point {
 	t, r := &f.Target, &f.Old.Reading
-	if known(&t.Airflow) || known(&t.Pressure) || !known(&r.Airflow) && !known(&r.Pressure) {
+	if known(&t.Airflow) || known(&t.Pressure) || !known(&r.Airflow) && !known(&r.Pressure) || f.SameWheel.Value() == record.No {
 		speed := Read("n₁", FromReport, &t.Speed)
 		if f.SameWheel.Value() == record.No {
 			speed = Read("n₁", FromRating, &t.Rated)

@@ -117,8 +117,15 @@ func Want[Q unit.Quantity](a *Ask, symbol string, e *record.Entry[Q]) Given[Q] {
 	default:
 		a.miss(e)
 	}
-	a.terms = append(a.terms, t)
+	a.put(t)
 	return Given[Q]{t}
+}
+
+func (a *Ask) put(t *Term) {
+	if a.terms == nil {
+		a.terms = make([]*Term, 0, 4)
+	}
+	a.terms = append(a.terms, t)
 }
 
 // Use asks for the value of another answer and passes on what that wants.
@@ -128,7 +135,7 @@ func Use[Q unit.Quantity](a *Ask, symbol string, b Answer[Q]) Given[Q] {
 		a.blame(b.Fault.Place, b.Fault.Err)
 	}
 	a.miss(b.Wanted...)
-	a.terms = append(a.terms, t)
+	a.put(t)
 	return Given[Q]{t}
 }
 
@@ -136,7 +143,7 @@ func Use[Q unit.Quantity](a *Ask, symbol string, b Answer[Q]) Given[Q] {
 // the trade, an assumption.
 func Take[Q unit.Quantity](a *Ask, symbol string, v Q) Given[Q] {
 	t := &Term{Symbol: symbol, Kind: v.Kind(), Base: float64(v)}
-	a.terms = append(a.terms, t)
+	a.put(t)
 	return Given[Q]{t}
 }
 
@@ -204,8 +211,8 @@ func Solve[Q unit.Quantity](a *Ask, from From, method string, at At, formula fun
 		t.Base = base
 		r.Band += Q(t.Weight)
 	}
-	if math.IsInf(float64(r.Band), 0) || math.IsNaN(float64(r.Band)) {
-		r.Fault = &Fault{Err: &limit.Error{Parameter: "band", Rule: limit.NotFinite}}
+	if err := limit.Finite("band", float64(r.Band)); err != nil {
+		return Answer[Q]{From: from, Fault: &Fault{Err: err}}
 	}
 	return r
 }

@@ -16,6 +16,7 @@ type Basis struct {
 	Air    Answer[unit.Temperature] // of that reading; unknown air is taken as unchanged
 	Power  Answer[unit.Power]       // the middle of the methods
 	Wanted []record.Place           // why there is none
+	trial  *record.Trial            // of the new drive, where its amps are the basis
 	chains []chain
 	volts  unit.Voltage // of that reading; 0 when not read
 }
@@ -29,36 +30,56 @@ type chain struct {
 }
 
 // Known tells whether there is a basis.
-func (b *Basis) Known() bool { return len(b.chains) > 0 && b.Speed.Known() }
+func (b *Basis) Known() bool { return len(b.chains) > 0 && b.Power.Known() && b.Speed.Known() }
 
-// FanBasis returns what the new fan's power is carried from.
+// FanBasis returns what the new fan's power is carried from. Readings that
+// can't be are a fault and hide what would come after them.
 func FanBasis(f *record.Fan) *Basis {
 	for i := len(f.Trials) - 1; i >= 0; i-- {
 		t := f.Trials[i]
-		if known(&t.Reading.Amps[0]) || known(&t.Reading.Amps[1]) || known(&t.Reading.Amps[2]) {
-			if b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(f, t)); b.Known() {
-				return b
-			}
+		if !clamped(&t.Reading) {
+			continue
 		}
+		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(f, t))
+		b.trial = t
+		if b.Known() || b.Power.Fault != nil || b.Speed.Fault != nil {
+			return b
+		}
+	}
+	t := &f.Target
+	if f.SameWheel.Value() == record.No { // the old motor tells nothing of another wheel
+		return powerBasis(t, Read("n", FromRating, &t.Rated))
 	}
 	if f.SameWheel.Value() != record.Yes {
 		return &Basis{Wanted: []record.Place{&f.SameWheel}}
 	}
-	old := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old))
-	if old.Known() {
-		return old
-	}
-	if known(&f.Target.Power) {
-		p := Read("P", FromReport, &f.Target.Power)
-		b := &Basis{From: FromReport, Speed: Read("n", FromReport, &f.Target.Speed), Air: Read("T", FromReport, &f.Target.AirTemp), Power: p}
-		if p.Known() {
-			low, high := p.Low(), p.High()
-			b.chains = []chain{{low: low, high: high}, {low: low, high: high, half: true, assumed: leastNoLoad}, {low: low, high: high, half: true, assumed: mostNoLoad}}
+	if clamped(&f.Old.Reading) && ampsTellLoad(f) {
+		if b := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old)); b.Known() || b.Power.Fault != nil || !known(&t.Power) {
+			return b
 		}
-		b.Wanted = append(b.Speed.open(), p.open()...)
-		return b
 	}
-	return old
+	b := powerBasis(t, Read("n", FromReport, &t.Speed))
+	if !known(&t.Power) && ampsTellLoad(f) {
+		b.Wanted = append([]record.Place{&f.Old.Reading.Amps[0]}, b.Wanted...)
+	}
+	return b
+}
+
+// clamped tells whether any leg's amps were entered.
+func clamped(r *record.Reading) bool {
+	return known(&r.Amps[0]) || known(&r.Amps[1]) || known(&r.Amps[2])
+}
+
+// powerBasis returns a basis from the power that a report or a rating states at
+// a speed.
+func powerBasis(t *record.Target, speed Answer[unit.Speed]) *Basis {
+	p := Read("P", FromReport, &t.Power)
+	b := &Basis{From: FromReport, Speed: speed, Air: Read("T", FromReport, &t.AirTemp), Power: p, Wanted: append(p.open(), speed.open()...)}
+	if p.Known() {
+		low, high := p.Low(), p.High()
+		b.chains = []chain{{low: low, high: high}, {low: low, high: high, half: true, assumed: leastNoLoad}, {low: low, high: high, half: true, assumed: mostNoLoad}}
+	}
+	return b
 }
 
 // trialSpeed answers with the fan's speed at a trial: read, or else what the
@@ -88,13 +109,12 @@ func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, spee
 			b.chains = append(b.chains, chain{max(p.Low(), 0), p.High(), share.half, share.assumed})
 		}
 	}
-	if len(powers) > 0 {
-		b.Power = spread("P", powers)
-	}
-	b.Wanted = append(b.Power.open(), speed.open()...)
-	if len(powers) == 0 {
+	if len(powers) == 0 { // amps that don't tell load
 		b.Wanted = []record.Place{&f.Target.Power}
+		return b
 	}
+	b.Power = spread("P", powers)
+	b.Wanted = append(b.Power.open(), speed.open()...)
 	return b
 }
 
@@ -118,11 +138,11 @@ func plateOf(s *record.Side) (m motor, wanted []record.Place) {
 	var a Ask
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
 	m = motor{power: p.V(), amps: i.V()}
-	if s.NoLoadAmps.State() == record.Known {
-		m.noLoad = s.NoLoadAmps.Value()
+	if known(&s.NoLoadAmps) {
+		m.noLoad = Want(&a, "I₀", &s.NoLoadAmps).V()
 	}
-	if s.MotorVolts.State() == record.Known {
-		m.volts = s.MotorVolts.Value()
+	if known(&s.MotorVolts) {
+		m.volts = Want(&a, "Vₙ", &s.MotorVolts).V()
 	}
 	if a.fault != nil {
 		return m, []record.Place{a.fault.Place}
@@ -134,6 +154,9 @@ func plateOf(s *record.Side) (m motor, wanted []record.Place) {
 // load.
 func (m motor) draw(c chain, p unit.Power, volts unit.Voltage) (unit.Current, error) {
 	load := unit.Ratio(p / m.power)
+	if load == 0 {
+		return 0, nil // the least that a reading within its band may mean
+	}
 	if !c.half {
 		plate := m.volts
 		if plate == 0 || volts == 0 {
@@ -152,25 +175,24 @@ func (m motor) draw(c chain, p unit.Power, volts unit.Voltage) (unit.Current, er
 	return airflow.AmpsHalfNoLoad(load, i0, m.amps)
 }
 
-// amps returns the lowest and highest current of the methods at factor times
-// the basis' power.
-func (b *Basis) amps(m motor, factor float64) (low, high unit.Current, ok bool) {
-	for _, c := range b.chains {
-		for i, p := range [2]unit.Power{c.low, c.high} {
-			amps, err := m.draw(c, p*unit.Power(factor), b.volts)
-			if err != nil {
-				return 0, 0, false
-			}
-			if i == 0 && (!ok || amps < low) {
-				low = amps
-			}
-			if i == 1 && (!ok || amps > high) {
-				high = amps
-			}
-			ok = true
+// amps returns the lowest and highest current of the methods between two
+// factors of the basis' power.
+func (b *Basis) amps(m motor, least, most float64) (low, high unit.Current, err error) {
+	for i, c := range b.chains {
+		l, err := m.draw(c, c.low*unit.Power(least), b.volts)
+		if err != nil {
+			return 0, 0, err
 		}
+		h, err := m.draw(c, c.high*unit.Power(most), b.volts)
+		if err != nil {
+			return 0, 0, err
+		}
+		if i == 0 {
+			low, high = l, h
+		}
+		low, high = min(low, l), max(high, h)
 	}
-	return low, high, ok
+	return low, high, nil
 }
 
 // load returns the middle of the methods' load of a motor at factor times the
@@ -179,12 +201,15 @@ func (b *Basis) load(m motor, factor float64) unit.Ratio {
 	return unit.Ratio(float64(b.Power.Value/m.power) * factor)
 }
 
-// warmth returns how much denser air at t is than at the basis' reading: both
-// at the same place, so that only the temperatures count. Where one isn't
-// known they are taken to be alike.
-func (b *Basis) warmth(t Answer[unit.Temperature]) float64 {
-	if !t.Known() || !b.Air.Known() {
-		return 1
+// denser answers with how much denser air at t is than at the basis' reading.
+func (b *Basis) denser(t Answer[unit.Temperature]) Answer[unit.Ratio] { return DensityRatio(b.Air, t) }
+
+// coldest answers with how much denser the air of the coldest start is than at
+// the basis' reading; where the reading itself was in colder air, that counts.
+func (b *Basis) coldest(f *record.Fan) Answer[unit.Ratio] {
+	k := b.denser(Read("T", FromPlace, &f.ColdestAir))
+	if k.Known() && k.Value < 1 {
+		return fixed(unit.Ratio(1), "air.density.ratio")
 	}
-	return float64(b.Air.Value / t.Value)
+	return k
 }

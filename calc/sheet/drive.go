@@ -33,10 +33,15 @@ func anchored(s *record.Side) bool {
 	return known(&s.AnchorTurns) && known(&s.AnchorPitch) && known(&s.SecondAnchorTurns) && known(&s.SecondAnchorPitch)
 }
 
+func anchorsOf(a *Ask, s *record.Side) (t1 Given[unit.Turns], d1 Given[unit.Length], t2 Given[unit.Turns], d2 Given[unit.Length]) {
+	t1, d1 = Want(a, "t₁", &s.AnchorTurns), Want(a, "d₁", &s.AnchorPitch)
+	t2, d2 = Want(a, "t₂", &s.SecondAnchorTurns), Want(a, "d₂", &s.SecondAnchorPitch)
+	return t1, d1, t2, d2
+}
+
 func anchorPitch(s *record.Side, turns Answer[unit.Turns]) Answer[unit.Length] {
 	var a Ask
-	t1, d1 := Want(&a, "t₁", &s.AnchorTurns), Want(&a, "d₁", &s.AnchorPitch)
-	t2, d2 := Want(&a, "t₂", &s.SecondAnchorTurns), Want(&a, "d₂", &s.SecondAnchorPitch)
+	t1, d1, t2, d2 := anchorsOf(&a, s)
 	t := Use(&a, "t", turns)
 	at := At{"t1": t1.Term, "d1": d1.Term, "t2": t2.Term, "d2": d2.Term, "turns": t.Term}
 	return Solve(&a, FromAnchors, "drive.adjustable", at, func() (unit.Length, error) {
@@ -66,12 +71,16 @@ func outsidePitch(s *record.Side, e *record.Entry[unit.Length]) Answer[unit.Leng
 	outside := Want(&a, "dₒ", e)
 	at := At{"outside": outside.Term, "section": {Place: &s.Section}, "groove": {Place: &s.Groove}}
 	return Solve(&a, FromOutside, "drive.outside", at, func() (unit.Length, error) {
-		groove := drive.Standard
-		if s.Groove.Value() == record.CombinationGroove {
-			groove = drive.Combination
-		}
-		return drive.PitchFromOutside(outside.V(), drive.Section(s.Section.Value()), groove)
+		return drive.PitchFromOutside(outside.V(), drive.Section(s.Section.Value()), grooveOf(s))
 	})
+}
+
+// grooveOf returns what a side's grooves are cut for: the standard unless said.
+func grooveOf(s *record.Side) drive.GrooveType {
+	if s.Groove.Value() == record.CombinationGroove {
+		return drive.Combination
+	}
+	return drive.Standard
 }
 
 // FanPitch answers with the pitch diameter of the fan sheave: as entered, or

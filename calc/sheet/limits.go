@@ -24,18 +24,18 @@ const (
 
 func limitsOf(f *record.Fan) motorLimits {
 	s := &f.New
+	u := VoltageUnbalance(f)
 	plate := Read("Iₙ", FromPlate, &s.MotorAmps)
-	l := motorLimits{plate: plate, service: Read("Iₛ", FromPlate, &s.ServiceFactorAmps), void: ServiceVoid(f)}
-	if u := VoltageUnbalance(f); u.Known() {
-		if d, err := phase.VoltageDerating(u.Value); err == nil && plate.Known() {
-			var a Ask
-			full, factor := Use(&a, "Iₙ", plate), Take(&a, "k", d.Factor)
-			l.plate = Solve(&a, FromPlate, "phase.derating", nil, func() (unit.Current, error) {
-				return full.V() * unit.Current(factor.V()), nil
-			})
-		}
+	l := motorLimits{plate: plate, service: Read("Iₛ", FromPlate, &s.ServiceFactorAmps), void: serviceVoid(f, u)}
+	if u.Known() || u.Fault != nil {
+		var a Ask
+		full, share := Use(&a, "Iₙ", plate), Use(&a, "u", u)
+		l.plate = Solve(&a, FromPlate, "phase.derating", At{"unbalance": share.Term}, func() (unit.Current, error) {
+			d, err := phase.VoltageDerating(share.V())
+			return full.V() * unit.Current(d.Factor), err
+		})
 	}
-	if l.void {
+	if l.void || !known(&s.ServiceFactorAmps) && s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() == 1 {
 		l.service = l.plate
 	}
 	return l
@@ -44,9 +44,10 @@ func limitsOf(f *record.Fan) motorLimits {
 // ServiceVoid tells whether the new motor's service factor gives nothing: on a
 // variable frequency drive, above 3300 ft, in air above 40 °C, or with more
 // than 1 % of voltage unbalance (common practice).
-func ServiceVoid(f *record.Fan) bool {
+func ServiceVoid(f *record.Fan) bool { return serviceVoid(f, VoltageUnbalance(f)) }
+
+func serviceVoid(f *record.Fan, u Answer[unit.Ratio]) bool {
 	high := f.Altitude.State() == record.Known && f.Altitude.Value() > serviceAltitude*(1+slack)
-	u := VoltageUnbalance(f)
 	hot := false
 	if t := lastTrial(f); t != nil {
 		hot = t.Reading.AirTemp.State() == record.Known && t.Reading.AirTemp.Value() > serviceTemperature*(1+slack)
@@ -70,6 +71,9 @@ func VoltageUnbalance(f *record.Fan) Answer[unit.Ratio] {
 			r = &t.Reading
 		}
 	}
+	if !known(&r.Volts[0]) && !known(&r.Volts[1]) && !known(&r.Volts[2]) { // the common case, at no cost
+		return Answer[unit.Ratio]{Wanted: []record.Place{&r.Volts[0], &r.Volts[1], &r.Volts[2]}}
+	}
 	var a Ask
 	v12, v23, v31 := Want(&a, "V₁₂", &r.Volts[0]), Want(&a, "V₂₃", &r.Volts[1]), Want(&a, "V₃₁", &r.Volts[2])
 	for _, g := range []Given[unit.Voltage]{v12, v23, v31} {
@@ -80,7 +84,7 @@ func VoltageUnbalance(f *record.Fan) Answer[unit.Ratio] {
 	})
 }
 
-// judgeAmps holds a range of amps against the plate and the service factor.
+// judge holds a range of amps against the plate and the service factor.
 func (l motorLimits) judge(low, high unit.Current) Verdict {
 	v := Verdict{Rule: RulePlateAmps, Method: "motor.limits", Value: Figure{&unit.Amperage, float64(high)}}
 	if !l.plate.Known() {
@@ -132,7 +136,7 @@ func leastSheave(s *record.Side) (motor, section unit.Length) {
 			motor = d
 		}
 	}
-	if d, ok := drive.MinimumDatum(drive.Section(s.Section.Value()), drive.Standard); ok {
+	if d, ok := drive.MinimumDatum(drive.Section(s.Section.Value()), grooveOf(s)); ok {
 		section = d
 	}
 	return motor, section

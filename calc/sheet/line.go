@@ -90,31 +90,38 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	if !speed.Known() {
 		return nil, speed
 	}
+	if !anchored(s) { // a pitch was entered, but one makes no line
+		var a Ask
+		anchorsOf(&a, s)
+		return nil, Solve(&a, FromAnchors, "drive.adjustable", nil, func() (unit.Speed, error) { return 0, nil })
+	}
 	sheave, err := drive.NewAdjustable(s.AnchorTurns.Value(), s.AnchorPitch.Value(), s.SecondAnchorTurns.Value(), s.SecondAnchorPitch.Value())
 	if err != nil {
-		speed.Fault = blamed(err, At{"t1": {Place: &s.AnchorTurns}, "d1": {Place: &s.AnchorPitch}, "t2": {Place: &s.SecondAnchorTurns}, "d2": {Place: &s.SecondAnchorPitch}})
-		return nil, speed
+		return nil, Answer[unit.Speed]{Fault: &Fault{Err: err}}
 	}
 	pitch := MotorPitchAt(s, ref)
 	l := &line{sheave: sheave, pitch: pitch.Value, speed: speed.Value, from: speed.From, basis: b}
 	l.band = float64(speed.Band / speed.Value)
-	var wanted []record.Place
-	l.motor, wanted = plateOf(s)
-	if ns := Synchronous(s, &s.Reading); ns.Known() && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
-		l.sync, l.slip = ns.Value, ns.Value-s.MotorSpeed.Value()
-		l.settle()
+	m, wanted := plateOf(s)
+	l.motor = m
+	if field := fieldOf(s); field > 0 && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
+		l.sync, l.slip = field, field-s.MotorSpeed.Value()
+		if ns := Synchronous(s, &s.Reading); known(&s.Reading.Frequency) && ns.Known() {
+			l.sync = ns.Value
+		}
+		l.settle(l.from == FromTrial || known(&s.Reading.MotorTach))
 	}
 	return l, speed
 }
 
 // settle takes the motor's load into the reference speed: by the plate's slip
 // where that speed came from the plate, as it was read otherwise.
-func (l *line) settle() {
-	if l.from == FromTrial {
+func (l *line) settle(read bool) {
+	if read {
 		l.refLoad = l.loadAt(l.speed)
 		return
 	}
-	ratio := float64(l.speed) / float64(l.sync-l.slip) // the plate speed was used
+	ratio := float64(l.speed) / float64(l.sync-l.slip) // the speed at full load was used
 	n := l.speed
 	for range 4 { // the load's part in speed is some per cent; each round gains two digits
 		n = unit.Speed(ratio) * (l.sync - l.slip*unit.Speed(l.loadAt(n)))

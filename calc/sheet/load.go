@@ -98,7 +98,7 @@ func proportional(s *record.Side, r *record.Reading, amps Answer[unit.Current]) 
 	var a Ask
 	i, full := Use(&a, "I", amps), Want(&a, "Iₙ", &s.MotorAmps)
 	volts := VoltsMean(r)
-	if !volts.Known() || !known(&s.MotorVolts) {
+	if volts.Fault == nil && (!volts.Known() || !known(&s.MotorVolts)) {
 		return Solve(&a, FromPlace, "air.load.proportional", At{"i": i.Term, "fla": full.Term}, func() (unit.Ratio, error) {
 			return airflow.LoadProportional(i.V(), full.V(), unit.Volt, unit.Volt)
 		})

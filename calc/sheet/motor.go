@@ -7,8 +7,8 @@ import (
 )
 
 // PlateFrequency answers with the frequency of a motor's plate. Where it isn't
-// entered it follows from the plate's speed: of 60 and 50 Hz, the one whose
-// slip a motor can have.
+// entered it follows from the plate's speed: of 60 and 50 Hz, the one that
+// leaves the smaller slip.
 func PlateFrequency(s *record.Side) Answer[unit.Frequency] {
 	if known(&s.MotorFrequency) {
 		return Read("f", FromPlate, &s.MotorFrequency)
@@ -16,28 +16,52 @@ func PlateFrequency(s *record.Side) Answer[unit.Frequency] {
 	var a Ask
 	n := Want(&a, "n", &s.MotorSpeed)
 	return Solve(&a, FromPlate, "drive.poles", At{"n": n.Term}, func() (unit.Frequency, error) {
-		_, err := drive.Poles(60*unit.Hertz, n.V())
-		if err == nil {
-			return 60 * unit.Hertz, nil
-		}
-		if _, at50 := drive.Poles(50*unit.Hertz, n.V()); at50 == nil {
-			return 50 * unit.Hertz, nil
-		}
-		return 0, err
+		f, _, err := likelyFrequency(n.V())
+		return f, err
 	})
+}
+
+func likelyFrequency(n unit.Speed) (f unit.Frequency, poles int, err error) {
+	p60, err60 := drive.Poles(60*unit.Hertz, n)
+	p50, err50 := drive.Poles(50*unit.Hertz, n)
+	// The field turns at 120·f/p: the lower one that n stays behind is nearer.
+	if err50 == nil && (err60 != nil || 50*p60 < 60*p50) {
+		return 50 * unit.Hertz, p50, nil
+	}
+	return 60 * unit.Hertz, p60, err60
 }
 
 // poles returns the poles of a motor, by its plate; 0 when they don't follow.
 func poles(s *record.Side) int {
-	f := PlateFrequency(s)
-	if !f.Known() || s.MotorSpeed.State() != record.Known {
-		return 0
-	}
-	p, err := drive.Poles(f.Value, s.MotorSpeed.Value())
-	if err != nil {
-		return 0
-	}
+	_, p := plateField(s)
 	return p
+}
+
+// fieldOf returns the speed of a motor's field at its plate's frequency; 0 when
+// it doesn't follow.
+func fieldOf(s *record.Side) unit.Speed {
+	n, _ := plateField(s)
+	return n
+}
+
+func plateField(s *record.Side) (field unit.Speed, poles int) {
+	if s.MotorSpeed.State() != record.Known {
+		return 0, 0
+	}
+	var err error
+	f, n := s.MotorFrequency.Value(), s.MotorSpeed.Value()
+	if known(&s.MotorFrequency) {
+		poles, err = drive.Poles(f, n)
+	} else {
+		f, poles, err = likelyFrequency(n)
+	}
+	if err != nil {
+		return 0, 0
+	}
+	if field, err = drive.SynchronousSpeed(f, poles); err != nil {
+		return 0, 0
+	}
+	return field, poles
 }
 
 // Synchronous answers with the speed of the motor's field at the frequency of
@@ -72,31 +96,47 @@ func MotorSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[un
 	}
 	var a Ask
 	plate := Want(&a, "n₀", &s.MotorSpeed)
-	if f.Supply.Value() == record.Inverter && r != nil && known(&r.Frequency) {
+	if f.Supply.Value() == record.Inverter && r != nil {
 		at := Want(&a, "f", &r.Frequency)
 		base := Use(&a, "f₀", PlateFrequency(s))
-		return Solve(&a, FromInverter, "drive.vfd", At{"plate": plate.Term, "f": at.Term, "plateFrequency": base.Term}, func() (unit.Speed, error) {
+		v := Solve(&a, FromInverter, "drive.vfd", At{"plate": plate.Term, "f": at.Term, "plateFrequency": base.Term}, func() (unit.Speed, error) {
 			poles, err := drive.Poles(base.V(), plate.V())
 			if err != nil {
 				return 0, err
 			}
 			return drive.OnDrive(plate.V(), base.V(), at.V(), poles)
 		})
+		return asFarAsSlip(v, Synchronous(s, r).Value)
 	}
-	if load.Known() && poles(s) > 0 {
-		ns := Use(&a, "nₛ", Synchronous(s, r))
-		l := Use(&a, "L", load)
-		return Solve(&a, FromLoad, "drive.load", At{"plate": plate.Term, "load": l.Term}, func() (unit.Speed, error) {
-			return drive.SpeedUnderLoad(ns.V(), plate.V(), l.V())
-		})
+	field := fieldOf(s)
+	at := r != nil && known(&r.Frequency)
+	if load.Fault == nil && (field == 0 || !load.Known() && !at) {
+		return plateSpeed(&a, plate, field)
 	}
-	v := Solve(&a, FromPlate, "", nil, func() (unit.Speed, error) { return plate.V(), nil })
-	if ns := Synchronous(s, nil); v.Known() && ns.Known() {
-		if slowest, _, err := drive.PlateBand(ns.Value, v.Value); err == nil {
-			v.Band = v.Value - slowest
-		}
+	if load.Fault == nil && !load.Known() {
+		load = fixed(unit.Ratio(1), "")
+	}
+	ns, nr := Use(&a, "nₛ", Synchronous(s, r)), Take(&a, "nₛ₀", field)
+	l := Use(&a, "L", load)
+	v := Solve(&a, FromLoad, "drive.load", At{"plate": plate.Term, "load": l.Term}, func() (unit.Speed, error) {
+		return drive.SpeedUnderLoad(ns.V(), plate.V()+ns.V()-nr.V(), l.V()) // slip kept at another frequency
+	})
+	return asFarAsSlip(v, ns.V())
+}
+
+// asFarAsSlip adds to a motor speed's band what the plate's slip may be off.
+func asFarAsSlip(v Answer[unit.Speed], sync unit.Speed) Answer[unit.Speed] {
+	if v.Known() && sync > v.Value {
+		v.Band += (sync - v.Value) * unit.Speed(drive.PlateSlipTolerance)
 	}
 	return v
+}
+
+// plateSpeed answers with the plate's own speed, which a motor keeps to a
+// tolerance of its slip.
+func plateSpeed(a *Ask, plate Given[unit.Speed], field unit.Speed) Answer[unit.Speed] {
+	v := Solve(a, FromPlate, "", nil, func() (unit.Speed, error) { return plate.V(), nil })
+	return asFarAsSlip(v, field)
 }
 
 // noLoad is the load of a motor nothing is known of.

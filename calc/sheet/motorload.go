@@ -3,6 +3,7 @@ package sheet
 import (
 	"math"
 
+	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
@@ -13,39 +14,55 @@ import (
 // as load on the new motor, and only then as amps. It lies between the lowest
 // and the highest of the named methods.
 func NewAmps(f *record.Fan, b *Basis, speed Answer[unit.Speed], air Answer[unit.Temperature]) Answer[unit.Current] {
+	return ampsIn(f, b, speed, b.denser(air))
+}
+
+// ampsIn is [NewAmps] in air that much denser than at the basis' reading.
+func ampsIn(f *record.Fan, b *Basis, speed Answer[unit.Speed], denser Answer[unit.Ratio]) Answer[unit.Current] {
 	var a Ask
 	s := &f.New
 	n := Use(&a, "n₂", speed)
-	a.miss(b.Wanted...)
-	if !b.Known() {
-		a.miss(b.Speed.open()...)
-		r := Solve(&a, b.From, "air.amps", nil, func() (unit.Current, error) { return 0, nil })
-		if r.Known() { // nothing to start from, and nothing to ask for
-			r = Answer[unit.Current]{Wanted: []record.Place{&f.Target.Power}}
-		}
-		return r
-	}
+	b.ask(&a, f)
 	p, n1 := Use(&a, "P₁", b.Power), Use(&a, "n₁", b.Speed)
-	k := Take(&a, "ρ₂/ρ₁", unit.Ratio(b.warmth(air)))
+	k := Use(&a, "ρ₂/ρ₁", denser)
 	power, amps := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
-	if s.NoLoadAmps.State() == record.Known {
-		Want(&a, "I₀", &s.NoLoadAmps).Band = 0
+	at := At{"load": power.Term, "fla": amps.Term}
+	if known(&s.NoLoadAmps) {
+		i0 := Want(&a, "I₀", &s.NoLoadAmps)
+		i0.Band, at["i0"] = 0, i0.Term
 	}
 	p.Band = 0 // the ends of the methods already hold it
 	m, _ := plateOf(s)
-	ends := func() (low, high unit.Current, ok bool) {
+	ends := func() (low, high unit.Current, err error) {
 		r := float64(n.V() / n1.V())
 		m.power, m.amps = power.V(), amps.V()
-		return b.amps(m, r*r*r*float64(k.V()))
+		factor := r * r * r * float64(k.V())
+		return b.amps(m, factor, factor)
 	}
-	r := Solve(&a, b.From, "air.amps", At{"load": power.Term, "fla": amps.Term}, func() (unit.Current, error) {
-		low, high, _ := ends()
-		return (low + high) / 2, nil
+	r := Solve(&a, b.From, "air.amps", at, func() (unit.Current, error) {
+		low, high, err := ends()
+		return low + (high-low)/2, err
 	})
-	if low, high, ok := ends(); ok && r.Known() {
+	if low, high, err := ends(); err == nil && r.Known() {
 		r.Band += (high - low) / 2
 	}
 	return r
+}
+
+// ask asks for what the basis lacks.
+func (b *Basis) ask(a *Ask, f *record.Fan) {
+	if b.Known() {
+		return
+	}
+	for _, fault := range [2]*Fault{b.Power.Fault, b.Speed.Fault} {
+		if fault != nil {
+			a.blame(fault.Place, fault.Err)
+		}
+	}
+	a.miss(b.Wanted...)
+	if a.fault == nil && len(a.wanted) == 0 {
+		a.miss(&f.Target.Power)
+	}
 }
 
 // OldAmpsLoad answers with the load of the old motor as found.
@@ -60,14 +77,9 @@ func OldAmpsLoad(f *record.Fan) Answer[unit.Ratio] {
 // a fan speed and air temperature.
 func NewLoad(f *record.Fan, b *Basis, speed Answer[unit.Speed], air Answer[unit.Temperature]) Answer[unit.Ratio] {
 	var a Ask
-	if !b.Known() {
-		a.miss(b.Wanted...)
-		if len(a.wanted) == 0 {
-			a.miss(&f.Target.Power)
-		}
-	}
+	b.ask(&a, f)
 	p, n1, n2 := Use(&a, "P₁", b.Power), Use(&a, "n₁", b.Speed), Use(&a, "n₂", speed)
-	k, plate := Take(&a, "ρ₂/ρ₁", unit.Ratio(b.warmth(air))), Want(&a, "Pₙ", &f.New.MotorPower)
+	k, plate := Use(&a, "ρ₂/ρ₁", b.denser(air)), Want(&a, "Pₙ", &f.New.MotorPower)
 	return Solve(&a, b.From, "air.load.new", nil, func() (unit.Ratio, error) {
 		r := float64(n2.V() / n1.V())
 		return unit.Ratio(float64(p.V()/plate.V()) * r * r * r * float64(k.V())), nil
@@ -77,13 +89,13 @@ func NewLoad(f *record.Fan, b *Basis, speed Answer[unit.Speed], air Answer[unit.
 // MotorVerdict judges the new motor's current against its plate and its
 // service-factor amps, at the coldest start where that is known.
 func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
-	air := Read("T", FromPlace, &f.ColdestAir)
-	amps := NewAmps(f, b, speed, air)
+	cold := b.coldest(f)
+	amps := ampsIn(f, b, speed, cold)
 	if !amps.Known() {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open()}
 	}
 	v := limitsOf(f).judge(amps.Low(), amps.High())
-	v.Cold = b.warmth(air) != 1
+	v.Cold = cold.Value != 1
 	if v.Level == Unjudged && len(v.Wanted) == 0 {
 		v.Wanted = unsettledAmps(f)
 	}
@@ -145,42 +157,34 @@ func FirstLimit(ls []SpeedLimit) (first SpeedLimit, ok, complete bool) {
 }
 
 // ampsSpeed answers with the fan speed at which the high end of the methods
-// reaches a current. It is found by halving: amps rise with speed.
+// reaches a current: by each method amps go in a straight line with the cube of
+// speed, and the one that gets there first counts.
 func ampsSpeed(f *record.Fan, b *Basis, most Answer[unit.Current]) Answer[unit.Speed] {
 	var a Ask
 	i := Use(&a, "I", most)
 	i.Band = 0
-	if !b.Known() {
-		a.miss(b.Wanted...)
-		if len(a.wanted) == 0 {
-			a.miss(&f.Target.Power)
-		}
-	}
-	n1 := Use(&a, "n₁", b.Speed)
-	k := Take(&a, "ρ₂/ρ₁", unit.Ratio(b.warmth(Read("T", FromPlace, &f.ColdestAir))))
-	Want(&a, "Pₙ", &f.New.MotorPower)
-	m, _ := plateOf(&f.New)
-	return Solve(&a, b.From, "air.limit", nil, func() (unit.Speed, error) {
-		over := func(n unit.Speed) bool {
-			r := float64(n / n1.V())
-			_, high, ok := b.amps(m, r*r*r*float64(k.V()))
-			return !ok || high > i.V()
-		}
-		low, high := unit.Speed(0), n1.V()
-		for range 64 {
-			if over(high) {
-				break
+	b.ask(&a, f)
+	n1, k := Use(&a, "n₁", b.Speed), Use(&a, "ρ₂/ρ₁", b.coldest(f))
+	power := Want(&a, "Pₙ", &f.New.MotorPower)
+	at := At{"i": i.Term, "load": power.Term, "i0": {Place: &f.New.NoLoadAmps}}
+	m, wanted := plateOf(&f.New)
+	a.miss(wanted...)
+	return Solve(&a, b.From, "air.limit", at, func() (unit.Speed, error) {
+		least := math.Inf(1)
+		for _, c := range b.chains {
+			once, err := m.draw(c, c.high, b.volts)
+			if err != nil {
+				return 0, err
 			}
-			low, high = high, 2*high
-		}
-		for range 60 {
-			mid := low + (high-low)/2
-			if over(mid) {
-				high = mid
-			} else {
-				low = mid
+			twice, err := m.draw(c, 2*c.high, b.volts)
+			if err != nil {
+				return 0, err
 			}
+			least = min(least, 1+float64((i.V()-once)/(twice-once)))
 		}
-		return unit.Speed(math.Max(float64(low), 0)), nil
+		if least <= 0 {
+			return 0, limit.Break("i", limit.OutOfRange) // the motor idles on more
+		}
+		return n1.V() * unit.Speed(math.Cbrt(least/float64(k.V()))), nil
 	})
 }

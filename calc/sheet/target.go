@@ -17,30 +17,43 @@ type Candidate struct {
 // practice).
 const disputed = 0.03
 
+// ranked lists the origins of a target, the most trusted first.
+var ranked = [...]record.Origin{record.FromReport, record.FromTag, record.FromTachometer, record.FromCount, record.FromSheaves}
+
+// originSpeed answers with what one origin says of the target speed.
+func originSpeed(f *record.Fan, o record.Origin) Answer[unit.Speed] {
+	switch old := &f.Old; o {
+	case record.FromReport:
+		return Read("n", FromReport, &f.Target.Speed)
+	case record.FromTag:
+		return Read("n", FromTag, &f.Target.TagSpeed)
+	case record.FromTachometer:
+		if old.BeltHealthy.Value() == record.Yes {
+			return Read("n₂", FromTachometer, &old.Reading.Speed)
+		}
+		return Answer[unit.Speed]{Wanted: []record.Place{&old.BeltHealthy}}
+	case record.FromCount:
+		return CountedSpeed(f, old)
+	case record.FromSheaves:
+		return SheaveSpeed(f, old)
+	}
+	return Read("n", FromRating, &f.Target.Rated)
+}
+
+func (a Answer[Q]) said() bool { return a.Known() || a.Fault != nil }
+
 // Targets answers with every origin of the target speed that says something,
 // the most trusted first: balance report or design, drive tag, tachometer on a
 // healthy belt, counted ratio, diameters. With another wheel a speed match
 // means nothing for air, and the new fan's own rating is the only one.
 func Targets(f *record.Fan) []Candidate {
-	t := &f.Target
 	if f.SameWheel.Value() == record.No {
-		return choose(f, []Candidate{{Origin: record.FromRating, Speed: Read("n", FromRating, &t.Rated)}})
+		return choose(f, []Candidate{{Origin: record.FromRating, Speed: originSpeed(f, record.FromRating)}})
 	}
-	all := []Candidate{
-		{Origin: record.FromReport, Speed: Read("n", FromReport, &t.Speed)},
-		{Origin: record.FromTag, Speed: Read("n", FromTag, &t.TagSpeed)},
-	}
-	if f.Old.BeltHealthy.Value() == record.Yes {
-		all = append(all, Candidate{Origin: record.FromTachometer, Speed: Read("n₂", FromTachometer, &f.Old.Reading.Speed)})
-	}
-	if known(&f.Old.CountFan) || known(&f.Old.CountMotor) {
-		all = append(all, Candidate{Origin: record.FromCount, Speed: CountedSpeed(f, &f.Old)})
-	}
-	all = append(all, Candidate{Origin: record.FromSheaves, Speed: SheaveSpeed(f, &f.Old)})
-	said := all[:0]
-	for _, c := range all {
-		if c.Speed.Known() || c.Speed.Fault != nil {
-			said = append(said, c)
+	var said []Candidate
+	for _, o := range ranked {
+		if s := originSpeed(f, o); s.said() {
+			said = append(said, Candidate{Origin: o, Speed: s})
 		}
 	}
 	return choose(f, said)
@@ -70,36 +83,60 @@ func choose(f *record.Fan, cs []Candidate) []Candidate {
 	return cs
 }
 
-// TargetSpeed answers with the speed the new fan is to run at.
+// TargetSpeed answers with the speed the new fan is to run at: that of the
+// origin in use, or else of the most trusted one that says something.
 func TargetSpeed(f *record.Fan) Answer[unit.Speed] {
-	for _, c := range Targets(f) {
-		if c.Chosen {
-			return c.Speed
+	if f.SameWheel.Value() == record.No {
+		return originSpeed(f, record.FromRating)
+	}
+	if use := f.Target.Use.Value(); use != "" {
+		if s := originSpeed(f, use); s.said() {
+			return s
 		}
 	}
-	return Read("n", FromReport, &f.Target.Speed)
+	for _, o := range ranked {
+		if s := originSpeed(f, o); s.said() {
+			return s
+		}
+	}
+	return originSpeed(f, record.FromReport)
 }
 
-// TargetVerdict judges whether the origins of the target agree.
+// TargetVerdict judges whether the origins of the target agree with the one
+// chosen, as far as their bands let it.
 func TargetVerdict(f *record.Fan) Verdict {
-	v := Verdict{Level: Within, Rule: RuleSources, Method: "drive.target", Limit: Figure{&unit.Share, disputed}}
+	v := Verdict{Rule: RuleSources, Method: "drive.target", Limit: Figure{&unit.Share, disputed}}
 	cs := Targets(f)
+	var chosen Answer[unit.Speed]
 	heard := 0
 	for _, c := range cs {
-		if !c.Speed.Known() {
-			continue
+		if c.Speed.Known() {
+			heard++
 		}
-		heard++
-		apart := abs(float64(c.Apart))
-		if apart > v.Value.Base || v.Value.Scale == nil {
-			v.Value = Figure{&unit.Share, apart}
-		}
-		if apart > disputed*(1+slack) {
-			v.Level = Watch
+		if c.Chosen {
+			chosen = c.Speed
 		}
 	}
-	if heard < 2 && v.Level == Within {
-		v.Level = Unjudged
+	if heard < 2 || !chosen.Known() {
+		v.Level, v.Wanted = Unjudged, chosen.open()
+		return v
+	}
+	v.Value.Scale = &unit.Share
+	for _, c := range cs {
+		if !c.Speed.Known() || c.Chosen {
+			continue
+		}
+		apart, within := abs(float64(c.Apart)), float64((c.Speed.Band+chosen.Band)/chosen.Value)
+		v.Value.Base = max(v.Value.Base, apart)
+		switch {
+		case apart-within > disputed*(1+slack):
+			v.Level = Watch
+		case apart+within > disputed*(1+slack):
+			v.Level = max(v.Level, Unjudged)
+			if p := c.Speed.Steps.Unsettled(); p != nil {
+				v.Wanted = append(v.Wanted, p)
+			}
+		}
 	}
 	return v
 }

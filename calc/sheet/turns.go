@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 
 	"roofside/calc/belt"
 	"roofside/calc/drive"
@@ -94,26 +95,26 @@ func TurnsTable(f *record.Fan) Table {
 
 // A worksheet is what the rows of one table have in common.
 type worksheet struct {
-	f       *record.Fan
-	l       *line
-	t       *Table
-	limits  motorLimits
-	wheel   Answer[unit.Speed]
-	cold    float64 // how much denser the coldest start's air is
-	now     Answer[unit.Turns]
-	least   Answer[unit.Turns]
-	most    Answer[unit.Turns]
-	motorD  unit.Length // least sheaves, 0 when no table covers the case
-	beltD   unit.Length
-	lead    unit.Length
-	length  Answer[unit.Length] // of the belt
-	driven  unit.Length
-	nowC    unit.Length // center distance now,
-	markC   unit.Length // and where travel was measured
-	toward  Answer[unit.Length]
-	away    Answer[unit.Length]
-	noAmps  Verdict
-	maxTurn Answer[unit.Turns]
+	f      *record.Fan
+	l      *line
+	t      *Table
+	limits motorLimits
+	wheel  Answer[unit.Speed]
+	cold   float64 // how much denser the coldest start's air is
+	apart  float64 // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
+	now    Answer[unit.Turns]
+	least  Answer[unit.Turns]
+	most   Answer[unit.Turns]
+	motorD unit.Length // least sheaves, 0 when no table covers the case
+	beltD  unit.Length
+	lead   unit.Length
+	length Answer[unit.Length] // of the belt
+	driven unit.Length
+	nowC   unit.Length // center distance now,
+	markC  unit.Length // and where travel was measured
+	toward Answer[unit.Length]
+	away   Answer[unit.Length]
+	noAmps Verdict
 }
 
 func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
@@ -121,11 +122,7 @@ func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
 	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
 	w.least, w.most = usualTurns(s)
 	w.motorD, w.beltD = leastSheave(s)
-	w.cold = t.Basis.warmth(Read("T", FromPlace, &f.ColdestAir))
-	w.noAmps = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: t.Basis.Wanted}
-	if _, wanted := plateOf(s); len(wanted) > 0 {
-		w.noAmps.Wanted = wanted
-	}
+	w.judgeAmps()
 	if s.FlangeLead.State() == record.Known {
 		w.lead = s.FlangeLead.Value()
 	}
@@ -167,7 +164,7 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	if err != nil {
 		return Row{}, err
 	}
-	r := Row{Turns: turns, Pitch: d, Speed: n, Verdicts: make([]Verdict, 0, 4)}
+	r := Row{Turns: turns, Pitch: d, Speed: n}
 	if w.t.Target.Known() {
 		k := float64(n / w.t.Target.Value)
 		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
@@ -183,27 +180,46 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	return r, nil
 }
 
+// judgeAmps gathers what amps are judged by, or why they can't be.
+func (w *worksheet) judgeAmps() {
+	b, s := w.t.Basis, &w.f.New
+	w.noAmps = Verdict{Rule: RulePlateAmps, Method: "motor.limits"}
+	cold := b.coldest(w.f)
+	m, wanted := plateOf(s)
+	if !b.Known() || len(wanted) > 0 || !cold.Known() {
+		w.noAmps.Level = Unjudged
+		w.noAmps.Wanted = slices.Concat(wanted, b.Wanted, cold.open())
+		return
+	}
+	w.l.motor, w.cold = m, float64(cold.Value)
+	if r := LastReading(w.f); b.trial == nil || r != b.trial && (r != nil || known(&b.trial.Reading.Speed)) {
+		w.apart = w.l.band + float64(b.Speed.Band/b.Speed.Value)
+	}
+}
+
 func (w *worksheet) judgeMotor(r *Row) {
 	band := unit.Speed(w.l.band) * r.Speed
 	speed := Answer[unit.Speed]{Value: r.Speed, Band: band, Steps: Steps{done: true}}
 	r.add(limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(speed, w.wheel))
-	b := w.t.Basis
-	if !b.Known() || w.l.motor.amps == 0 || w.l.motor.power == 0 {
+	if w.noAmps.Level == Unjudged {
 		r.add(w.noAmps)
 		return
 	}
+	b, m := w.t.Basis, w.l.motor
 	k := float64(r.Speed / b.Speed.Value)
-	low, high, ok := b.amps(w.l.motor, k*k*k)
-	if !ok {
-		r.add(w.noAmps)
+	least, most := k*(1-w.apart), k*(1+w.apart)
+	least, most = least*least*least, most*most*most
+	low, high, err := b.amps(m, least, most)
+	coldLow, coldHigh, errCold := b.amps(m, least*w.cold, most*w.cold)
+	if limit.First(err, errCold) != nil { // the plate and the no-load current contradict each other
+		v := w.noAmps
+		v.Level, v.Wanted = Unjudged, []record.Place{&w.f.New.NoLoadAmps}
+		r.add(v)
 		return
 	}
 	r.AmpsLow, r.AmpsHigh = some(low), some(high)
-	r.LoadLow, r.LoadHigh = some(unit.Ratio(low/w.l.motor.amps)), some(unit.Ratio(high/w.l.motor.amps))
-	if w.cold != 1 {
-		low, high, _ = b.amps(w.l.motor, k*k*k*w.cold)
-	}
-	v := w.limits.judge(low, high)
+	r.LoadLow, r.LoadHigh = some(unit.Ratio(low/m.amps)), some(unit.Ratio(high/m.amps))
+	v := w.limits.judge(coldLow, coldHigh)
 	v.Cold = w.cold != 1
 	if v.Level == Unjudged && len(v.Wanted) == 0 {
 		v.Wanted = unsettledAmps(w.f)
@@ -254,10 +270,14 @@ func (w *worksheet) motorAt(r *Row) unit.Speed {
 
 func (w *worksheet) judgeBase(r *Row) {
 	if !w.length.Known() {
+		if w.now.Known() && abs(float64(r.Turns-w.now.Value)) > slack {
+			r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Wanted: w.length.open()})
+		}
 		return
 	}
 	c, err := belt.CenterFromLength(r.Pitch, w.driven, w.length.Value)
-	if err != nil {
+	if err != nil { // at this pitch the sheaves would touch
+		r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Wanted: []record.Place{&w.f.New.Center}})
 		return
 	}
 	r.Base = some(c - w.nowC)
@@ -278,22 +298,13 @@ func (r *Row) add(v Verdict) {
 }
 
 func (w *worksheet) mark(t *Table) {
-	nearest := func(n unit.Speed) int {
-		best := -1
-		for i, r := range t.Rows {
-			if best < 0 || abs(float64(r.Speed-n)) < abs(float64(t.Rows[best].Speed-n)) {
-				best = i
-			}
-		}
-		return best
-	}
 	put := func(i int, m Mark) {
 		if i >= 0 {
 			t.Rows[i].Marks |= m
 		}
 	}
 	if found := FanSpeed(w.f, &w.f.Old); found.Known() {
-		put(nearest(found.Value), MarkFound)
+		put(nearest(t.Rows, found.Value), MarkFound)
 	}
 	if s := &w.f.New.Turns; s.State() == record.Known {
 		put(rowAt(t.Rows, s.Value()), MarkShipped)
@@ -303,8 +314,8 @@ func (w *worksheet) mark(t *Table) {
 		put(t.Now, MarkNow)
 	}
 	if t.Target.Known() {
-		put(nearest(t.Target.Value), MarkTarget)
-		t.Set = setRow(t.Rows, t.Target.Value)
+		put(nearest(t.Rows, t.Target.Value), MarkTarget)
+		t.Set = setRow(t.Rows, t.Target.Value, over(w.f))
 		put(t.Set, MarkSet)
 	}
 }
@@ -319,16 +330,35 @@ func rowAt(rows []Row, turns unit.Turns) int {
 	return int(i)
 }
 
+// nearest returns the row whose speed is nearest to n; -1 for a speed that lies
+// further outside the table than a half turn goes.
+func nearest(rows []Row, n unit.Speed) int {
+	best := -1
+	for i, r := range rows {
+		if best < 0 || abs(float64(r.Speed-n)) < abs(float64(rows[best].Speed-n)) {
+			best = i
+		}
+	}
+	if len(rows) > 1 && abs(float64(rows[best].Speed-n)) > abs(float64(rows[0].Speed-rows[1].Speed)) {
+		return -1
+	}
+	return best
+}
+
 // setRow returns the row nearest at or above the target: a hood's flow is a
-// least value. A row that must not be run is none.
-func setRow(rows []Row, target unit.Speed) int {
+// least value. A row that must not be run is none; nor is the slowest of all
+// when even that is more than over above the target.
+func setRow(rows []Row, target unit.Speed, over unit.Ratio) int {
 	best := -1
 	for i, r := range rows {
 		if r.Speed >= target*(1-slack) && (best < 0 || r.Speed < rows[best].Speed) {
 			best = i
 		}
 	}
-	if best >= 0 && rows[best].Verdict().Level == Stop {
+	if best < 0 || rows[best].Verdict().Level == Stop {
+		return -1
+	}
+	if best == len(rows)-1 && rows[best].Speed > target*unit.Speed(1+over)*(1+slack) {
 		return -1
 	}
 	return best

@@ -1,0 +1,27 @@
+package sheet_test
+
+import (
+	"testing"
+
+	"roofside/calc/sheet"
+)
+
+// The table is made anew at every keystroke; 50 µs is its budget.
+func BenchmarkTurnsTable(b *testing.B) {
+	f := demo(b)
+	set(b, f, "new.most-turns", "10 turns") // 23 rows
+	b.ReportAllocs()
+	for b.Loop() {
+		if t := sheet.TurnsTable(f); len(t.Rows) != 23 {
+			b.Fatal(len(t.Rows))
+		}
+	}
+}
+
+func BenchmarkTurnsTableOfDemo(b *testing.B) {
+	f := demo(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		sheet.TurnsTable(f)
+	}
+}
