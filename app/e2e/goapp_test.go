@@ -169,6 +169,7 @@ func TestGoappDiesWithoutStorage(t *testing.T) {
 	tab.Visit(host(t, `<iframe sandbox="allow-scripts" src="`+p.Site.URL+`/"></iframe>`).URL)
 	frame := tab.Frame(p.Site.URL)
 	frame.Allow("exit code: 2") // said before the test could hear it, or after
+	frame.Allow("localStorage")
 	frame.Allow("service worker")
 	frame.Await(`document.getElementById("ended")`)
 }

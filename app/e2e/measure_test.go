@@ -42,7 +42,7 @@ func (s Strokes) String() string {
 }
 
 // Strokes types a text at the end of what stands in a field and measures each
-// key by itself. Each key has to change the page.
+// key by itself. Each key has to be one that the field takes.
 func (t *Tab) Strokes(name, text string) Strokes {
 	t.t.Helper()
 	t.focus(name)
@@ -63,17 +63,21 @@ func (t *Tab) Strokes(name, text string) Strokes {
 }
 
 // watchKey promises the time from the next key to the last change of the page
-// after it. It looks on without a clock of its own that would be measured too:
-// one timer per change, and the page counts as done once a timer has run out.
+// after it, 0 if nothing changed. It looks on without a clock of its own, which
+// would be measured too: the page counts as done once a timer that every change
+// sets anew has run out.
 const watchKey = `(() => {
 	window.strokeTest = new Promise((resolve) => {
-		let key = 0, timer;
-		addEventListener("input", (event) => { key = event.timeStamp; }, { capture: true, once: true });
+		let key = 0, last = 0, timer;
+		const wait = () => {
+			clearTimeout(timer);
+			timer = setTimeout(() => { watch.disconnect(); resolve(last - key); }, 150);
+		};
+		addEventListener("input", (event) => { last = key = event.timeStamp; wait(); }, { capture: true, once: true });
 		const watch = new MutationObserver(() => {
 			if (!key) return;
-			const last = performance.now();
-			clearTimeout(timer);
-			timer = setTimeout(() => { watch.disconnect(); resolve(last - key); }, 100);
+			last = performance.now();
+			wait();
 		});
 		watch.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
 	});

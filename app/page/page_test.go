@@ -1,12 +1,15 @@
 package page
 
 import (
+	"os"
+	"regexp"
 	"strings"
 	"testing"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
+	"roofside/calc/number"
 	"roofside/calc/record"
 )
 
@@ -110,6 +113,50 @@ func TestEveryPlaceHasAName(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Every rule that the library can name has a sentence. The rules are read off
+// its source, so that a new one is not forgotten.
+func TestEveryRuleHasASentence(t *testing.T) {
+	b := newBench(store.Memory(), "en-US")
+	for prefix, files := range map[string]string{"number.": "../../calc/{number/error,record/check,record/choice,record/entry,record/word}.go", "limit.": "../../calc/limit/limit.go", "rule.": "../../calc/sheet/verdict.go"} {
+		rule := regexp.MustCompile(`\bRule += "([^"]+)"`)
+		found := 0
+		for _, file := range braces(files) {
+			source, err := os.ReadFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, m := range rule.FindAllStringSubmatch(string(source), -1) {
+				found++
+				if !b.words.Has(prefix + m[1]) {
+					t.Errorf("no sentence for %q", prefix+m[1])
+				}
+			}
+		}
+		if found < 10 {
+			t.Errorf("%s: only %d rules found in the source", prefix, found)
+		}
+	}
+	for _, r := range number.Rules() {
+		if !b.words.Has("number." + string(r)) {
+			t.Errorf("no sentence for number.%s", r)
+		}
+	}
+}
+
+// braces spreads one {a,b} in a path.
+func braces(path string) []string {
+	before, rest, ok := strings.Cut(path, "{")
+	if !ok {
+		return []string{path}
+	}
+	list, after, _ := strings.Cut(rest, "}")
+	var all []string
+	for _, item := range strings.Split(list, ",") {
+		all = append(all, before+item+after)
+	}
+	return all
 }
 
 func TestEveryFieldOfASectionIsAPlace(t *testing.T) {

@@ -39,12 +39,12 @@ func (v *airView) curve() app.UI {
 			Label: v.T("rule." + string(l.Rule) + ".short"), Class: string(levels[l.Level]),
 		})
 	}
-	shown := []string{c.AxisFlow}
+	shown := []string{c.AxisFlow, c.AxisPressure, c.Tick(0.5)}
 	for _, p := range c.Points {
-		shown = append(shown, p.Label, exact(p.Flow), exact(p.Pressure))
+		shown = append(shown, p.Label, exact(p.Flow), exact(p.Pressure), p.FlowText, p.PressureText)
 	}
 	for _, l := range c.Limits {
-		shown = append(shown, l.Label, exact(l.Flow))
+		shown = append(shown, l.Label, l.Class, exact(l.Flow), l.FlowText)
 	}
 	return v.memo("curve", c.UI, shown...)
 }
@@ -78,14 +78,15 @@ func (v *driveView) sheave() app.UI {
 	figure, inch := v.Figure(&unit.Shop, float64(row.Pitch))
 	p := picture.Sheave{
 		Closed: v.t.Rows[0].Pitch, Open: v.t.Rows[len(v.t.Rows)-1].Pitch, Pitch: row.Pitch,
-		Title: v.T("picture.sheave"), PitchLabel: figure + " " + inch, TargetLabel: v.T("mark.target"),
+		Title: v.T("picture.sheave"), PitchLabel: v.T("picture.pitch", "d", figure+" "+inch),
 		Description: strings.TrimSpace(v.T("picture.sheave.says", "setting", v.setting(row.Turns), "pitch", figure+" "+inch)),
 	}
 	if a := &v.Fan.New.GrooveAngle; a.State() == record.Known {
 		p.Angle = a.Value()
 	}
 	if need := sheet.PitchForTarget(v.Fan, v.t); need.Known() {
-		p.Target = need.Value
+		target, _ := v.Figure(&unit.Shop, float64(need.Value))
+		p.Target, p.TargetLabel = need.Value, v.T("picture.target", "d", target+" "+inch)
 	}
-	return v.memo("sheave", p.UI, p.Description, exact(float64(p.Closed)), exact(float64(p.Open)), exact(float64(p.Target)), exact(float64(p.Angle)))
+	return v.memo("sheave", p.UI, p.Description, p.TargetLabel, exact(float64(p.Closed)), exact(float64(p.Open)), exact(float64(p.Target)), exact(float64(p.Angle)))
 }

@@ -101,6 +101,7 @@ var english = map[string]string{
 	"picture.curve": "System curve with its operating points", "picture.curve.says": "Pressure rises with the square of airflow on the same system; the points and limits stand in the table.",
 	"picture.known": "known", "picture.planned": "planned", "picture.left": "as left",
 	"rule.plate-amps.short": "plate amps", "rule.service-amps.short": "service-factor amps", "rule.service-void.short": "plate amps", "rule.wheel-max.short": "wheel",
+	"picture.pitch": "Pitch {d}", "picture.target": "Target {d}",
 	"picture.sheave": "The sheave at this setting", "picture.sheave.says": "The motor sheave {setting}: the belt rides at a pitch diameter of {pitch}.",
 
 	// Levels and rules.
@@ -139,8 +140,8 @@ var english = map[string]string{
 	// What numbers and formulas refuse.
 	"number.empty": "Nothing is typed.", "number.no number": "“{text}” is not a number.", "number.too long": "Too long for a number.", "number.too large": "Too large to be meant.",
 	"number.exponent": "Write the number out, without an exponent.", "number.two decimal marks": "Two decimal marks.", "number.marks mixed": "These marks don't fit this number format.",
-	"number.grouping": "These groups of digits don't fit.", "number.fraction": "This fraction can't be read.", "number.denominator": "A fraction can't be over zero.",
-	"number.feet": "Feet and inches can't be read like this.", "number.no unit": "A unit is missing.", "number.unit": "“{text}” is not a unit of this value.", "number.wrong kind": "“{text}” is a unit of something else.",
+	"number.grouping": "These groups of digits don't fit.", "number.fraction": "This fraction can't be read.", "number.zero denominator": "A fraction can't be over zero.",
+	"number.feet and inches": "Feet and inches can't be read like this.", "number.no unit": "A unit is missing.", "number.unknown unit": "“{text}” is not a unit of this value.", "number.wrong kind of unit": "“{text}” is a unit of something else.",
 	"number.not positive": "Must be more than zero.", "number.negative": "Must not be below zero.", "number.above bound": "Larger than any fan has.", "number.below bound": "Smaller than any fan has.",
 	"number.remark": "“{text}” says nothing here.", "number.option": "“{text}” is not one of the choices.", "number.moment": "Not a date and time.",
 	"limit.notFinite": "Not a finite number.", "limit.notPositive": "Must be more than zero.", "limit.negative": "Must not be below zero.", "limit.outOfRange": "Outside what the formula is defined for.",
