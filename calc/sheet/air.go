@@ -116,7 +116,7 @@ func DensityRatio(first, second Answer[unit.Temperature]) Answer[unit.Ratio] {
 		return Solve(&a, FromPlace, "air.density.ratio", nil, func() (unit.Ratio, error) { return unit.Ratio(t1.V() / t2.V()), nil })
 	}
 	if !first.Known() || !second.Known() {
-		return fixed(unit.Ratio(1), "air.density.same")
+		return fixed(unit.Ratio(1), "air.density.ratio")
 	}
 	t1, t2 := Use(&a, "T₁", first), Use(&a, "T₂", second)
 	return Solve(&a, FromPlace, "air.density.ratio", nil, func() (unit.Ratio, error) { return unit.Ratio(t1.V() / t2.V()), nil })
@@ -165,20 +165,20 @@ func SpeedFor(f *record.Fan) Answer[unit.Speed] {
 	switch w.Goal.Value() {
 	case record.GoalAirflow:
 		q1, q2 := Use(&a, "Q₁", ref.Airflow), Want(&a, "Q₂", &w.Airflow)
-		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "q1": q1.Term, "q2": q2.Term}, func() (unit.Speed, error) {
+		return Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "q1": q1.Term, "q2": q2.Term}, func() (unit.Speed, error) {
 			return airflow.SpeedForFlow(n1.V(), q1.V(), q2.V())
 		})
 	case record.GoalPressure:
 		k, p1, p2 := Use(&a, "ρ₂/ρ₁", rho), Use(&a, "p₁", ref.Pressure), Want(&a, "p₂", &w.Pressure)
-		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "p1": p1.Term, "p2": p2.Term}, func() (unit.Speed, error) {
+		return Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "p1": p1.Term, "p2": p2.Term}, func() (unit.Speed, error) {
 			return airflow.SpeedForPressure(n1.V(), p1.V(), p2.V(), 1, unit.Density(k.V()))
 		})
 	case record.GoalPower:
 		k, p1, p2 := Use(&a, "ρ₂/ρ₁", rho), Use(&a, "P₁", ref.Power), Want(&a, "P₂", &w.Power)
-		return Solve(&a, FromPlace, "air.laws.speed", At{"n1": n1.Term, "w1": p1.Term, "w2": p2.Term}, func() (unit.Speed, error) {
+		return Solve(&a, FromPlace, "air.laws", At{"n1": n1.Term, "w1": p1.Term, "w2": p2.Term}, func() (unit.Speed, error) {
 			return airflow.SpeedForPower(n1.V(), p1.V(), p2.V(), 1, unit.Density(k.V()))
 		})
 	}
 	a.miss(&w.Goal)
-	return Solve(&a, FromPlace, "air.laws.speed", nil, func() (unit.Speed, error) { return 0, nil })
+	return Solve(&a, FromPlace, "air.laws", nil, func() (unit.Speed, error) { return 0, nil })
 }

@@ -14,7 +14,7 @@ import (
 // fan would turn faster than its motor, and the two are easily swapped.
 func SwappedVerdict(s *record.Side) Verdict {
 	motor, fan := MotorPitch(s), FanPitch(s)
-	return limitOf[unit.Length]{rule: RuleSwapped, method: "drive.ratio", scale: &unit.Shop, level: Watch, least: true}.hold(fan, motor)
+	return limitOf[unit.Length]{rule: RuleSwapped, method: "drive.swapped", scale: &unit.Shop, level: Watch, least: true}.hold(fan, motor)
 }
 
 // farOff is how far the length by a belt's number may lie from the one by

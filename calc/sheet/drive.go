@@ -97,7 +97,7 @@ func FanPitch(s *record.Side) Answer[unit.Length] {
 func SheaveRatio(s *record.Side) Answer[unit.Ratio] {
 	var a Ask
 	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
-	return Solve(&a, FromSheaves, "drive.ratio", At{"driver": d.Term, "driven": D.Term}, func() (unit.Ratio, error) {
+	return Solve(&a, FromSheaves, "drive.speed", At{"driver": d.Term, "driven": D.Term}, func() (unit.Ratio, error) {
 		return drive.Ratio(d.V(), D.V())
 	})
 }

@@ -24,20 +24,20 @@ func DuctVelocity(f *record.Fan, q Answer[unit.Flow]) Answer[unit.Velocity] {
 	flow := Use(&a, "Q", q)
 	if known(&h.DuctDiameter) {
 		d := Want(&a, "d", &h.DuctDiameter)
-		return Solve(&a, FromPlace, "air.duct", At{"q": flow.Term, "diameter": d.Term}, func() (unit.Velocity, error) {
+		return Solve(&a, FromPlace, "air.velocity", At{"q": flow.Term, "diameter": d.Term}, func() (unit.Velocity, error) {
 			return airflow.RoundDuctVelocity(flow.V(), d.V())
 		})
 	}
 	w, b := Want(&a, "a", &h.DuctWidth), Want(&a, "b", &h.DuctHeight)
-	return Solve(&a, FromPlace, "air.duct", At{"q": flow.Term, "width": w.Term, "height": b.Term}, func() (unit.Velocity, error) {
+	return Solve(&a, FromPlace, "air.velocity", At{"q": flow.Term, "width": w.Term, "height": b.Term}, func() (unit.Velocity, error) {
 		return airflow.DuctVelocity(flow.V(), w.V(), b.V())
 	})
 }
 
 // DuctVerdict judges the air's speed in a grease duct against the least.
 func DuctVerdict(v Answer[unit.Velocity]) Verdict {
-	return limitOf[unit.Velocity]{rule: RuleDuct, method: "air.duct.least", scale: &unit.Airspeed, level: Watch, least: true}.
-		hold(v, fixed(airflow.GreaseDuctMinimumVelocity, "air.duct.least"))
+	return limitOf[unit.Velocity]{rule: RuleDuct, method: "air.duct.minimum", scale: &unit.Airspeed, level: Watch, least: true}.
+		hold(v, fixed(airflow.GreaseDuctMinimumVelocity, "air.duct.minimum"))
 }
 
 // HoodLeast answers with the least airflow of the hood: what a listed hood's
@@ -93,13 +93,13 @@ func MakeUpBalance(f *record.Fan, q Answer[unit.Flow]) Answer[unit.Flow] {
 	out, in := Use(&a, "Q", q), Want(&a, "Qₘ", &f.Hood.MakeUp)
 	if known(&f.Hood.Transfer) {
 		over := Want(&a, "Qₜ", &f.Hood.Transfer)
-		return Solve(&a, FromPlace, "air.makeup", nil, func() (unit.Flow, error) { return out.V() - in.V() - over.V(), nil })
+		return Solve(&a, FromPlace, "air.makeup.balance", nil, func() (unit.Flow, error) { return out.V() - in.V() - over.V(), nil })
 	}
-	return Solve(&a, FromPlace, "air.makeup", nil, func() (unit.Flow, error) { return out.V() - in.V(), nil })
+	return Solve(&a, FromPlace, "air.makeup.balance", nil, func() (unit.Flow, error) { return out.V() - in.V(), nil })
 }
 
 // SpaceVerdict judges the negative pressure measured at the hood's space.
 func SpaceVerdict(f *record.Fan) Verdict {
-	return limitOf[unit.Pressure]{rule: RuleSpacePressure, method: "air.space", scale: &unit.AirPressure, level: Stop}.
-		hold(Read("p", FromPlace, &f.Hood.SpacePressure), fixed(airflow.MakeUpLimit, "air.space"))
+	return limitOf[unit.Pressure]{rule: RuleSpacePressure, method: "air.makeup", scale: &unit.AirPressure, level: Stop}.
+		hold(Read("p", FromPlace, &f.Hood.SpacePressure), fixed(airflow.MakeUpLimit, "air.makeup"))
 }

@@ -117,13 +117,13 @@ func usualTurns(s *record.Side) (least, most Answer[unit.Turns]) {
 	most = Read("t", FromStamp, &s.MostTurns)
 	if !known(&s.MostTurns) {
 		if t, ok := drive.UsualMostTurns(section); ok {
-			most = fixed(t, "drive.turns.most")
+			most = fixed(t, "drive.adjustable.usual")
 		} else if s.Section.State() != record.Known {
 			most.Wanted = []record.Place{&s.Section}
 		}
 	}
 	if t, ok := drive.UsualLeastTurns(section); ok {
-		return fixed(t, "drive.turns.least"), most
+		return fixed(t, "drive.adjustable.usual"), most
 	}
 	return Answer[unit.Turns]{Wanted: []record.Place{&s.Section}}, most
 }

@@ -114,19 +114,19 @@ func SheavesFor(f *record.Fan) Sheaves {
 	var a, b, c Ask
 	{
 		n, target, D := Use(&a, "n₁", n), Use(&a, "n₂", target), Use(&a, "D", D)
-		out.Motor = Solve(&a, FromPlace, "drive.sheave", At{"n": n.Term, "target": target.Term, "driven": D.Term}, func() (unit.Length, error) {
+		out.Motor = Solve(&a, FromPlace, "drive.speed", At{"n": n.Term, "target": target.Term, "driven": D.Term}, func() (unit.Length, error) {
 			return drive.DriverSheave(n.V(), target.V(), D.V())
 		})
 	}
 	{
 		n, target, d := Use(&b, "n₁", n), Use(&b, "n₂", target), Use(&b, "d", d)
-		out.Fan = Solve(&b, FromPlace, "drive.sheave", At{"n": n.Term, "target": target.Term, "driver": d.Term}, func() (unit.Length, error) {
+		out.Fan = Solve(&b, FromPlace, "drive.speed", At{"n": n.Term, "target": target.Term, "driver": d.Term}, func() (unit.Length, error) {
 			return drive.DrivenSheave(n.V(), target.V(), d.V())
 		})
 	}
 	{
 		target, d, D := Use(&c, "n₂", target), Use(&c, "d", MotorPitch(s)), Use(&c, "D", D)
-		out.Speed = Solve(&c, FromPlace, "drive.sheave", At{"target": target.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+		out.Speed = Solve(&c, FromPlace, "drive.speed", At{"target": target.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
 			return drive.MotorSpeedFor(target.V(), d.V(), D.V())
 		})
 	}

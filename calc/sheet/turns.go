@@ -244,9 +244,9 @@ func (w *worksheet) judgeSheave(r *Row) {
 		r.add(BeltSpeedVerdict(Answer[unit.Velocity]{Value: v, Steps: Steps{done: true}}))
 	}
 	turns := fixed(r.Turns, "")
-	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.turns.most", scale: &unit.TurnCount, level: Watch}.hold(turns, w.most))
+	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch}.hold(turns, w.most))
 	if w.least.Known() {
-		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.turns.least", scale: &unit.TurnCount, level: Watch, least: true}.hold(turns, w.least))
+		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch, least: true}.hold(turns, w.least))
 	}
 	for _, c := range [2]struct {
 		rule   Rule

@@ -96,4 +96,11 @@ var airMethods = []Method{
 		Refs:    []Ref{EnergyReference.At("Table 69")},
 		Known:   LookedUp,
 	},
+	{
+		Key:     "air.density.ratio",
+		Formula: "ρ₂ / ρ₁ = T₁ / T₂",
+		Valid:   "Same place, absolute temperatures; 1 where one of them is not known.",
+		Refs:    []Ref{Refrigeration.At("problem on density")},
+		Known:   Derived,
+	},
 }

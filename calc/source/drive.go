@@ -140,4 +140,46 @@ var driveMethods = []Method{
 		Refs:    []Ref{MotorStandard.At("14.42")},
 		Known:   Memory,
 	},
+	{
+		Key:     "drive.counted",
+		Formula: "n₂ = n₁ · r",
+		Valid:   "Ratio counted by hand; no belt slip.",
+		Known:   Derived,
+	},
+	{
+		Key:     "drive.reading",
+		Formula: "n = nᵣ · d / dᵣ;  d = dᵣ · n / nᵣ",
+		Valid:   "One drive at two settings: fan sheave, belt slip and a diameter all read wrong alike cancel.",
+		Known:   Derived,
+	},
+	{
+		Key:     "drive.setting",
+		Formula: "n = nᵣ · d / dᵣ · (ns − s · P / Pp) / (ns − s · Pᵣ / Pp)",
+		Valid:   "A setting's speed from that of another; slip s of the motor with its load, load with the cube of speed.",
+		Known:   Derived,
+	},
+	{
+		Key:     "drive.middle",
+		Formula: "N = Nmax / 2",
+		Valid:   "A sheave chosen so that it can be set both ways.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "drive.target",
+		Formula: "|n / n₀ − 1| ≤ 3 %",
+		Valid:   "Origins of a target: report, tag, tachometer on a healthy belt, counted ratio, diameters, trusted in that order.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "drive.tolerance",
+		Formula: "0 ≤ n / n₀ − 1 ≤ 5 %",
+		Valid:   "Setting above the target, for a hood's flow is a least value; half a turn is about 3 %.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "drive.swapped",
+		Formula: "d₂ ≥ d₁",
+		Valid:   "A fan turns slower than its motor; a hint that the sheaves were entered the wrong way around.",
+		Known:   CommonPractice,
+	},
 }

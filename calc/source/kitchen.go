@@ -36,4 +36,17 @@ var kitchenMethods = []Method{
 		Refs:    []Ref{BalanceSpec.At("3.3 G")},
 		Known:   LookedUp,
 	},
+	{
+		Key:     "air.hood.label",
+		Formula: "Q ≥ Q(label)",
+		Valid:   "Listed hoods: the label of the hood at hand.",
+		Refs:    []Ref{MechanicalCode.At("507, for the rule that a listing stands before the table")},
+		Known:   Memory,
+	},
+	{
+		Key:     "air.makeup.balance",
+		Formula: "Q − Qm − Qt",
+		Valid:   "What neither make-up nor transfer air replaces leaks in.",
+		Known:   Derived,
+	},
 }

@@ -41,4 +41,35 @@ var loadMethods = []Method{
 		Refs:    []Ref{LoadSheet.At("input power method")},
 		Known:   LookedUp,
 	},
+	{
+		Key:     "air.noload",
+		Formula: "I₀ = 0.3 … 0.6 · FLA",
+		Valid:   "Small four-pole motors, where no-load current was not read.",
+		Known:   Memory,
+	},
+	{
+		Key:     "air.shaft",
+		Formula: "P = Pp · L",
+		Valid:   "Motor output, belt loss included.",
+		Known:   Derived,
+	},
+	{
+		Key:     "air.load.new",
+		Formula: "L₂ = P₁ / Pp · (n₂ / n₁)³ · ρ₂ / ρ₁",
+		Valid:   "Same wheel, same system; the belt loses the same share.",
+		Refs:    []Ref{FluidMechanics.At("example 10.11, for the laws")},
+		Known:   Derived,
+	},
+	{
+		Key:     "air.amps",
+		Formula: "P₂ = P₁ · (n₂ / n₁)³ · ρ₂ / ρ₁;  I = FLA · P₂ / Pp · Vp / V … I₀ / 2 + P₂ / Pp · (FLA − I₀ / 2)",
+		Valid:   "Three phases at plate frequency; lowest and highest of the methods that load is told by.",
+		Known:   Derived,
+	},
+	{
+		Key:     "air.limit",
+		Formula: "n₂ = n₁ · ∛(L(I) / L₁ · ρ₁ / ρ₂)",
+		Valid:   "The speed at which amps reach I, by the method that gets there first.",
+		Known:   Derived,
+	},
 }
