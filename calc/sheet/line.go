@@ -17,7 +17,7 @@ type line struct {
 	sync, slip unit.Speed // of the motor; 0 when its plate doesn't tell
 	basis      *Basis
 	motor      motor
-	refLoad    float64 // of the motor at the reference; 0 when not known
+	ratio      float64 // of fan to motor speed at the reference; 0 where load is not known
 }
 
 // LastReading returns the latest trial with its turns and a speed, or nil.
@@ -114,24 +114,49 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	return l, speed
 }
 
-// settle takes the motor's load into the reference speed: by the plate's slip
-// where that speed came from the plate, as it was read otherwise.
+// settle takes the motor's load into the line: by the plate's slip where the
+// reference speed came from the plate, as it was read otherwise.
 func (l *line) settle(read bool) {
+	l.ratio = float64(l.speed) / float64(l.sync-l.slip) // the speed at full load was used
 	if read {
-		l.refLoad = l.loadAt(l.speed)
+		l.ratio = float64(l.speed) / float64(l.motorAt(l.speed))
+	}
+	if !(l.ratio > 0) { // a load that no such motor turns: its slip says nothing
+		l.ratio = 0
 		return
 	}
-	ratio := float64(l.speed) / float64(l.sync-l.slip) // the speed at full load was used
-	n := l.speed
-	for range 4 { // the load's part in speed is some per cent; each round gains two digits
-		n = unit.Speed(ratio) * (l.sync - l.slip*unit.Speed(l.loadAt(n)))
+	l.speed = l.settled(l.ratio)
+}
+
+// settled returns the fan's speed at which the motor's slip and the load agree:
+// n = ratio · (sync − slip · L · n³), solved from above.
+func (l *line) settled(ratio float64) unit.Speed {
+	sync, fall := float64(l.sync), float64(l.slip)*l.loadAt(1)
+	n := ratio * sync
+	for range 60 {
+		step := (n - ratio*(sync-fall*n*n*n)) / (1 + 3*ratio*fall*n*n)
+		n -= step
+		if !(step > 1e-12*n) {
+			break
+		}
 	}
-	l.speed, l.refLoad = n, l.loadAt(n)
+	return unit.Speed(n)
 }
 
 func (l *line) loadAt(n unit.Speed) float64 {
 	r := float64(n / l.basis.Speed.Value)
 	return float64(l.basis.load(l.motor, r*r*r))
+}
+
+// motorAt returns the motor's speed when the fan turns at n.
+func (l *line) motorAt(n unit.Speed) unit.Speed { return l.sync - l.slip*unit.Speed(l.loadAt(n)) }
+
+// pitchFor returns the pitch diameter at which the fan turns at n.
+func (l *line) pitchFor(n unit.Speed) unit.Length {
+	if l.ratio > 0 {
+		return l.pitch * unit.Length(float64(n)/float64(l.motorAt(n))/l.ratio)
+	}
+	return l.pitch * unit.Length(n/l.speed)
 }
 
 // at returns pitch diameter and fan speed at turns open.
@@ -140,12 +165,8 @@ func (l *line) at(t unit.Turns) (unit.Length, unit.Speed, error) {
 	if err != nil {
 		return 0, 0, err
 	}
-	n := l.speed * unit.Speed(d/l.pitch)
-	if l.refLoad > 0 {
-		plain, ref := n, l.sync-l.slip*unit.Speed(l.refLoad)
-		for range 4 {
-			n = plain * (l.sync - l.slip*unit.Speed(l.loadAt(n))) / ref
-		}
+	if l.ratio > 0 {
+		return d, l.settled(l.ratio * float64(d/l.pitch)), nil
 	}
-	return d, n, nil
+	return d, l.speed * unit.Speed(d/l.pitch), nil
 }

@@ -96,13 +96,31 @@ type Sheaves struct {
 	Speed      Answer[unit.Speed]
 }
 
+// drivingSpeed answers with the motor speed that a new drive has at its target:
+// that which the latest reading stands for, so that slip and a wrong diameter
+// cancel as they do in the table; else the motor's own under the load there.
+func drivingSpeed(f *record.Fan, target Answer[unit.Speed], fanPitch Answer[unit.Length]) Answer[unit.Speed] {
+	s := &f.New
+	if r := LastReading(f); r != nil {
+		var a Ask
+		n, D := Want(&a, "nᵣ", &r.Reading.Speed), Use(&a, "D", fanPitch)
+		d := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &r.Turns)))
+		return Solve(&a, FromTrial, "drive.speed", At{"driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+			return drive.MotorSpeedFor(n.V(), d.V(), D.V())
+		})
+	}
+	b := FanBasis(f)
+	return MotorSpeed(f, s, &s.Reading, NewLoad(f, b, target, b.Air))
+}
+
 // SheavesFor answers with the sheaves that would reach the target. An
 // adjustable motor sheave is taken in the middle of its usual range, so that it
 // can be set both ways.
 func SheavesFor(f *record.Fan) Sheaves {
 	s := &f.New
-	target, n := TargetSpeed(f), MotorSpeed(f, s, &s.Reading, noLoad)
+	target := TargetSpeed(f)
 	d, D := MotorPitch(s), FanPitch(s)
+	n := drivingSpeed(f, target, D)
 	if s.Sheave.Value() == record.Adjustable {
 		if _, most := usualTurns(s); most.Known() {
 			var a Ask
@@ -137,9 +155,13 @@ func SheavesFor(f *record.Fan) Sheaves {
 // the target exactly, by the table's own speeds.
 func PitchForTarget(f *record.Fan, t Table) Answer[unit.Length] {
 	var a Ask
-	n, target := Use(&a, "nᵣ", t.Speed), Use(&a, "n₂", t.Target)
-	d := Use(&a, "dᵣ", MotorPitchAt(&f.New, startTurns(f)))
-	return Solve(&a, t.From, "drive.reading", nil, func() (unit.Length, error) {
-		return d.V() * unit.Length(target.V()/n.V()), nil
+	Use(&a, "nᵣ", t.Speed)
+	target, d := Use(&a, "n₂", t.Target), Use(&a, "dᵣ", MotorPitchAt(&f.New, startTurns(f)))
+	a.miss(t.Speed.open()...)
+	return Solve(&a, t.From, "drive.setting", nil, func() (unit.Length, error) {
+		if t.line == nil { // a sheave that can't be set
+			return d.V() * unit.Length(target.V()/t.Speed.Value), nil
+		}
+		return t.line.pitchFor(target.V()), nil
 	})
 }

@@ -60,7 +60,8 @@ type Table struct {
 	Band   unit.Ratio // of every speed
 	Target Answer[unit.Speed]
 	Basis  *Basis
-	Speed  Answer[unit.Speed] // at the setting the table starts from; what is wanted stands here
+	Speed  Answer[unit.Speed] // at the setting the table starts from, under full load unless read; what is wanted stands here
+	line   *line
 }
 
 const (
@@ -78,7 +79,7 @@ func TurnsTable(f *record.Fan) Table {
 	if l == nil {
 		return t
 	}
-	t.From, t.Band = speed.From, unit.Ratio(l.band)
+	t.From, t.Band, t.line = speed.From, unit.Ratio(l.band), l
 	w := newWorksheet(f, l, &t)
 	last := w.lastTurns()
 	t.Rows = make([]Row, 0, int(last/halfTurn)+1)
@@ -262,8 +263,8 @@ func (w *worksheet) judgeSheave(r *Row) {
 
 // motorAt returns the motor's speed at a row; without load, that of its plate.
 func (w *worksheet) motorAt(r *Row) unit.Speed {
-	if w.l.refLoad > 0 {
-		return w.l.sync - w.l.slip*unit.Speed(w.l.loadAt(r.Speed))
+	if w.l.ratio > 0 {
+		return w.l.motorAt(r.Speed)
 	}
 	return w.f.New.MotorSpeed.Value()
 }
