@@ -237,3 +237,20 @@ func TestTheCountPadKeepsEachTap(t *testing.T) {
 		t.Errorf("after five taps of a half and loading anew: %q", got)
 	}
 }
+
+// The same typing in another language's number format.
+func TestNumbersOfAnotherLanguage(t *testing.T) {
+	p := NewPhoneIn(t, "de-DE")
+	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
+	tab.open("old")
+	tab.Type("old.motor-speed", "1.725")
+	tab.AwaitText("#old-motor-speed-note", "Read as 1725")
+	tab.AwaitValue("old.fan-speed", 1725*3.4/8.6, 1e-9, "rpm")
+	tab.Type("old.fan-sheave", "218,44") // millimeters, as a browser of that region has it
+	tab.AwaitValue("old.fan-speed", 1725*3.4/8.6, 1e-9, "rpm")
+	tab.Type("old.motor-speed", "1,725")
+	tab.AwaitText("#old-motor-speed-note", "Read as 1,725")
+	tab.AwaitValue("old.fan-speed", 1.725*3.4/8.6, 1e-9, "rpm")
+	tab.Click(`button[name="old.motor-speed other"]`)
+	tab.AwaitValue("old.fan-speed", 1725*3.4/8.6, 1e-9, "rpm")
+}

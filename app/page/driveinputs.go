@@ -88,11 +88,12 @@ func (b *bench) stepper(key string, e *record.Entry[unit.Turns]) app.UI {
 	if e.State() == record.Known {
 		shown = b.setting(e.Value())
 	}
-	return widget.Stepper{
+	draw := widget.Stepper{
 		Key: key, Label: b.full(key), Figure: shown, Less: "−½", More: "+½",
 		LessHelp: b.T("step.less"), MoreHelp: b.T("step.more"),
 		OnLess: b.guarded(func() { b.step(key, e, -0.5) }), OnMore: b.guarded(func() { b.step(key, e, +0.5) }),
-	}.UI()
+	}.UI
+	return b.memo("stepper "+key, draw, shown)
 }
 
 // step turns a count on or back.

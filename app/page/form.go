@@ -180,9 +180,12 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 // nothing to draw.
 func (b *bench) section(id, title, summary string, body func() app.UI) app.UI {
 	open := b.open[id]
+	head := func() app.UI {
+		return app.H2().Body(widget.Button("section "+id, title, "section-head", b.toggle(id)).Aria("expanded", boolean(open)).
+			Body(app.Span().Text(title), app.If(summary != "", func() app.UI { return app.Small().Text(summary) })))
+	}
 	return app.Section().Class("section").ID(id).Body(
-		app.H2().Body(widget.Button("section "+id, title, "section-head", b.toggle(id)).Aria("expanded", boolean(open)).
-			Body(app.Span().Text(title), app.If(summary != "", func() app.UI { return app.Small().Text(summary) }))),
+		b.memo("section "+id, head, title, summary, boolean(open)),
 		app.If(open, body),
 	)
 }

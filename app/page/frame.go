@@ -60,13 +60,15 @@ func (l *leaf) draw(title string, body func(b *bench) app.UI) (ui app.UI) {
 		class += " embedded"
 	}
 	return app.Div().Class(class).Lang(b.words.Tag).Body(
-		app.If(!b.embedded, func() app.UI { return b.masthead(l.route) }),
+		app.If(!b.embedded, b.masthead),
 		app.Main().ID("main").TabIndex(-1).Body(
 			app.H1().Class("title").Text(title),
 			b.notices(),
 			body(b),
 		),
-		app.If(!b.embedded, func() app.UI { return b.tabs(l.route) }),
+		app.If(!b.embedded, func() app.UI {
+			return b.memo("tabs", func() app.UI { return b.tabs(l.route) }, l.route, b.words.Tag)
+		}),
 	)
 }
 
@@ -91,7 +93,7 @@ func (b *bench) crashed(alone bool) app.UI {
 	)
 }
 
-func (b *bench) masthead(route string) app.UI {
+func (b *bench) masthead() app.UI {
 	name := b.Fan.Name.Text()
 	if name == "" {
 		name = b.T("fan.unnamed")
@@ -99,6 +101,12 @@ func (b *bench) masthead(route string) app.UI {
 	if b.ID == store.Scratch && b.Fan.Name.Text() == "" {
 		name = b.T("fan.scratch")
 	}
+	draw := func() app.UI { return b.banner(name) }
+	return b.memo("masthead", draw, name, boolean(b.CanUndo()), systemName(b.Settings.Units))
+}
+
+// banner names the open fan, and holds what is within reach from every page.
+func (b *bench) banner(name string) app.UI {
 	return app.Header().Class("masthead").Body(
 		app.A().Class("fan-name").Href(href("/")).Body(app.Text(name)),
 		app.If(b.CanUndo(), func() app.UI {

@@ -23,9 +23,7 @@ func (v *driveView) turns() app.UI {
 		app.P().Class("field-note").Text(from+" "+v.T("turns.band", "band", v.Difference(&unit.Share, float64(v.t.Band)))),
 		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", v.T("turns.title")).Body(
 			app.Table().Class("turns-table").Body(
-				app.THead().Body(app.Tr().Body(app.Range(v.columns()).Slice(func(i int) app.UI {
-					return app.Th().Scope("col").Text(v.columns()[i])
-				}))),
+				app.THead().Body(v.memo("turns head", v.head, systemName(v.Settings.Units), v.words.Tag)),
 				app.TBody().Body(app.Range(v.t.Rows).Slice(func(i int) app.UI { return v.row(v.t.Rows[i]) })),
 			),
 		),
@@ -51,6 +49,11 @@ func (v *driveView) columns() []string {
 	length := unit.Shop.In(units).Label
 	return []string{v.T("col.turns"), v.T("col.speed"), v.T("col.verdict"), v.T("col.target"), v.T("col.amps"), v.T("col.plate"),
 		v.T("col.power"), v.T("col.base", "unit", length), v.T("col.pitch", "unit", length), v.T("col.shift", "unit", length)}
+}
+
+func (v *driveView) head() app.UI {
+	columns := v.columns()
+	return app.Tr().Body(app.Range(columns).Slice(func(i int) app.UI { return app.Th().Scope("col").Text(columns[i]) }))
 }
 
 var marks = []struct {
@@ -241,8 +244,10 @@ func (b *bench) plate() app.UI {
 
 // cautions stand where the hand is about to go in.
 func (b *bench) cautions(which ...string) app.UI {
-	return app.Aside().Class("cautions").Aria("label", b.T("cautions")).Body(
-		app.H2().Text(b.T("cautions")),
-		app.Ul().Body(app.Range(which).Slice(func(i int) app.UI { return app.Li().Text(b.T("caution." + which[i])) })),
-	)
+	return b.memo("cautions", func() app.UI {
+		return app.Aside().Class("cautions").Aria("label", b.T("cautions")).Body(
+			app.H2().Text(b.T("cautions")),
+			app.Ul().Body(app.Range(which).Slice(func(i int) app.UI { return app.Li().Text(b.T("caution." + which[i])) })),
+		)
+	}, append(which, b.words.Tag)...)
 }
