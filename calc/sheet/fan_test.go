@@ -5,6 +5,7 @@ import (
 	"os"
 	"testing"
 
+	"roofside/calc/number"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
@@ -95,3 +96,5 @@ func faulty[Q unit.Quantity](t testing.TB, f *record.Fan, what string, a sheet.A
 		t.Errorf("%s is stopped by %q, %v, want %s", what, got, a.Fault.Err, key)
 	}
 }
+
+func canonical(base float64, u unit.Unit) string { return number.Canonical(base, u, 12) }

@@ -108,6 +108,9 @@ func MotorSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[un
 		})
 		return asFarAsSlip(v, Synchronous(s, r).Value)
 	}
+	if s.MotorFrequency.State() == record.Garbled {
+		a.Need(&s.MotorFrequency)
+	}
 	field := fieldOf(s)
 	at := r != nil && known(&r.Frequency)
 	if load.Fault == nil && (field == 0 || !load.Known() && !at) {
