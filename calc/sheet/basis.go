@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"roofside/calc/airflow"
+	"roofside/calc/drive"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -88,11 +89,17 @@ func trialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
 	if known(&t.Reading.Speed) {
 		return Read("n₂", FromTachometer, &t.Reading.Speed)
 	}
+	return trialExpected(f, t)
+}
+
+// trialExpected answers with the speed that motor and sheaves give the fan at a
+// trial, whatever a tachometer on it says.
+func trialExpected(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
 	var a Ask
 	n := Use(&a, "n₁", MotorSpeed(f, &f.New, &t.Reading, noLoad))
 	d, D := Use(&a, "d", MotorPitchAt(&f.New, Read("t", FromPlace, &t.Turns))), Use(&a, "D", FanPitch(&f.New))
-	return Solve(&a, FromSheaves, "drive.speed", nil, func() (unit.Speed, error) {
-		return n.V() * unit.Speed(d.V()/D.V()), nil
+	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+		return drive.Driven(n.V(), d.V(), D.V())
 	})
 }
 

@@ -11,18 +11,19 @@ import (
 // ratio was counted or both diameters are stamped, and the motor's own speed
 // was read; otherwise the errors of those are in it.
 func Mismatch(f *record.Fan, s *record.Side) Answer[unit.Ratio] {
+	return behind(&s.Reading, Expected(f, s))
+}
+
+func behind(r *record.Reading, speed Answer[unit.Speed]) Answer[unit.Ratio] {
 	var a Ask
-	measured := Want(&a, "n₂", &s.Reading.Speed)
-	expected := Use(&a, "n₂′", Expected(f, s))
+	measured, expected := Want(&a, "n₂", &r.Speed), Use(&a, "n₂′", speed)
 	return Solve(&a, FromPlace, "drive.creep", At{"measured": measured.Term, "expected": expected.Term}, func() (unit.Ratio, error) {
 		return drive.Creep(expected.V(), measured.V())
 	})
 }
 
-// Slip and creep of a belt in order, and of one past it (memory).
-const (
-	usualSlip = 0.03
-)
+// usualSlip is the most that slip and creep of a belt in order come to (memory).
+const usualSlip = 0.03
 
 // isSlip tells whether a mismatch is the belt's slip and nothing else.
 func isSlip(s *record.Side) bool {
@@ -40,25 +41,48 @@ func isSlip(s *record.Side) bool {
 // twice or half the expected speed is the tachometer's, a fan faster than its
 // belt means a wrong diameter, and the rest is slip or mismatch.
 func MismatchVerdict(f *record.Fan, s *record.Side) Verdict {
-	m := Mismatch(f, s)
+	motor := MotorSpeed(f, s, &s.Reading, OldLoad(f, s))
+	return judgeMismatch(&s.Reading, Expected(f, s), isSlip(s), unloaded(s, motor))
+}
+
+// TrialVerdict is [MismatchVerdict] for a trial of the new drive, whose reading
+// the turns table is set by.
+func TrialVerdict(f *record.Fan, t *record.Trial) Verdict {
+	motor := MotorSpeed(f, &f.New, &t.Reading, noLoad)
+	return judgeMismatch(&t.Reading, trialExpected(f, t), false, unloaded(&f.New, motor))
+}
+
+// unloaded returns the share by which a motor may turn faster than it is taken
+// to: up to its field, where its plate is all that is known.
+func unloaded(s *record.Side, motor Answer[unit.Speed]) float64 {
+	if field := fieldOf(s); motor.From == FromPlate && motor.Known() && field > 0 {
+		return float64(field/motor.Value) - 1
+	}
+	return 0
+}
+
+func judgeMismatch(r *record.Reading, expected Answer[unit.Speed], slip bool, unloaded float64) Verdict {
+	m := behind(r, expected)
 	v := Verdict{Rule: RuleMismatch, Method: "drive.creep", Value: Figure{&unit.Share, float64(m.Value)}, Limit: Figure{&unit.Share, usualSlip}}
 	if !m.Known() {
 		v.Level, v.Wanted = Unjudged, m.open()
 		return v
 	}
-	if isSlip(s) {
+	if slip {
 		v.Rule = RuleSlip
 	}
-	if k, err := drive.Harmonic(Expected(f, s).Value, s.Reading.Speed.Value()); err == nil && k != drive.Plain {
-		v.Level, v.Rule = Stop, RuleHarmonic
+	if k, err := drive.Harmonic(expected.Value, r.Speed.Value()); err == nil && k != drive.Plain {
+		v.Level, v.Rule, v.Method = Stop, RuleHarmonic, "drive.harmonic"
 		return v
 	}
-	switch low, high := m.Low(), m.High(); {
-	case high < 0:
+	switch low, high := float64(m.Low()), float64(m.High()); {
+	case high < -unloaded:
 		v.Level, v.Rule = Watch, RuleNegativeSlip
+	case high < 0: // a motor with little to do turns that much faster than its plate
+		v.Level, v.Wanted = Unjudged, []record.Place{&r.MotorTach}
 	case low > usualSlip*(1+slack):
 		v.Level = Watch
-	case high > usualSlip*(1+slack) || low < 0 && v.Rule == RuleSlip && -low > usualSlip:
+	case high > usualSlip*(1+slack):
 		v.Level = Unjudged
 		if p := m.Steps.Unsettled(); p != nil {
 			v.Wanted = []record.Place{p}

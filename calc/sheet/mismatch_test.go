@@ -1,0 +1,56 @@
+package sheet_test
+
+import (
+	"testing"
+
+	"roofside/calc/sheet"
+)
+
+func TestMismatch(t *testing.T) {
+	const stamped = "motor-speed=1725rpm&motor-sheave=3.4in&fan-sheave=8.6in&motor-tachometer=1740rpm;within 0rpm"
+	expected := 1740 * 3.4 / 8.6 // 687.9
+	for _, c := range []struct {
+		name, with string
+		slip       float64
+		level      sheet.Level
+		rule       sheet.Rule
+		settles    string
+	}{
+		{"sound", stamped + "&speed=681rpm;within 0rpm", 1 - 681/expected, sheet.Within, sheet.RuleSlip, ""},
+		{"slips", stamped + "&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleSlip, ""},
+		{"at 3 %, give or take", stamped + "&speed=667rpm;within 5rpm", 1 - 667/expected, sheet.Unjudged, sheet.RuleSlip, "old.speed"},
+		{"faster than its belt", stamped + "&speed=700rpm;within 0rpm", 1 - 700/expected, sheet.Watch, sheet.RuleNegativeSlip, ""},
+		{"two marks", stamped + "&speed=1362rpm;within 0rpm", 1 - 1362/expected, sheet.Stop, sheet.RuleHarmonic, ""},
+		{"every other mark", stamped + "&speed=341rpm;within 0rpm", 1 - 341/expected, sheet.Stop, sheet.RuleHarmonic, ""},
+		{"a taped diameter", "motor-speed=1725rpm&motor-sheave=3.4in;measured;within 0in&fan-sheave=8.6in&motor-tachometer=1740rpm;within 0rpm&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleMismatch, ""},
+		{"counted", "motor-speed=1725rpm&count-fan-turns=34&count-motor-turns=86;within 0.01&motor-tachometer=1740rpm;within 0rpm&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleSlip, ""},
+		// By its plate alone the motor may turn anything up to 1800: 4.3 % faster.
+		{"little load", "motor-speed=1725rpm&motor-sheave=3.4in&fan-sheave=8.6in&speed=698rpm;within 0rpm", 1 - 698/(1725*3.4/8.6), sheet.Unjudged, sheet.RuleMismatch, "old.motor-tachometer"},
+		{"faster than any load", "motor-speed=1725rpm&motor-sheave=3.4in&fan-sheave=8.6in&speed=722rpm;within 0rpm", 1 - 722/(1725*3.4/8.6), sheet.Watch, sheet.RuleNegativeSlip, ""},
+	} {
+		f := fan(t, c.with)
+		m := sheet.Mismatch(f, &f.Old)
+		value(t, c.name, m, c.slip)
+		v := sheet.MismatchVerdict(f, &f.Old)
+		if v.Level != c.level || v.Rule != c.rule {
+			t.Errorf("%s: %v %s", c.name, v.Level, v.Rule)
+		}
+		if got := len(v.Wanted) > 0; got != (c.settles != "") || got && f.KeyOf(v.Wanted[0]) != c.settles {
+			t.Errorf("%s is settled by %v", c.name, v.Wanted)
+		}
+	}
+	f := fan(t, stamped)
+	if v := sheet.MismatchVerdict(f, &f.Old); v.Level != sheet.Unjudged || f.KeyOf(v.Wanted[0]) != "old.speed" {
+		t.Errorf("not read: %+v", v)
+	}
+}
+
+// A reading that counted marks would set the whole table wrong.
+func TestTrialReadingsAreDoubted(t *testing.T) {
+	for speed, want := range map[string]sheet.Level{"705 rpm": sheet.Within, "1412 rpm": sheet.Stop, "352 rpm": sheet.Stop, "640 rpm": sheet.Watch} {
+		f := fan(t, bench+"&trial.a.turns=3&trial.a.speed="+speed)
+		if v := sheet.TrialVerdict(f, f.Trials[0]); v.Level != want {
+			t.Errorf("%s at 3 turns, 708 expected: %+v", speed, v)
+		}
+	}
+}
