@@ -3,6 +3,7 @@ package sheet_test
 import (
 	"math"
 	"os"
+	"strconv"
 	"testing"
 
 	"roofside/calc/number"
@@ -98,3 +99,6 @@ func faulty[Q unit.Quantity](t testing.TB, f *record.Fan, what string, a sheet.A
 }
 
 func canonical(base float64, u unit.Unit) string { return number.Canonical(base, u, 12) }
+
+// fixedPoint writes a number out for canonical text.
+func fixedPoint(x float64) string { return strconv.FormatFloat(x, 'f', 12, 64) }
