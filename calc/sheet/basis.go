@@ -52,7 +52,8 @@ func FanBasis(f *record.Fan) *Basis {
 		return powerBasis(t, Read("n", FromRating, &t.Rated))
 	}
 	if f.SameWheel.Value() != record.Yes {
-		return &Basis{Wanted: []record.Place{&f.SameWheel}}
+		ask := []record.Place{&f.SameWheel}
+		return &Basis{Wanted: ask, Power: Answer[unit.Power]{Wanted: ask}, Speed: Answer[unit.Speed]{Wanted: ask}}
 	}
 	if clamped(&f.Old.Reading) && ampsTellLoad(f) {
 		if b := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old)); b.Known() || b.Power.Fault != nil || !known(&t.Power) {
@@ -118,6 +119,7 @@ func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, spee
 	}
 	if len(powers) == 0 { // amps that don't tell load
 		b.Wanted = []record.Place{&f.Target.Power}
+		b.Power.Wanted = b.Wanted
 		return b
 	}
 	b.Power = spread("P", powers)

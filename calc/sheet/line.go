@@ -78,9 +78,10 @@ func startTurns(f *record.Fan) Answer[unit.Turns] {
 func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	s := &f.New
 	if s.Sheave.State() != record.Known {
-		speed := NewSpeedAt(f, NowTurns(f))
-		speed.Wanted = append([]record.Place{&s.Sheave}, speed.Wanted...)
-		return nil, speed
+		var a Ask
+		a.Need(&s.Sheave)
+		n := Use(&a, "n₂", NewSpeedAt(f, NowTurns(f)))
+		return nil, Solve(&a, FromPlace, "", nil, func() (unit.Speed, error) { return n.V(), nil })
 	}
 	if s.Sheave.Value() == record.Fixed {
 		return nil, NewSpeedAt(f, NowTurns(f))

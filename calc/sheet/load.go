@@ -143,7 +143,7 @@ func Load(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
 		loads = append(loads, share.Load)
 	}
 	if loads == nil {
-		return Answer[unit.Ratio]{}
+		return Answer[unit.Ratio]{Wanted: []record.Place{&f.Target.Power}}
 	}
 	return spread("L", loads)
 }

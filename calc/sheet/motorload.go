@@ -67,9 +67,6 @@ func (b *Basis) ask(a *Ask, f *record.Fan) {
 
 // OldAmpsLoad answers with the load of the old motor as found.
 func OldAmpsLoad(f *record.Fan) Answer[unit.Ratio] {
-	if !ampsTellLoad(f) {
-		return Answer[unit.Ratio]{Wanted: []record.Place{&f.Target.Power}}
-	}
 	return Load(f, &f.Old, &f.Old.Reading)
 }
 
