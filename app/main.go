@@ -32,6 +32,7 @@ func routes() []string {
 // register tells go-app which component answers at which address. go-app
 // matches routes exactly, so each is registered with and without its slash.
 func register() {
+	app.NotFound = page.NewUnknown()
 	for _, p := range pages {
 		app.Route(p.route, p.page)
 		if p.route != "/" {

@@ -48,12 +48,11 @@ func (t *Tab) EndProgram() {
 	Eval[any](t, `(goappNav(), null)`)
 }
 
-// Panic asks the program to panic where a guard of ours should catch it:
-// "handler" or "render". Only a script of the page itself can send this event,
-// and the content policy lets no stranger's script in.
+// Panic makes the program fail where a guard of ours catches it: in the next
+// "handler" or the next "render". Only a script in the page can ask for it.
 func (t *Tab) Panic(where string) {
 	t.t.Helper()
-	Eval[any](t, fmt.Sprintf(`(window.dispatchEvent(new CustomEvent("roofside-test-panic", { detail: %q })), null)`, where))
+	Eval[any](t, fmt.Sprintf(`(window.roofside.fail = %q, null)`, where))
 }
 
 // Where nothing could be kept, the page does not claim that it was.

@@ -208,7 +208,7 @@ func TestAFailureDoesNotEndTheProgram(t *testing.T) {
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	tab.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
 	for _, where := range []string{"handler", "render"} {
-		Eval[bool](tab, fmt.Sprintf(`window.roofside.fail = %q, true`, where))
+		tab.Panic(where)
 		tab.Click(`button[name="section job"]`)
 		tab.AwaitText(".crash", "Something in this program failed")
 		tab.AwaitText(".crash", "injected into a "+where)

@@ -60,6 +60,10 @@ func Begin() {
 	}
 	shared = newBench(shelf, app.Window().Get("navigator").Get("language").String())
 	shared.embedded = embedded
+	if embedded {
+		app.Window().Get("roofside").Set("storage", "none") // by choice: what ends the program must not say it is kept
+	}
+	app.Window().Get("document").Get("documentElement").Set("lang", shared.words.Tag)
 	// Held for as long as the program runs.
 	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
 		shared.tell()

@@ -56,7 +56,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()

@@ -17,6 +17,8 @@ var english = map[string]string{
 	"problem.twice": "given twice; the first is used", "problem.long": "too long to be read",
 	"working": "How it was reached",
 
+	"unknown.title": "No such page", "unknown.kept": "The address names no page here. Your records are kept.",
+
 	// Home.
 	"home.title": "Fans", "home.lead": "Record what the old fan did. Set the new one to match. Keep both.",
 	"home.start": "New fan", "home.loose": "Scratch record", "home.demo": "Try the example",
