@@ -25,3 +25,13 @@ func BenchmarkTurnsTableOfDemo(b *testing.B) {
 		sheet.TurnsTable(f)
 	}
 }
+
+// Time depends on the machine, memory does not: what a keystroke leaves to be
+// collected is held here.
+func TestTurnsTableAllocates(t *testing.T) {
+	f := demo(t)
+	set(t, f, "new.most-turns", "10 turns")
+	if n := testing.AllocsPerRun(100, func() { sheet.TurnsTable(f) }); n > 180 {
+		t.Errorf("%v allocations", n)
+	}
+}

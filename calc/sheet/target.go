@@ -140,3 +140,11 @@ func TargetVerdict(f *record.Fan) Verdict {
 	}
 	return v
 }
+
+// Apart returns how far a speed lies from the target, as a share of it.
+func Apart(speed, target Answer[unit.Speed]) (unit.Ratio, bool) {
+	if !speed.Known() || !target.Known() || target.Value == 0 {
+		return 0, false
+	}
+	return unit.Ratio(speed.Value/target.Value) - 1, true
+}

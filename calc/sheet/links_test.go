@@ -1,0 +1,106 @@
+package sheet_test
+
+import (
+	"math"
+	"os"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+)
+
+// linked are the answers that links.txt speaks of, by the names they are
+// published under.
+var linked = map[string]func(*record.Fan) (float64, bool){
+	"old.fan-speed": func(f *record.Fan) (float64, bool) {
+		a := sheet.FanSpeed(f, &f.Old)
+		return float64(a.Value), a.Known()
+	},
+	"new.fan-speed": func(f *record.Fan) (float64, bool) {
+		a := sheet.NewSpeedAt(f, sheet.NowTurns(f))
+		return float64(a.Value), a.Known()
+	},
+	"set.turns": func(f *record.Fan) (float64, bool) {
+		t := sheet.TurnsTable(f)
+		if t.Set < 0 {
+			return 0, false
+		}
+		return float64(t.Rows[t.Set].Turns), true
+	},
+	"at.airflow": func(f *record.Fan) (float64, bool) {
+		a := sheet.PointAt(f, sheet.PlannedSpeed(f, sheet.TurnsTable(f)), sheet.PlannedAir(f)).Airflow
+		return float64(a.Value), a.Known()
+	},
+}
+
+func TestPublishedLinks(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/links.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var f *record.Fan
+	var link string
+	var left map[string]string // what the link set and no line has told of yet
+	var refused []string
+	links, effects := 0, 0
+	finish := func() {
+		if len(left) > 0 || len(refused) > 0 {
+			t.Errorf("%s also sets %v and refuses %v", link, left, refused)
+		}
+	}
+	for line := range strings.Lines(string(data)) {
+		line = strings.TrimRight(line, "\n")
+		switch {
+		case line == "" || line[0] == '#':
+			continue
+		case line[0] == '/':
+			finish()
+			links++
+			link = line
+			_, fragment, _ := strings.Cut(line, "#")
+			texts, problems := record.ParseFragment(fragment)
+			f = record.NewFan()
+			problems = append(problems, f.Apply(texts)...)
+			left, refused = f.Texts(), nil
+			for _, p := range problems {
+				refused = append(refused, p.Key)
+			}
+			continue
+		}
+		effects++
+		key, text, _ := strings.Cut(strings.TrimSpace(line), " ")
+		switch key {
+		case "refused":
+			i := slices.Index(refused, text)
+			if i < 0 {
+				t.Errorf("%s takes %s", link, text)
+				continue
+			}
+			refused = slices.Delete(refused, i, i+1)
+		case "answer":
+			text, _, _ = strings.Cut(text, "=")
+			name, number, _ := strings.Cut(strings.TrimSpace(text), " ")
+			want, err := strconv.ParseFloat(number, 64)
+			if err != nil || linked[name] == nil {
+				t.Fatalf("%s: %s %q", link, name, number)
+			}
+			_, decimals, _ := strings.Cut(number, ".")
+			got, known := linked[name](f)
+			if !known || math.Abs(got-want) > 0.5*math.Pow(10, -float64(len(decimals)))+1e-12 {
+				t.Errorf("%s: %s is %v, known %v, want %s", link, name, got, known, number)
+			}
+		default:
+			if left[key] != text {
+				t.Errorf("%s sets %s to %q, want %q", link, key, left[key], text)
+			}
+			delete(left, key)
+		}
+	}
+	finish()
+	if links < 7 || effects < 30 {
+		t.Errorf("%d links with %d effects", links, effects)
+	}
+}
