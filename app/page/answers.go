@@ -20,7 +20,8 @@ type shown struct {
 	scale   *unit.Scale
 	verdict *sheet.Verdict
 	big     bool
-	plain   bool // without the way it was reached
+	plain   bool   // without the way it was reached
+	apart   string // how far from what it is held against
 }
 
 // answer draws an answer: the value, or what is wanted, or what is at fault.
@@ -34,6 +35,9 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 		w.Value = b.value(s.scale, Q(0).Kind(), float64(a.Value), float64(a.Band))
 		if a.From != sheet.FromPlace {
 			w.Value.From = b.T("from." + string(a.From))
+		}
+		if s.apart != "" {
+			w.Value.From = strings.TrimPrefix(w.Value.From+" · "+s.apart, " · ")
 		}
 		if !s.plain {
 			id := "working " + s.name

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -28,6 +30,7 @@ func (p *Drive) Render() app.UI {
 		blame(b, sheet.MotorPitch(&b.Fan.Old), sheet.FanPitch(&b.Fan.Old), sheet.MotorPitch(&b.Fan.New), sheet.BeltLength(&b.Fan.New), sheet.BeltLength(&b.Fan.Old))
 		return app.Div().Class("drive").Body(
 			v.headline(),
+			v.below(),
 			app.Div().Class("columns").Body(
 				app.Div().Class("answers").Body(v.compare(), v.turns(), v.sheaves()),
 				app.Div().Class("inputs").Body(
@@ -77,6 +80,39 @@ func (v *driveView) headline() app.UI {
 	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
 }
 
+// below says, under the plate, what goes with the move: the motor base, and a
+// reading that can't be what it seems.
+func (v *driveView) below() app.UI {
+	var body []app.UI
+	if t := sheet.LastReading(v.Fan); t != nil {
+		if doubt := sheet.TrialVerdict(v.Fan, t); doubt.Level >= sheet.Watch {
+			body = append(body, v.verdict("reading", doubt).UI())
+		}
+	}
+	if v.t.Set >= 0 {
+		if s := v.follow(v.t.Rows[v.t.Set]); s != "" {
+			body = append(body, app.P().Class("follow").Text(s))
+		}
+	}
+	return app.Div().Class("below").Body(body...)
+}
+
+// follow says what the setting asks of the motor base, which takes up the belt's
+// slack, and of the alignment.
+func (v *driveView) follow(r sheet.Row) string {
+	if !r.Base.Known || r.Base.V == 0 {
+		return ""
+	}
+	key, far := "follow.away", r.Base.V
+	if far < 0 {
+		key, far = "follow.toward", -far
+	}
+	shift := v.aside(max(r.Shift, -r.Shift))
+	inch := unit.Shop.In(v.Settings.Units).Label
+	figure, _ := v.Figure(&unit.Shop, float64(far))
+	return v.T(key, "far", figure+" "+inch, "shift", strings.TrimPrefix(shift, "+")+" "+inch)
+}
+
 // move words the next move, relative to the hand.
 func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 	switch m.Do {
@@ -115,19 +151,20 @@ func (b *bench) setting(t unit.Turns) string {
 func (v *driveView) compare() app.UI {
 	f := v.Fan
 	shipped := v.t.SpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
-	now := v.t.SpeedAt(f, sheet.NowTurns(f))
+	now, label := v.t.SpeedAt(f, sheet.NowTurns(f)), v.T("answer.new.fan-speed")
 	if r := f.Left(); r != nil && r.Reading.Speed.State() == record.Known {
-		now = sheet.Read("n₂", sheet.FromTachometer, &r.Reading.Speed)
+		now, label = sheet.Read("n₂", sheet.FromTachometer, &r.Reading.Speed), v.T("answer.left.fan-speed")
 	}
+	old := sheet.FanSpeed(f, &f.Old)
 	rotation := &unit.Rotation
 	sources := sheet.TargetVerdict(f)
 	mismatch := sheet.MismatchVerdict(f, &f.Old)
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
 		app.Div().Class("four").Body(
 			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: &sources}, v.t.Target),
-			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true}, sheet.FanSpeed(f, &f.Old)),
-			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true}, shipped),
-			answer(v.bench, shown{name: "new.fan-speed", scale: rotation, big: true}, now),
+			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: v.apart(old)}, old),
+			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true, apart: v.apart(shipped)}, shipped),
+			answer(v.bench, shown{name: "new.fan-speed", label: label, scale: rotation, big: true, apart: v.apart(now)}, now),
 		),
 		app.If(f.Old.Reading.Speed.State() == record.Known, func() app.UI {
 			return answer(v.bench, shown{name: "old.mismatch", scale: &unit.Share, verdict: &mismatch}, sheet.Mismatch(f, &f.Old))
@@ -147,6 +184,15 @@ func (v *driveView) compare() app.UI {
 			)
 		}),
 	)
+}
+
+// apart writes how far a speed lies from the target.
+func (v *driveView) apart(a sheet.Answer[unit.Speed]) string {
+	r, ok := sheet.Apart(a, v.t.Target)
+	if !ok {
+		return ""
+	}
+	return v.Signed(&unit.Share, float64(r))
 }
 
 // doubts shows what looks like a blunder, and nothing where nothing does.

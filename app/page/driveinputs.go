@@ -39,8 +39,11 @@ func sheaveKeys(side string, s *record.Side) []string {
 	keys := []string{"section", "groove", "sheave"}
 	if s.Sheave.Value() == record.Adjustable {
 		keys = append(keys, "turns", "anchor-turns", "anchor-pitch", "second-anchor-turns", "second-anchor-pitch")
-		if s.AnchorPitch.State() != record.Known {
-			keys = append(keys, "motor-sheave-outside", "motor-sheave-gap", "groove-angle", "motor-sheave")
+		switch {
+		case s.Turns.State() == record.Illegible: // it can't be closed to be counted
+			keys = append(keys, "motor-sheave-outside", "motor-sheave-gap", "groove-angle")
+		case s.AnchorPitch.State() != record.Known:
+			keys = append(keys, "motor-sheave")
 		}
 	} else {
 		keys = append(keys, "motor-sheave")
@@ -61,6 +64,9 @@ func (v *driveView) fresh() app.UI {
 		keys := []string{"new.section", "new.sheave"}
 		if s.Sheave.Value() != record.Fixed {
 			keys = append(keys, "new.anchor-turns", "new.anchor-pitch", "new.second-anchor-turns", "new.second-anchor-pitch", "new.most-turns", "new.flange-lead", "new.turns")
+			if s.Turns.State() == record.Illegible {
+				keys = append(keys, "new.motor-sheave-outside", "new.motor-sheave-gap", "new.groove-angle")
+			}
 		} else {
 			keys = append(keys, "new.motor-sheave")
 		}

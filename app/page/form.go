@@ -21,7 +21,7 @@ func (b *bench) field(key string) app.UI {
 		return b.quantity(key, p)
 	}
 	return widget.Field{
-		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Plain: true, Text: b.Text(key, p),
+		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
 		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
 	}.UI()
 }
@@ -70,7 +70,7 @@ func (b *bench) option(o string) string {
 func (b *bench) quantity(key string, m record.Measure) app.UI {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
-		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label,
+		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label, Fixed: b.Fan.ReadOnly(),
 		OnType:  b.guardedText(func(s string) { b.Type(key, m, s) }),
 		OnFocus: b.guarded(func() { b.typing = key }),
 	}
@@ -118,6 +118,9 @@ func (b *bench) basis(f *widget.Field, key string, m record.Measure) {
 		}
 	default:
 		f.Basis = b.T("basis.none")
+		if m.Fact().Basis == record.Stamped {
+			f.Basis = b.T("basis.unread")
+		}
 	}
 	f.BasisHelp = b.T("basis.help")
 	f.OnBasis = b.guarded(func() {

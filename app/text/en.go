@@ -39,10 +39,12 @@ var english = map[string]string{
 	"drive.sheaves": "Sheaves", "compare": "Speeds side by side",
 	"move.label": "The next move", "move.unknown": "To find the setting, enter:", "move.none": "No setting of this sheave reaches the target within its limits.",
 	"move.fixed": "A fixed sheave gives {speed}: {over} against the target.", "wanted.more": "and {n} more",
-	"move.stay":  "Leave it at {to}.",
-	"move.open":  "From {from}, open {turns}, to {to}. Opening is slower.",
-	"move.close": "From {from}, close {turns}, to {to}. Closing is faster.",
-	"move.turns": "{n} turns", "move.turn": "{n} turn",
+	"follow.away":   "Then move the motor base {far} away from the fan, and re-align: the belt shifts {shift} sideways. The sheave never takes up slack.",
+	"follow.toward": "Then move the motor base {far} toward the fan, and re-align: the belt shifts {shift} sideways. The sheave never takes up slack.",
+	"move.stay":     "Leave it at {to}.",
+	"move.open":     "From {from}, open {turns}, to {to}. Opening is slower.",
+	"move.close":    "From {from}, close {turns}, to {to}. Closing is faster.",
+	"move.turns":    "{n} turns", "move.turn": "{n} turn",
 	"move.target": "target {target}", "move.stepwise": "Close no more than half a turn at a time, and read amps at each.",
 	"turns.closed": "closed", "turns.open": "{n} open",
 	"turns.title": "Every half turn", "turns.wanting": "The table needs:",
@@ -72,7 +74,7 @@ var english = map[string]string{
 	"origin.count": "Counted ratio × motor speed", "origin.sheaves": "Diameters × motor speed", "origin.rating": "New fan's rating",
 
 	// Answers.
-	"answer.target.fan-speed": "Target", "answer.old.fan-speed": "Old, as found", "answer.shipped.fan-speed": "New, as shipped", "answer.new.fan-speed": "New, now",
+	"answer.target.fan-speed": "Target", "answer.old.fan-speed": "Old, as found", "answer.shipped.fan-speed": "New, as shipped", "answer.new.fan-speed": "New, now", "answer.left.fan-speed": "New, as left",
 	"answer.old.mismatch": "Reading against ratio", "answer.old.ratio": "Old: fan turns per motor turn", "answer.old.motor-pitch": "Old: motor sheave, pitch",
 	"answer.old.fan-pitch": "Old: fan sheave, pitch", "answer.old.belt-speed": "Old: belt speed", "answer.old.arc": "Old: arc on the small sheave",
 	"answer.new.motor-pitch": "New: motor sheave, pitch, now", "answer.new.belt-length": "New: pitch length of the belt", "answer.new.arc": "New: arc on the small sheave",
@@ -159,7 +161,7 @@ var english = map[string]string{
 
 	// How a value is known.
 	"basis.stamped": "stamped", "basis.measured": "measured", "basis.counted": "counted", "basis.computed": "computed", "basis.guessed": "guessed",
-	"basis.none": "known how?", "basis.illegible": "can't be read", "basis.cant": "I can't read this", "basis.help": "How it is known", "basis.band": "Known to ± {band} {unit} (common practice).",
+	"basis.none": "known how?", "basis.unread": "can't read it?", "basis.illegible": "can't be read", "basis.cant": "I can't read this", "basis.help": "How it is known", "basis.band": "Known to ± {band} {unit} (common practice).",
 
 	// Whose a value is.
 	"side.target": "Target", "side.old": "Old fan", "side.new": "New fan", "side.trial": "Reading {n}", "side.hood": "Hood", "side.want": "What if",

@@ -11,6 +11,7 @@ type Field struct {
 	Side  string // whose value it is, for those who can't see where it stands
 	Text  string
 	Plain bool // any text, not a number
+	Fixed bool // can be read, not changed
 
 	Unit      string
 	UnitHelp  string // what a tap on the unit does; "" for a unit that can't be switched
@@ -55,6 +56,9 @@ func (f Field) UI() app.UI {
 	}
 	if !f.Plain {
 		input = input.Attr("inputmode", "decimal")
+	}
+	if f.Fixed {
+		input = input.ReadOnly(true)
 	}
 	if f.Error != "" {
 		input = input.Aria("invalid", "true")

@@ -11,7 +11,27 @@ import (
 // stamped settings for the turns it is open; or as entered; or from its taped
 // outside diameter; or from its groove's width.
 func MotorPitch(s *record.Side) Answer[unit.Length] {
-	return MotorPitchAt(s, Read("t", FromPlace, &s.Turns))
+	return MotorPitchAt(s, Turns(s))
+}
+
+// Turns answers with the turns a side's adjustable sheave is open: counted; or,
+// for one that can't be closed to be counted, where its stamped settings put
+// the pitch diameter that its groove's width gives.
+func Turns(s *record.Side) Answer[unit.Turns] {
+	if known(&s.Turns) || !known(&s.MotorGap) || !anchored(s) {
+		return Read("t", FromPlace, &s.Turns)
+	}
+	var a Ask
+	t1, d1, t2, d2 := anchorsOf(&a, s)
+	d := Use(&a, "d", gapPitch(s))
+	at := At{"t1": t1.Term, "d1": d1.Term, "t2": t2.Term, "d2": d2.Term, "pitch": d.Term}
+	return Solve(&a, FromGap, "drive.adjustable", at, func() (unit.Turns, error) {
+		sheave, err := drive.NewAdjustable(t1.V(), d1.V(), t2.V(), d2.V())
+		if err != nil {
+			return 0, err
+		}
+		return sheave.Turns(d.V())
+	})
 }
 
 // MotorPitchAt is [MotorPitch] with an adjustable sheave open by turns.

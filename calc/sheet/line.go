@@ -38,7 +38,7 @@ func NowTurns(f *record.Fan) Answer[unit.Turns] {
 			return Read("t", FromTrial, &t.Turns)
 		}
 	}
-	return Read("t", FromPlace, &f.New.Turns)
+	return Turns(&f.New)
 }
 
 // NewSpeedAt answers with the new fan's speed when its sheave is open by
