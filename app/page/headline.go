@@ -1,0 +1,110 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// headline says what the hand does next.
+func (v *driveView) headline() app.UI {
+	m, wanted := sheet.NextMove(v.Fan, v.t)
+	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
+	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone && m.Do != sheet.DoFixed {
+		row := v.t.Rows[v.t.Set]
+		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
+		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
+		body = append(body, app.P().Class("gives").Body(
+			app.Output().Name("set.fan-speed").Body(app.Data().Value(exact(float64(m.Speed))).Attr("data-unit", "rpm").Text(figure), app.Text(" "+rpm)),
+			app.Text(" · "+v.T("move.target", "target", target+" "+rpm)+" · "+v.Signed(&unit.Share, float64(m.Over))),
+			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
+		))
+		over := sheet.OverVerdict(v.Fan, v.t)
+		w := row.Verdict()
+		if over.Level > w.Level {
+			w = over
+		}
+		if len(row.Verdicts) == 0 && over.Level == sheet.Within {
+			w = over
+		}
+		body = append(body, v.verdict("set", w).UI())
+		if m.Stepwise {
+			body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
+		}
+	}
+	if len(wanted) > 0 {
+		body = append(body, v.wanted("move", wanted))
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
+}
+
+// below says, under the plate, what goes with the move: the motor base, and a
+// reading that can't be what it seems.
+func (v *driveView) below() app.UI {
+	var body []app.UI
+	if t := sheet.LastReading(v.Fan); t != nil {
+		if doubt := sheet.TrialVerdict(v.Fan, t); doubt.Level >= sheet.Watch {
+			body = append(body, v.verdict("reading", doubt).UI())
+		}
+	}
+	if v.t.Set >= 0 {
+		if s := v.follow(v.t.Rows[v.t.Set]); s != "" {
+			body = append(body, app.P().Class("follow").Text(s))
+		}
+	}
+	return app.Div().Class("below").Body(body...)
+}
+
+// follow says what the setting asks of the motor base, which takes up the belt's
+// slack, and of the alignment.
+func (v *driveView) follow(r sheet.Row) string {
+	if !r.Base.Known || r.Base.V == 0 {
+		return ""
+	}
+	key, far := "follow.away", r.Base.V
+	if far < 0 {
+		key, far = "follow.toward", -far
+	}
+	shift := v.aside(max(r.Shift, -r.Shift))
+	inch := unit.Shop.In(v.Settings.Units).Label
+	figure, _ := v.Figure(&unit.Shop, float64(far))
+	return v.T(key, "far", figure+" "+inch, "shift", strings.TrimPrefix(shift, "+")+" "+inch)
+}
+
+// move words the next move, relative to the hand.
+func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
+	switch m.Do {
+	case sheet.DoNone:
+		return v.T("move.none")
+	case sheet.DoFixed:
+		s, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
+		return v.T("move.fixed", "speed", s+" "+rpm, "over", v.Signed(&unit.Share, float64(m.Over)))
+	case sheet.DoAsk:
+		if f := v.t.Speed.Fault; f != nil {
+			return v.faulty(f)
+		}
+		if f := v.t.Target.Fault; f != nil {
+			return v.faulty(f)
+		}
+		return v.T("move.unknown")
+	case sheet.DoStay:
+		return v.T("move.stay", "to", v.setting(m.To))
+	}
+	count := "move.turns"
+	if m.Turns <= 1 {
+		count = "move.turn"
+	}
+	return v.T("move."+string(m.Do), "from", v.setting(m.From), "to", v.setting(m.To), "turns", v.T(count, "n", v.Turns(m.Turns)))
+}
+
+// setting names a setting of the sheave.
+func (b *bench) setting(t unit.Turns) string {
+	if t == 0 {
+		return b.T("turns.closed")
+	}
+	return b.T("turns.open", "n", b.Turns(t))
+}

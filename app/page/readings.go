@@ -1,0 +1,80 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// readings is the log of trials: what was set, what was read.
+func (v *driveView) readings() app.UI {
+	ts := v.Fan.Trials
+	summary := v.T("readings.none")
+	if n := len(ts); n > 0 {
+		summary = v.T("readings.count", "n", v.Locale.WriteFixed(float64(n), 0))
+	}
+	return v.section("readings", v.T("section.readings"), summary, func() app.UI {
+		return app.Div().Class("readings").Body(
+			app.P().Class("field-note").Text(v.T("readings.help")),
+			app.Range(ts).Slice(func(i int) app.UI { return v.reading(len(ts)-1-i, ts[len(ts)-1-i]) }),
+			widget.Button("add reading", v.T("readings.add"), "primary wide", v.guarded(v.addReading)),
+		)
+	})
+}
+
+// addReading starts a trial at the setting the sheave stands at, or is to be
+// set to.
+func (v *driveView) addReading() {
+	now := sheet.NowTurns(v.Fan)
+	v.Do("", func() {
+		t := v.Fan.NewTrial()
+		if t == nil {
+			panic("the log is full")
+		}
+		if now.Known() {
+			v.must(record.Step(&t.Turns, now.Value))
+		}
+		v.must(t.At.Set(v.now()))
+		v.open["reading "+t.ID] = true
+	})
+}
+
+func (v *driveView) reading(i int, t *record.Trial) app.UI {
+	key := "trial." + t.ID + "."
+	title := v.T("side.trial", "n", v.Locale.WriteFixed(float64(i+1), 0))
+	summary := ""
+	if t.Turns.State() == record.Known {
+		summary = v.setting(t.Turns.Value())
+	}
+	if t.Reading.Speed.State() == record.Known {
+		s, rpm := v.Figure(&unit.Rotation, float64(t.Reading.Speed.Value()))
+		summary += " · " + s + " " + rpm
+	}
+	if t.Accepted.Value() == record.Yes {
+		summary += " · " + v.T("readings.accepted")
+	}
+	return v.section("reading "+t.ID, title, summary, func() app.UI {
+		keys := []string{key + "turns", key + "speed", key + "amps-1"}
+		if v.Fan.Supply.Value() != record.SinglePhase {
+			keys = append(keys, key+"amps-2", key+"amps-3", key+"volts-12", key+"volts-23", key+"volts-31")
+		} else {
+			keys = append(keys, key+"volts-12")
+		}
+		if v.Fan.Supply.Value() == record.Inverter {
+			keys = append(keys, key+"frequency")
+		}
+		keys = append(keys, key+"air-temperature", key+"motor-tachometer", key+"tipped-up", key+"accepted")
+		doubt := sheet.TrialVerdict(v.Fan, t)
+		return app.Div().Body(
+			app.If(t.Reading.Speed.State() == record.Known, func() app.UI { return v.verdict(t.ID, doubt).UI() }),
+			v.stepper(key+"turns", &t.Turns),
+			v.fields(keys...),
+			widget.Button("remove "+t.ID, v.T("readings.remove"), "", v.guarded(func() {
+				v.Do("", func() { v.Fan.RemoveTrial(t.ID) })
+			})),
+		)
+	})
+}
