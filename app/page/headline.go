@@ -23,15 +23,8 @@ func (v *driveView) headline() app.UI {
 			app.Text(" · "+v.T("move.target", "target", target+" "+rpm)+" · "+v.Signed(&unit.Share, float64(m.Over))),
 			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
 		))
-		over := sheet.OverVerdict(v.Fan, v.t)
-		w := row.Verdict()
-		if over.Level > w.Level {
-			w = over
-		}
-		if len(row.Verdicts) == 0 && over.Level == sheet.Within {
-			w = over
-		}
-		body = append(body, v.verdict("set", w).UI())
+		worst := sheet.Worst([]sheet.Verdict{sheet.OverVerdict(v.Fan, v.t), row.Verdict()})
+		body = append(body, v.verdict("set", worst).UI())
 		if m.Stepwise {
 			body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
 		}

@@ -6,7 +6,6 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
-	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
 )
