@@ -5,6 +5,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
+	"roofside/app/widget"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
@@ -21,6 +22,7 @@ func (v *driveView) headline() app.UI {
 		body = append(body, app.P().Class("gives").Body(
 			app.Output().Name("set.fan-speed").Body(app.Data().Value(exact(float64(m.Speed))).Attr("data-unit", "rpm").Text(figure), app.Text(" "+rpm)),
 			app.Text(" · "+v.T("move.target", "target", target+" "+rpm)+" · "+v.Signed(&unit.Share, float64(m.Over))),
+			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
 		))
 		worst := sheet.Worst([]sheet.Verdict{sheet.OverVerdict(v.Fan, v.t), row.Verdict()})
@@ -43,6 +45,10 @@ func (v *driveView) below() app.UI {
 		if doubt := sheet.TrialVerdict(v.Fan, t); doubt.Level >= sheet.Watch {
 			body = append(body, v.verdict("reading", doubt).UI())
 		}
+	}
+	if v.t.Set >= 0 && v.open["working set"] {
+		a := v.t.SpeedAt(v.Fan, sheet.Setting(v.t.Rows[v.t.Set].Turns))
+		body = append(body, v.working(shown{scale: &unit.Rotation}, &a.Steps, float64(a.Value)).UI())
 	}
 	if v.t.Set >= 0 {
 		if s := v.follow(v.t.Rows[v.t.Set]); s != "" {

@@ -51,12 +51,12 @@ func (s Fans) Save(id string, f *record.Fan) error {
 	if err != nil {
 		return err
 	}
-	if err := s.Shelf.Put(fanPrefix+id, string(data)); err != nil || id == Scratch {
-		return err
+	if _, known := s.Shelf.Get(fanPrefix + id); known || id == Scratch {
+		return s.Shelf.Put(fanPrefix+id, string(data))
 	}
 	ids := s.IDs()
-	if slices.Contains(ids, id) {
-		return nil
+	if err := s.Shelf.Put(fanPrefix+id, string(data)); err != nil {
+		return err
 	}
 	return s.order(append(ids, id))
 }

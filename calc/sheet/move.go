@@ -6,6 +6,9 @@ import (
 	"roofside/calc/unit"
 )
 
+// Setting answers with a setting of the sheave as it is thought of, not read.
+func Setting(t unit.Turns) Answer[unit.Turns] { return fixed(t, "") }
+
 // A Move is what the hand does next to the motor sheave.
 type Move struct {
 	Do       Do

@@ -1,0 +1,219 @@
+package desk
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"roofside/app/store"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+func fresh(t *testing.T) *Desk {
+	t.Helper()
+	return Open(store.Memory(), "en-US")
+}
+
+// sheave is the old fan sheave's place, and its key.
+func sheave(d *Desk) (string, *record.Entry[unit.Length]) {
+	return "old.fan-sheave", &d.Fan.Old.FanSheave
+}
+
+func TestTypingReachesTheRecordAndTheShelf(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	d.Type(key, p, "8 1/2")
+	if got := p.Text(); got != "8-1/2 in" {
+		t.Errorf("the record holds %q", got)
+	}
+	again := Open(d.Fans.Shelf, "en-US")
+	if got := again.Fan.Old.FanSheave.Text(); got != "8-1/2 in" {
+		t.Errorf("opened again it holds %q", got)
+	}
+}
+
+func TestWhatIsNoValueIsKept(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	for _, typed := range []string{"abc", "0", "-3", "1e308", "8.6.1", "900 in"} {
+		d.Type(key, p, typed)
+		if p.State() != record.Garbled {
+			t.Errorf("%q is in state %v", typed, p.State())
+		}
+		if _, err := d.Echo(key, p); err == nil {
+			t.Errorf("%q: nothing is said beside the field", typed)
+		}
+		again := Open(d.Fans.Shelf, "en-US")
+		if got := again.Text(key, &again.Fan.Old.FanSheave); got != typed {
+			t.Errorf("%q came back as %q", typed, got)
+		}
+	}
+}
+
+// There and back gives the same digits: the record never changes.
+func TestSwitchingUnitsChangesNoValue(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	for _, typed := range []string{"8.60", "3-1/2", "0.3", "7.777777"} {
+		d.Type(key, p, typed)
+		stored := p.Text()
+		d.Switch(key, p)
+		if got := d.Shown(key, p).Symbol; got != "mm" {
+			t.Fatalf("switched to %s", got)
+		}
+		if got := d.Text(key, p); got == typed {
+			t.Errorf("%q in millimeters is still %q", typed, got)
+		}
+		d.ChangeUnits(unit.SI)
+		d.ChangeUnits(unit.US)
+		if got := d.Text(key, p); got != typed || p.Text() != stored {
+			t.Errorf("%q came back as %q, stored as %q", typed, got, p.Text())
+		}
+	}
+}
+
+func TestOneFieldSwitchesAlone(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	d.Switch(key, p)
+	if got := d.Shown("old.motor-sheave", &d.Fan.Old.MotorSheave).Symbol; got != "in" {
+		t.Errorf("the other field shows %s", got)
+	}
+	if got := d.Shown("new.fan-sheave", &d.Fan.New.FanSheave).Symbol; got != "mm" {
+		t.Errorf("the twin of the other fan shows %s", got)
+	}
+}
+
+func TestUndoTakesAValueBackWhole(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	for _, typed := range []string{"8", "8.", "8.6"} {
+		d.Type(key, p, typed)
+	}
+	d.Type("old.motor-sheave", &d.Fan.Old.MotorSheave, "3.4")
+	d.Undo()
+	if f := d.Fan.Old; f.MotorSheave.State() != record.Unknown || f.FanSheave.Text() != "8.6 in" {
+		t.Errorf("after one step back: %q, %q", f.MotorSheave.Text(), f.FanSheave.Text())
+	}
+	d.Undo()
+	if got := d.Fan.Old.FanSheave.Text(); got != "" || d.CanUndo() {
+		t.Errorf("after two steps back: %q", got)
+	}
+}
+
+func TestALinkLosesNothing(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	d.Type(key, p, "8.6")
+	d.Follow("old.motor-sheave=3.4in&nonsense=1")
+	if d.ID != store.Scratch || d.Fan.Old.MotorSheave.Text() != "3.4 in" || d.Fan.Old.FanSheave.State() != record.Unknown {
+		t.Error("the link is not what is open")
+	}
+	if len(d.Problems) != 1 || d.Problems[0].Key != "nonsense" {
+		t.Errorf("problems: %v", d.Problems)
+	}
+	ids := d.Fans.IDs()
+	if len(ids) != 1 {
+		t.Fatalf("%d fans are kept", len(ids))
+	}
+	d.Take(ids[0])
+	if got := d.Fan.Old.FanSheave.Text(); got != "8.6 in" {
+		t.Errorf("the earlier scratch record holds %q", got)
+	}
+	d.Follow("")
+	if d.ID != ids[0] {
+		t.Error("an empty fragment closed the fan")
+	}
+}
+
+func TestAKeptFanIsNotChangedByALink(t *testing.T) {
+	d := fresh(t)
+	f := record.NewFan()
+	d.Start(f)
+	id := d.ID
+	d.Follow("old.fan-sheave=9in")
+	d.Take(id)
+	if got := d.Fan.Old.FanSheave.Text(); got != "" {
+		t.Errorf("the kept fan holds %q", got)
+	}
+}
+
+func TestARecordOfALaterFormIsNotWritten(t *testing.T) {
+	d := fresh(t)
+	const later = `{"form":2,"fan":{"name":"Later","unheard-of":"1"}}`
+	if err := d.Fans.Shelf.Put("fan/later", later); err != nil {
+		t.Fatal(err)
+	}
+	d.Take("later")
+	d.Type("name", &d.Fan.Name, "changed")
+	d.Undo()
+	if got, _ := d.Fans.Shelf.Get("fan/later"); got != later {
+		t.Errorf("it was rewritten: %s", got)
+	}
+	if d.Fan.Name.Text() != "Later" {
+		t.Errorf("its name is %q", d.Fan.Name.Text())
+	}
+}
+
+func TestADamagedRecordIsSetAside(t *testing.T) {
+	d := fresh(t)
+	if err := d.Fans.Shelf.Put("fan/broken", `{"form":1,"fan":`); err != nil {
+		t.Fatal(err)
+	}
+	d.Take("broken")
+	if !d.Damaged || d.ID != store.Scratch {
+		t.Errorf("damaged %v, open %q", d.Damaged, d.ID)
+	}
+	if got, _ := d.Fans.Shelf.Get("aside/broken"); !strings.HasPrefix(got, `{"form":1`) {
+		t.Errorf("set aside: %q", got)
+	}
+}
+
+// full is a shelf without room.
+type full struct{ store.Shelf }
+
+func (full) Put(string, string) error { return store.ErrFull }
+
+func TestAFullDeviceIsSaidAndTheRecordGoesOn(t *testing.T) {
+	d := Open(full{store.Memory()}, "en-US")
+	key, p := sheave(d)
+	d.Type(key, p, "8.6")
+	if !errors.Is(d.Trouble, store.ErrFull) {
+		t.Errorf("trouble: %v", d.Trouble)
+	}
+	if p.Text() != "8.6 in" {
+		t.Errorf("the record holds %q", p.Text())
+	}
+}
+
+func TestTheOtherReadingIsOneTapAway(t *testing.T) {
+	d := fresh(t)
+	p := &d.Fan.Old.MotorSpeed
+	d.Type("old.motor-speed", p, "1,725")
+	r, err := d.Echo("old.motor-speed", p)
+	if err != nil || p.Text() != "1725 rpm" || r.Other == "" {
+		t.Fatalf("%q, other %q, %v", p.Text(), r.Other, err)
+	}
+	d.TakeOther("old.motor-speed", p, r.Other)
+	if p.Text() != "1.725 rpm" {
+		t.Errorf("the other reading is %q", p.Text())
+	}
+}
+
+func TestUnitsFollowTheBrowsersRegion(t *testing.T) {
+	for tag, want := range map[string]unit.System{"en-US": unit.US, "es-US": unit.US, "en": unit.US, "": unit.US, "x!": unit.US, "de-DE": unit.SI, "es-MX": unit.SI, "en-CA": unit.SI} {
+		if got := Open(store.Memory(), tag).Settings.Units; got != want {
+			t.Errorf("%q: %v", tag, got)
+		}
+	}
+}
+
+func TestTurnsAreWrittenAsTheHandCountsThem(t *testing.T) {
+	d := fresh(t)
+	for turns, want := range map[unit.Turns]string{0: "0", 0.5: "½", 2.5: "2½", 1.25: "1¼", 3: "3", 2.4: "2.40"} {
+		if got := d.Turns(turns); got != want {
+			t.Errorf("%v is written %q, not %q", float64(turns), got, want)
+		}
+	}
+}

@@ -1,0 +1,77 @@
+package store
+
+import (
+	"errors"
+	"slices"
+	"testing"
+
+	"roofside/calc/record"
+)
+
+func named(t *testing.T, name string) *record.Fan {
+	t.Helper()
+	f := record.NewFan()
+	if err := f.Name.Set(name); err != nil {
+		t.Fatal(err)
+	}
+	return f
+}
+
+func TestFansKeepTheirOrder(t *testing.T) {
+	s := Fans{Memory()}
+	for _, id := range []string{"c", "a", "b"} {
+		if err := s.Save(id, named(t, id)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := s.Save(Scratch, named(t, "scratch")); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.Save("a", named(t, "again")); err != nil {
+		t.Fatal(err)
+	}
+	if got := s.IDs(); !slices.Equal(got, []string{"c", "a", "b"}) {
+		t.Errorf("order %v", got)
+	}
+	f, problems, err := s.Load("a")
+	if err != nil || problems != nil || f.Name.Text() != "again" {
+		t.Errorf("%q %v %v", f.Name.Text(), problems, err)
+	}
+}
+
+// The entries are the truth: an index that is lost or broken is made anew.
+func TestALostIndexLosesNoFan(t *testing.T) {
+	s := Fans{Memory()}
+	for _, id := range []string{"b", "a"} {
+		if err := s.Save(id, named(t, id)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, index := range []string{"", "[", `["gone","b"]`, `{"a":1}`} {
+		if err := s.Shelf.Put(indexEntry, index); err != nil {
+			t.Fatal(err)
+		}
+		got := s.IDs()
+		slices.Sort(got)
+		if !slices.Equal(got, []string{"a", "b"}) {
+			t.Errorf("index %q: %v", index, got)
+		}
+	}
+}
+
+func TestAFanThatIsNotThere(t *testing.T) {
+	if _, _, err := (Fans{Memory()}).Load("nobody"); !errors.Is(err, ErrNone) {
+		t.Error(err)
+	}
+}
+
+func TestIDsDiffer(t *testing.T) {
+	seen := map[string]bool{}
+	for range 1000 {
+		id := NewID()
+		if len(id) != 8 || seen[id] {
+			t.Fatalf("id %q", id)
+		}
+		seen[id] = true
+	}
+}
