@@ -87,8 +87,22 @@ func TestDemoAtTheColdestStart(t *testing.T) {
 		t.Errorf("%+v", v)
 	}
 	near(t, "judged", v.Value.Base, high)
+	// The rows of the table as well: 1.25 hp carries the report's air, not the cold.
+	set(t, f, "new.motor-power", "1.25 hp")
+	for air, want := range map[string]sheet.Level{"": sheet.Within, "5 F": sheet.Watch, "100 F": sheet.Within} {
+		set(t, f, "coldest-air", air)
+		rows := sheet.TurnsTable(f).Rows
+		if got := rulesOf(rows[6])[sheet.RulePlateAmps]; got != want {
+			t.Errorf("coldest air %q: %+v", air, rows[6].Verdicts)
+		}
+		for _, v := range rows[6].Verdicts {
+			if v.Rule == sheet.RulePlateAmps && !v.Cold {
+				t.Error("not said to be judged cold")
+			}
+		}
+	}
 	// A motor that this loads to its plate, give or take a tenth.
-	set(t, f, "new.motor-power", "1.36 hp", "target.power", "1.15 hp; within 10 %")
+	set(t, f, "coldest-air", "5 F", "new.motor-power", "1.36 hp", "target.power", "1.15 hp; within 10 %")
 	table = sheet.TurnsTable(f)
 	if v = sheet.MotorVerdict(f, table.Basis, speed); v.Level != sheet.Unjudged || len(v.Wanted) == 0 || f.KeyOf(v.Wanted[0]) != "new.no-load-amps" {
 		t.Errorf("%+v", v)

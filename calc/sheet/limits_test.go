@@ -67,6 +67,7 @@ func TestServiceFactorIsVoid(t *testing.T) {
 		{"at 40 °C", []string{"trial.a.air-temperature", "40 C"}, false},
 		{"above 40 °C", []string{"trial.a.air-temperature", "105 F"}, true},
 		{"1 % of unbalance", []string{"old.volts-12", "200 V", "old.volts-23", "202 V", "old.volts-31", "198 V"}, false},
+		{"1.005 %", []string{"old.volts-12", "200 V", "old.volts-23", "202.01 V", "old.volts-31", "197.99 V"}, true},
 		{"more than 1 %", []string{"old.volts-12", "200 V", "old.volts-23", "203 V", "old.volts-31", "197 V"}, true},
 		{"balanced since", []string{"old.volts-12", "200 V", "old.volts-23", "210 V", "old.volts-31", "190 V", "trial.a.volts-12", "208 V", "trial.a.volts-23", "208 V", "trial.a.volts-31", "208 V"}, false},
 		{"on a drive", []string{"supply", "drive"}, true},
@@ -87,6 +88,20 @@ func TestServiceFactorIsVoid(t *testing.T) {
 	beyond.Value, beyond.Band = beyond.Value*1.05, 0
 	if v := sheet.MotorVerdict(f, sheet.FanBasis(f), beyond); v.Level != sheet.Stop || v.Rule != sheet.RuleServiceVoid {
 		t.Errorf("%+v", v)
+	}
+}
+
+// At 1.1 of its plate power the methods lie between 10.7 and 11 A of 10 A; what
+// is past the plate by all of them is past the service factor by none or some.
+func TestPastThePlate(t *testing.T) {
+	for service, want := range map[string]sheet.Level{"11.1 A": sheet.Watch, "10.9 A": sheet.Watch, "10.6 A": sheet.Stop, "": sheet.Watch} {
+		f := fan(t, "supply=three-phase&same-wheel=yes&target.speed=700rpm&target.power=1.1hp&new.motor-power=1hp&new.motor-amps=10A&new.wheel-max-speed=1080rpm")
+		set(t, f, "new.service-factor-amps", service)
+		v := sheet.MotorVerdict(f, sheet.FanBasis(f), speedAt(t, f, "700 rpm"))
+		if v.Level != want || want == sheet.Watch && v.Rule != sheet.RulePlateAmps || want == sheet.Stop && v.Rule != sheet.RuleServiceAmps {
+			t.Errorf("service-factor amps %q: %+v", service, v)
+		}
+		near(t, "judged by", v.Value.Base, 0.3*10+1.1*7)
 	}
 }
 

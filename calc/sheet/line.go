@@ -124,9 +124,7 @@ func (l *line) settle(read bool) {
 	}
 	if !(l.ratio > 0) { // a load that no such motor turns: its slip says nothing
 		l.ratio = 0
-		return
 	}
-	l.speed = l.settled(l.ratio)
 }
 
 // settled returns the fan's speed at which the motor's slip and the load agree:

@@ -17,6 +17,8 @@ func TestMismatch(t *testing.T) {
 		settles    string
 	}{
 		{"sound", stamped + "&speed=681rpm;within 0rpm", 1 - 681/expected, sheet.Within, sheet.RuleSlip, ""},
+		{"slips 2.99 %", stamped + "&speed=667.34rpm;within 0rpm", 1 - 667.34/expected, sheet.Within, sheet.RuleSlip, ""},
+		{"slips 3.01 %", stamped + "&speed=667.20rpm;within 0rpm", 1 - 667.2/expected, sheet.Watch, sheet.RuleSlip, ""},
 		{"slips", stamped + "&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleSlip, ""},
 		{"at 3 %, give or take", stamped + "&speed=667rpm;within 5rpm", 1 - 667/expected, sheet.Unjudged, sheet.RuleSlip, "old.speed"},
 		{"faster than its belt", stamped + "&speed=700rpm;within 0rpm", 1 - 700/expected, sheet.Watch, sheet.RuleNegativeSlip, ""},

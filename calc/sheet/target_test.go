@@ -67,7 +67,9 @@ func TestOriginsThatDisagree(t *testing.T) {
 		settles   string
 	}{
 		{"2.9 % apart", "732.6rpm", sheet.Within, ""},
-		{"3.1 % apart", "734.1rpm", sheet.Watch, ""},
+		{"2.98 % apart", "733.2rpm", sheet.Within, ""},
+		{"3.02 % apart", "733.5rpm", sheet.Watch, ""},
+		{"a band reaches under 3 %", "736rpm;within 10rpm", sheet.Unjudged, "target.tag-speed"},
 		{"3.1 % below", "689.9rpm", sheet.Watch, ""},
 		{"a band reaches over 3 %", "730rpm;within 10rpm", sheet.Unjudged, "target.tag-speed"},
 		{"all of a band is over 3 %", "750rpm;within 10rpm", sheet.Watch, ""},

@@ -148,6 +148,18 @@ func TestRowsAreJudged(t *testing.T) {
 			t.Errorf("row %d moves %v: %v, want %v", i, r.Base.V, got, want)
 		}
 	}
+	// Travel is measured from where the base stood, not from where it stands.
+	set(t, f, "trial.a.turns", "2.5 turns")
+	for i, r := range sheet.TurnsTable(f).Rows {
+		want := sheet.Within
+		if center(4-0.1*float64(i), 8.4, length(4.0, 8.4, 15.75))-15.75 > 0.4 {
+			want = sheet.Watch
+		}
+		if got := rulesOf(r)[sheet.RuleTravel]; got != want {
+			t.Errorf("row %d: %v, want %v", i, got, want)
+		}
+	}
+	f.RemoveTrial("a")
 	set(t, f, "new.travel-away", "?")
 	if got := rulesOf(sheet.TurnsTable(f).Rows[6])[sheet.RuleTravel]; got != sheet.Unjudged {
 		t.Errorf("unread travel: %v", got)
@@ -197,6 +209,8 @@ func TestRowToSet(t *testing.T) {
 		{"closed already", []string{"target.speed", "820 rpm"}, 0, 1750*4/8.4/820 - 1, sheet.Within, sheet.DoStay},
 		{"out of reach above", []string{"target.speed", "834 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
 		{"out of reach below", []string{"target.speed", "550 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
+		{"5.01 % under the slowest", []string{"target.speed", "555.5 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
+		{"4.99 % under the slowest", []string{"target.speed", "555.6 rpm"}, 12, 1750*2.8/8.4/555.6 - 1, sheet.Within, sheet.DoOpen},
 		{"just above the slowest", []string{"target.speed", "560 rpm"}, 12, 1750*2.8/8.4/560 - 1, sheet.Within, sheet.DoOpen},
 		{"the wheel forbids it", []string{"new.wheel-max-speed", "700 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
 	} {
