@@ -178,6 +178,12 @@ func TestRowsAreJudged(t *testing.T) {
 	if len(rows) != 15 || rulesOf(rows[1])[sheet.RuleLeastTurns] != sheet.Watch || rulesOf(rows[2])[sheet.RuleLeastTurns] != sheet.Within {
 		t.Errorf("%d rows: %v %v", len(rows), rulesOf(rows[1]), rulesOf(rows[2]))
 	}
+	// An A belt in a combination groove wants 3.6 in (IP-20, Table 9).
+	f = fan(t, bench+"&new.groove=combination")
+	rows = sheet.TurnsTable(f).Rows
+	if rulesOf(rows[4])[sheet.RuleSectionSheave] != sheet.Within || rulesOf(rows[5])[sheet.RuleSectionSheave] != sheet.Watch {
+		t.Errorf("%v %v", rulesOf(rows[4]), rulesOf(rows[5]))
+	}
 	// 6500 ft/min of belt: a 3450 rpm motor on 7.3 in.
 	f = fan(t, bench)
 	set(t, f, "new.motor-speed", "3450 rpm", "new.anchor-pitch", "7.3 in", "new.second-anchor-pitch", "7.0 in")
@@ -307,6 +313,26 @@ func TestSetFromAReading(t *testing.T) {
 	table := sheet.TurnsTable(f)
 	if table.Speed.Known() || table.Speed.Fault == nil || f.KeyOf(table.Speed.Fault.Place) != "trial.a.speed" {
 		t.Errorf("garbled reading: %+v", table.Speed)
+	}
+}
+
+func TestTableAtAnotherFrequency(t *testing.T) {
+	f := fan(t, bench+"&target.power=1hp&new.frequency=59Hz")
+	for i, r := range sheet.TurnsTable(f).Rows {
+		n := float64(r.Speed)
+		near(t, "speed at 59 Hz", r.Speed, (1770-50*0.5*math.Pow(n/700, 3))*(4-0.1*float64(i))/8.4)
+	}
+}
+
+// Readings that no such motor can have leave its slip out.
+func TestTableUnderAnImpossibleLoad(t *testing.T) {
+	f := fan(t, bench+"&target.power=200hp&trial.a.turns=2&trial.a.speed=700rpm")
+	table := sheet.TurnsTable(f)
+	if len(table.Rows) != 13 {
+		t.Fatalf("%d rows", len(table.Rows))
+	}
+	for i, r := range table.Rows {
+		near(t, "speed", r.Speed, 700*(4-0.1*float64(i))/3.6)
 	}
 }
 
