@@ -58,11 +58,8 @@ func ArcByRule(driver, driven, center unit.Length, slope unit.Angle) (unit.Angle
 //
 // Method: belt.arc.factor.
 func ArcFactor(arc unit.Angle) (unit.Ratio, error) {
-	if err := limit.Positive("arc", arc); err != nil {
+	if err := checkArc(arc); err != nil {
 		return 0, err
-	}
-	if arc > 2*math.Pi {
-		return 0, limit.Break("arc", limit.OutOfRange)
 	}
 	return limit.Result(unit.Ratio(1.25 * (1 - math.Pow(5, -float64(arc)/math.Pi))))
 }

@@ -6,7 +6,10 @@
 // through [Result]; so none of them returns a NaN or an infinity.
 package limit
 
-import "math"
+import (
+	"errors"
+	"math"
+)
 
 // A Rule names what an input breaks. The spellings are keys for messages and
 // never change.
@@ -32,6 +35,7 @@ const (
 	GrooveTooNarrow   Rule = "grooveTooNarrow"   // the belt would ride above the sheave's rim
 	SheaveTooSmall    Rule = "sheaveTooSmall"    // no pitch diameter is left under the rim
 	NotTabulated      Rule = "notTabulated"      // the table has no such row
+	TooCoarse         Rule = "tooCoarse"         // the reading error is as large as the reading
 )
 
 // Rules of motors, air and supply.
@@ -44,6 +48,8 @@ const (
 	NoLoadTooLarge   Rule = "noLoadTooLarge"   // no-load current not under full-load current
 	NotAllowed       Rule = "notAllowed"       // the code has no rate because the use is not permitted
 	TooUnbalanced    Rule = "tooUnbalanced"    // a motor is not to be run on such a supply
+	NoTriangle       Rule = "noTriangle"       // no three phasors that close have these magnitudes
+	NotThree         Rule = "notThree"         // a lead roll has three positions
 )
 
 // An Error is an input that a formula can't take.
@@ -62,6 +68,16 @@ func (e *Error) Error() string {
 // Break returns the error of a parameter that breaks a rule.
 func Break(parameter string, rule Rule) error {
 	return &Error{Parameter: parameter, Rule: rule}
+}
+
+// Rename returns err with another name for its parameter, where a formula passes
+// an input on under a name of its own; any other error as it is.
+func Rename(err error, from, to string) error {
+	var e *Error
+	if errors.As(err, &e) && e.Parameter == from {
+		return Break(to, e.Rule)
+	}
+	return err
 }
 
 // Finite reports a parameter that is a NaN or an infinity.

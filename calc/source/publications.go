@@ -8,6 +8,10 @@ var (
 	ClassicalBelts     = Publication{"ip-20", "ANSI/RMA IP-20: drives with classical V-belts and sheaves", "1988, as tabulated in Machinery's Handbook", LookedUp}
 	NarrowBelts        = Publication{"ip-22", "ANSI/RMA IP-22: drives with narrow V-belts and sheaves", "", Memory}
 	LightBelts         = Publication{"ip-23", "ANSI/RMA IP-23: drives with light-duty V-belts", "", Memory}
+	ProcessMachinery   = Publication{"process-machinery", "Practical Machinery Management for Process Plants: Major Process Equipment Maintenance and Repair, chapter on V-belts", "stored copy", LookedUp}
+	PlantHandbook      = Publication{"plant-handbook", "Plant Engineering Handbook, chapter 58", "stored copy", LookedUp}
+	EquipmentManual    = Publication{"tm-5-3820", "US Army TM 5-3820-233-12/1", "", LookedUp}
+	MaintenanceManual  = Publication{"hdbk-1164", "MIL-HDBK-1164", "title not seen", LookedUp}
 	MachineElements    = Publication{"machine-elements", "Machine Elements in Mechanical Design", "4th edition", LookedUp}
 	MechanicalDesign   = Publication{"mechanical-design", "Mechanical Engineering Design, solutions manual, chapter 17", "stored copy", LookedUp}
 	VentilationManual  = Publication{"mo-114", "Maintenance and Operation of Ventilation Systems", "NAVFAC MO-114, volume 3", LookedUp}
@@ -39,6 +43,6 @@ func Publications() []Publication {
 		VentilationManual, ElectricalScience, MachineryCourse, ElectricalMachines, MotorStandard,
 		UnbalanceSheet, LoadSheet, EnergyHandbook, LoadArticle, FluidMechanics, Refrigeration, DrivesGuide,
 		Fundamentals, EnergyReference, MechanicalCode, HoodPermit, HospitalManual, KitchenSpec,
-		BalanceSpec, HoodStandard,
+		BalanceSpec, HoodStandard, ProcessMachinery, PlantHandbook, EquipmentManual, MaintenanceManual,
 	}
 }
