@@ -30,6 +30,7 @@ var may = map[string][]string{
 	"belt":               {"unit", "source", "limit", "drive"}, // a belt number's section
 	"airflow":            {"unit", "source", "limit"},
 	"phase":              {"unit", "source", "limit"},
+	"raceway":            {"unit", "source", "limit"},
 	"record":             {"unit", "source", "limit", "number"},
 	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "record"},
 	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase"},

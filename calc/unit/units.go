@@ -104,7 +104,8 @@ func (Turns) Kind() *Kind { return &turns }
 // Kinds returns every kind of the package.
 func Kinds() []*Kind {
 	return []*Kind{&lengths, &speeds, &velocities, &flows, &pressures, &powers, &forces, &voltages,
-		&currents, &frequencies, &temperatures, &densities, &angles, &ratios, &turns}
+		&currents, &frequencies, &temperatures, &densities, &angles, &ratios, &turns, &linearMasses, &apparents,
+		&areas, &volumes, &lineImpedances, &resistivities, &differences}
 }
 
 // Scales, named for what is written in them.
