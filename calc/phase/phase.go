@@ -2,7 +2,7 @@
 //
 // Terms. Unbalance is the largest deviation of the three readings from their
 // average, over that average: volts line to line, or line amps. It is the
-// definition of NEMA, not the sequence components of IEC. Derating is the share
+// definition of NEMA; [SequenceFactor] is that of IEC. Derating is the share
 // of its plate power that a motor may give on an unbalanced supply.
 package phase
 

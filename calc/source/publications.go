@@ -19,6 +19,13 @@ var (
 	MachineryCourse    = Publication{"machinery-course", "University course in electric machinery, solution of problem 9-5", "title not seen", LookedUp}
 	ElectricalMachines = Publication{"electrical-machines", "Electrical Machines-2, textbook examples", "inputs of the examples only", LookedUp}
 	MotorStandard      = Publication{"mg-1", "NEMA MG 1: Motors and Generators", "", Memory}
+	MotorGuide         = Publication{"mg-1-condensed", "NEMA MG 1, condensed: information guide", "2011, sections 9.9 and 9.10 in part", LookedUp}
+	VoltageSheet       = Publication{"tip-sheet-9", "Motor Systems Tip Sheet 9", "DOE/GO-102012-3736, 2012", LookedUp}
+	CircuitsText       = Publication{"electric-circuits", "Lessons In Electric Circuits", "open textbook", LookedUp}
+	TransmissionText   = Publication{"transmission", "Electric Power Transmission System Engineering", "example 9.1, in a companion set of examples", LookedUp}
+	SupplyStandard     = Publication{"c84-1", "ANSI C84.1: electric power systems and equipment, voltage ratings", "2011 to 2020", Memory}
+	SequenceStandard   = Publication{"iec-60034-26", "IEC 60034-26: rotating machines, effects of unbalanced voltages", "", Memory}
+	ElectricalCode     = Publication{"nfpa-70", "NFPA 70: National Electrical Code", "2023, stored transcription", LookedUp}
 	UnbalanceSheet     = Publication{"tip-sheet-7", "Motor Systems Tip Sheet 7", "DOE/GO-102012-3733, 2012", LookedUp}
 	LoadSheet          = Publication{"motor-load", "Determining Electric Motor Load and Efficiency, US DOE fact sheet", "figures of its example as quoted elsewhere", LookedUp}
 	EnergyHandbook     = Publication{"energy-management", "Energy-management handbook, part on electric motors", "title not seen; data of its example only", LookedUp}
@@ -44,5 +51,6 @@ func Publications() []Publication {
 		UnbalanceSheet, LoadSheet, EnergyHandbook, LoadArticle, FluidMechanics, Refrigeration, DrivesGuide,
 		Fundamentals, EnergyReference, MechanicalCode, HoodPermit, HospitalManual, KitchenSpec,
 		BalanceSpec, HoodStandard, ProcessMachinery, PlantHandbook, EquipmentManual, MaintenanceManual,
+		MotorGuide, VoltageSheet, CircuitsText, TransmissionText, SupplyStandard, SequenceStandard, ElectricalCode,
 	}
 }

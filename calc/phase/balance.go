@@ -1,0 +1,191 @@
+package phase
+
+import (
+	"math"
+
+	"roofside/calc/limit"
+	"roofside/calc/unit"
+)
+
+// A Leg is one of three readings in the order given; 0 is none.
+type Leg int
+
+// Legs.
+const (
+	NoLeg Leg = iota
+	Leg1
+	Leg2
+	Leg3
+)
+
+// A Spread is an unbalance and what the meter makes of it.
+type Spread struct {
+	Value, Low, High unit.Ratio
+	Leg              Leg // farthest from the average; none when all are equal
+	Certain          Leg // the same, where no other could be within the meter's error; else none
+}
+
+// UnbalanceRange returns [Unbalance] with the least and the greatest that the
+// meter's error leaves possible, and which reading is farthest off. A zero meter
+// gives no range. Errors: a reading below zero, all three zero; a meter below zero
+// or as coarse as its reading.
+//
+// Method: phase.unbalance.range.
+func UnbalanceRange[Q unit.Voltage | unit.Current](a, b, c Q, meter Meter[Q]) (Spread, error) {
+	t, err := bound(a, b, c, meter)
+	if err != nil {
+		return Spread{}, err
+	}
+	value, err := Unbalance(a, b, c)
+	if err != nil {
+		return Spread{}, err
+	}
+	s := Spread{Value: value, Low: min(t.least(), value), High: max(t.greatest(), value)}
+	s.Leg = t.farthest()
+	if s.Leg != NoLeg && t.certain(s.Leg) {
+		s.Certain = s.Leg
+	}
+	return s, nil
+}
+
+// others returns the two indices that are not i.
+func others(i int) (int, int) { return (i + 1) % 3, (i + 2) % 3 }
+
+// greatest returns the greatest unbalance within the bounds: one reading is as far
+// from the others as it can be.
+func (t three) greatest() unit.Ratio {
+	most := 0.0
+	for i := range 3 {
+		j, k := others(i)
+		if sum := t.high[i] + t.low[j] + t.low[k]; sum > 0 {
+			most = max(most, 3*t.high[i]/sum-1)
+		}
+		if sum := t.low[i] + t.high[j] + t.high[k]; sum > 0 {
+			most = max(most, 1-3*t.low[i]/sum)
+		}
+	}
+	return unit.Ratio(most)
+}
+
+// least returns the least unbalance within the bounds. The reading with the
+// greatest lower bound and the one with the least upper bound come as near each
+// other as they can; the third lies as near the middle between them as it can.
+func (t three) least() unit.Ratio {
+	top, bottom := 0, 0
+	for i := range 3 {
+		if t.low[i] > t.low[top] {
+			top = i
+		}
+		if t.high[i] < t.high[bottom] {
+			bottom = i
+		}
+	}
+	a, b := t.low[top], t.high[bottom]
+	if a <= b {
+		return 0
+	}
+	k := 3 - top - bottom
+	c := min(max((a+b)/2, t.low[k]), t.high[k])
+	mean := (a + b + c) / 3
+	return unit.Ratio(max(a/mean-1, 1-b/mean))
+}
+
+func (t three) farthest() Leg {
+	mean := (t.value[0] + t.value[1] + t.value[2]) / 3
+	leg, most := NoLeg, 1e-12 // of the largest reading: rounding is no difference
+	for i, x := range t.value {
+		if d := math.Abs(x - mean); d > most {
+			leg, most = Leg(i+1), d
+		}
+	}
+	return leg
+}
+
+// certain tells whether no other reading could be farther from the average: both
+// lie on the average's other side, whatever their errors.
+func (t three) certain(leg Leg) bool {
+	i := int(leg) - 1
+	j, k := others(i)
+	above := 2*t.high[j] < t.low[i]+t.low[k] && 2*t.high[k] < t.low[i]+t.low[j]
+	below := 2*t.low[j] > t.high[i]+t.high[k] && 2*t.low[k] > t.high[i]+t.high[j]
+	return above || below
+}
+
+// A Balance is an unbalance with its verdict.
+type Balance struct {
+	Spread
+	Verdict
+}
+
+// SupplyUnbalanceMost is the voltage unbalance that a utility may have at its
+// meter without load: ANSI C84.1 (memory).
+const SupplyUnbalanceMost unit.Ratio = 0.03
+
+// VoltageBalance returns the unbalance of three line-to-line voltages and how it
+// stands: within to [UnbalanceFree], watch to [UnbalanceMost], for the motor is
+// derated there, stop above. Errors: as [UnbalanceRange].
+//
+// Method: phase.unbalance.volts.
+func VoltageBalance(a, b, c unit.Voltage, meter Meter[unit.Voltage]) (Balance, error) {
+	s, err := UnbalanceRange(a, b, c, meter)
+	if err != nil {
+		return Balance{}, err
+	}
+	return Balance{s, judge(s.Low, s.High, UnbalanceFree, UnbalanceMost)}, nil
+}
+
+// What amps are judged by (common practice).
+const (
+	CurrentUnbalanceMost unit.Ratio = 0.10
+	LoadLeast            unit.Ratio = 0.5 // of plate power
+)
+
+// CurrentBalance returns the unbalance of three line currents and how it stands: a
+// lost phase first, then nothing at all under half load, then within to
+// [CurrentUnbalanceMost] and watch above. load is the least that the motor's load
+// may be, as a share of plate power. With a phase lost there is no unbalance to
+// speak of, and none is given. Errors: as [UnbalanceRange]; load below zero.
+//
+// Method: phase.unbalance.amps.
+func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load unit.Ratio) (Balance, error) {
+	if err := limit.NonNegative("load", load); err != nil {
+		return Balance{}, err
+	}
+	lost, err := LostPhase(a, b, c, meter)
+	if err != nil {
+		return Balance{}, err
+	}
+	switch lost.Loss {
+	case LossOpen, LossAhead:
+		return Balance{Verdict: Verdict{Stop, Stop, Stop, ReasonLost}}, nil
+	case LossUnjudged:
+		return Balance{Verdict: unjudged(ReasonLost)}, nil
+	}
+	s, err := UnbalanceRange(a, b, c, meter)
+	if err != nil {
+		return Balance{}, err
+	}
+	const slack = 1e-9
+	if load < LoadLeast*(1-slack) {
+		return Balance{s, unjudged(ReasonLight)}, nil
+	}
+	return Balance{s, judge(s.Low, s.High, CurrentUnbalanceMost, unit.Ratio(math.Inf(1)))}, nil
+}
+
+// Amplification returns current unbalance over voltage unbalance: what the motor
+// makes of its supply. Errors: current below zero, voltage not above zero.
+//
+// Method: phase.amplification.
+func Amplification(current, voltage unit.Ratio) (unit.Ratio, error) {
+	if err := limit.First(limit.NonNegative("current", current), limit.Positive("voltage", voltage)); err != nil {
+		return 0, err
+	}
+	return limit.Result(current / voltage)
+}
+
+// Usual amplification: a US DOE motor tip sheet, whose own test motor gave 11.1;
+// lightly loaded motors give more (memory).
+const (
+	AmplificationLow  unit.Ratio = 6
+	AmplificationHigh unit.Ratio = 10
+)

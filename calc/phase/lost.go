@@ -1,0 +1,108 @@
+package phase
+
+import (
+	"math"
+
+	"roofside/calc/limit"
+	"roofside/calc/unit"
+)
+
+// A Loss is the pattern of a lost phase. The spellings are keys.
+type Loss string
+
+// Losses.
+const (
+	LossNone     Loss = "none"
+	LossOpen     Loss = "open"                 // one leg carries next to nothing
+	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
+	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
+)
+
+// OpenLeg is the share of the other two's mean under which a leg is an open one
+// (common practice).
+const OpenLeg unit.Ratio = 0.1
+
+// How near the pattern 1 : 1 : 2 counts as it: chosen here, wide enough for a
+// motor's own unbalance and far from any that still has three phases.
+const (
+	aheadRatio = 2.0
+	aheadNear  = 0.15
+)
+
+// A Lost is a lost phase: its pattern, the leg that tells it (the dead one, or the
+// one that carries double), and that leg over the mean of the other two.
+type Lost struct {
+	Loss Loss
+	Leg  Leg
+	Over unit.Ratio
+}
+
+// LostPhase looks for a lost phase in three line currents of a loaded motor, which
+// is to be said before any unbalance. Volts at an open terminal may look near
+// right, as the motor itself makes them; so amps are asked. Errors: as
+// [UnbalanceRange].
+//
+// Method: phase.lost.
+func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
+	t, err := bound(a, b, c, meter)
+	if err != nil {
+		return Lost{}, err
+	}
+	low, high := 0, 0
+	for i, x := range t.value {
+		if x < t.value[low] {
+			low = i
+		}
+		if x > t.value[high] {
+			high = i
+		}
+	}
+	if over, least, most := t.over(low); over < OpenLeg || least < OpenLeg {
+		l := Lost{LossOpen, Leg(low + 1), over}
+		if most >= OpenLeg {
+			l.Loss = LossUnjudged
+		}
+		return l, nil
+	}
+	over, least, most := t.over(high)
+	j, k := others(high)
+	if !near(float64(over), aheadRatio) || !near(t.value[j], t.value[k]) {
+		return Lost{Loss: LossNone}, nil
+	}
+	l := Lost{LossAhead, Leg(high + 1), over}
+	if !near(float64(least), aheadRatio) || !near(float64(most), aheadRatio) {
+		l.Loss = LossUnjudged
+	}
+	return l, nil
+}
+
+// over returns a leg over the mean of the other two, its least and its greatest;
+// most is without bound where both others may be dead.
+func (t three) over(i int) (value, least, most unit.Ratio) {
+	j, k := others(i)
+	of := func(x, others float64) unit.Ratio {
+		if others == 0 {
+			return unit.Ratio(math.MaxFloat64)
+		}
+		return unit.Ratio(min(2*x/others, math.MaxFloat64))
+	}
+	return of(t.value[i], t.value[j]+t.value[k]), of(t.low[i], t.high[j]+t.high[k]), of(t.high[i], t.low[j]+t.low[k])
+}
+
+func near(x, y float64) bool { return math.Abs(x-y) <= aheadNear*math.Max(x, y) }
+
+// SinglePhasing is what the two live lines of a motor with one line open carry of
+// its running current at the same shaft power, power factor and efficiency: √3.
+// Real motors draw up to twice (memory).
+const SinglePhasing unit.Ratio = 1.7320508075688772
+
+// AmpsWithOpenLine returns the current in the two live lines of a motor that keeps
+// turning with one line open. Errors: running current not above zero.
+//
+// Method: phase.lost.amps.
+func AmpsWithOpenLine(running unit.Current) (unit.Current, error) {
+	if err := limit.Positive("running", running); err != nil {
+		return 0, err
+	}
+	return limit.Result(running * unit.Current(SinglePhasing))
+}
