@@ -186,9 +186,10 @@ func (r *Roll) part(off *[3][3]float64) {
 }
 
 func greatest(of [3]float64) (Leg, unit.Ratio) {
-	leg, most := NoLeg, 1e-12 // of the average: rounding is no deviation
+	const rounding = 1e-12 // of the average: no deviation
+	leg, most := NoLeg, rounding
 	for i, x := range of {
-		if math.Abs(x) > most {
+		if math.Abs(x) > most+rounding { // of two that are equally far the first
 			leg, most = Leg(i+1), math.Abs(x)
 		}
 	}
@@ -201,15 +202,21 @@ func greatest(of [3]float64) (Leg, unit.Ratio) {
 // count counts how often the reading farthest off is on the line or the lead.
 func (r *Roll) count(off *[3][3]float64) {
 	for p := range 3 {
-		leg, _ := greatest(off[p])
-		if leg == NoLeg {
+		_, most := greatest(off[p])
+		if most == 0 {
 			continue
 		}
-		if leg == r.Line {
-			r.OnLine++
-		}
-		if LeadOn(leg, p) == r.Lead {
-			r.OnLead++
+		for i, x := range off[p] {
+			line := Leg(i + 1)
+			if math.Abs(x) < float64(most)-1e-9 { // of two that are equally far both count
+				continue
+			}
+			if line == r.Line {
+				r.OnLine++
+			}
+			if LeadOn(line, p) == r.Lead {
+				r.OnLead++
+			}
 		}
 	}
 }

@@ -2,22 +2,28 @@ package published_test
 
 import (
 	"maps"
+	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	. "roofside/calc/internal/published"
 )
 
-// Cases that no formula answers yet, with the reason.
-const (
-	tension = "belt tension comes with the belt package's later part"
-)
+// A collection is a file of cases with what answers them, and the reason for each
+// that nothing does.
+type collection struct {
+	file       string
+	answers    []map[string]answer
+	unanswered map[string]string
+}
 
-var unanswered = map[string]string{
-	"C01": tension, "C02": "a machine's own table, no formula behind it", "C03": tension, "C04": tension,
-	"C05": tension, "C06": "a rule of thumb that the tool does not use", "C07": tension, "C08": tension,
-	"C09": tension, "C11": tension, "C12": tension, "C13": tension, "C14": tension, "C15": tension,
-	"C16": tension, "C17": tension,
+var collections = []collection{
+	{"mechanical", []map[string]answer{driveAnswers, beltAnswers, tensionAnswers, airAnswers}, map[string]string{
+		"C02": "a machine's own table, no formula behind it",
+		"C06": "a rule of thumb that the tool does not use",
+	}},
+	{"electrical-phase", []map[string]answer{phaseAnswers}, phaseUnanswered},
 }
 
 // An answer evaluates a case with the library.
@@ -32,10 +38,10 @@ func must[Q any](q Q, err error) Q {
 	return q
 }
 
-func answers(t *testing.T) map[string]answer {
+func (k collection) all(t *testing.T) map[string]answer {
 	t.Helper()
 	all := map[string]answer{}
-	for _, part := range []map[string]answer{driveAnswers, beltAnswers, airAnswers} {
+	for _, part := range k.answers {
 		for id, a := range part {
 			if all[id] != nil {
 				t.Errorf("case %s is answered twice", id)
@@ -46,62 +52,88 @@ func answers(t *testing.T) map[string]answer {
 	return all
 }
 
-func load(t *testing.T) []Case {
+func (k collection) load(t *testing.T) []Case {
 	t.Helper()
-	cases, err := Load("../../../testdata/published/mechanical.csv")
+	cases, err := Load("../../../testdata/published/" + k.file + ".csv")
 	if err != nil {
 		t.Fatal(err)
 	}
 	return cases
 }
 
+// each runs f for every file of cases.
+func each(t *testing.T, f func(t *testing.T, k collection)) {
+	for _, k := range collections {
+		t.Run(k.file, func(t *testing.T) { f(t, k) })
+	}
+}
+
+func TestEveryFileOfCasesIsRun(t *testing.T) {
+	files, err := filepath.Glob("../../../testdata/published/*.csv")
+	if err != nil || len(files) == 0 {
+		t.Fatal(files, err)
+	}
+	for _, f := range files {
+		name := strings.TrimSuffix(filepath.Base(f), ".csv")
+		if !slices.ContainsFunc(collections, func(k collection) bool { return k.file == name }) {
+			t.Errorf("%s is read by no test", name)
+		}
+	}
+}
+
 func TestEveryCaseIsAnsweredOrExcused(t *testing.T) {
-	left := map[string]bool{}
-	for id := range answers(t) {
-		left[id] = true
-		if unanswered[id] != "" {
-			t.Errorf("case %s is answered and excused", id)
+	each(t, func(t *testing.T, k collection) {
+		left := map[string]bool{}
+		for id := range k.all(t) {
+			left[id] = true
+			if k.unanswered[id] != "" {
+				t.Errorf("case %s is answered and excused", id)
+			}
 		}
-	}
-	for id := range unanswered {
-		left[id] = true
-	}
-	for _, c := range load(t) {
-		if !left[c.ID] {
-			t.Errorf("case %s (%s) has no answer and no reason for having none", c.ID, c.Topic)
+		for id := range k.unanswered {
+			left[id] = true
 		}
-		delete(left, c.ID)
-	}
-	for _, id := range slices.Sorted(maps.Keys(left)) {
-		t.Errorf("case %s is not in the file", id)
-	}
+		for _, c := range k.load(t) {
+			if !left[c.ID] {
+				t.Errorf("case %s (%s) has no answer and no reason for having none", c.ID, c.Topic)
+			}
+			delete(left, c.ID)
+		}
+		for _, id := range slices.Sorted(maps.Keys(left)) {
+			t.Errorf("case %s is not in the file", id)
+		}
+	})
 }
 
 func TestCasesSayHowTheyAreKnown(t *testing.T) {
-	for _, c := range load(t) {
-		want := map[string]string{"looked_up": "published", "derived": "derived", "memory": "memory"}[c.HowKnown]
-		if want == "" || c.Class != want {
-			t.Errorf("case %s: how_known %q with class %q", c.ID, c.HowKnown, c.Class)
+	each(t, func(t *testing.T, k collection) {
+		for _, c := range k.load(t) {
+			want := map[string]string{"looked_up": "published", "derived": "derived", "memory": "memory"}[c.HowKnown]
+			if want == "" || c.Class != want {
+				t.Errorf("case %s: how_known %q with class %q", c.ID, c.HowKnown, c.Class)
+			}
 		}
-	}
+	})
 }
 
 func TestCases(t *testing.T) {
-	all := answers(t)
-	for _, c := range load(t) {
-		a := all[c.ID]
-		if a == nil {
-			continue
-		}
-		t.Run(c.ID, func(t *testing.T) {
-			defer func() {
-				if fault := recover(); fault != nil {
-					t.Errorf("%s, from %s: %v", c.Topic, c.Source, fault)
-				}
-			}()
-			for _, wrong := range Compare(c, a(c)) {
-				t.Errorf("%s, from %s: %v", c.Topic, c.Source, wrong)
+	each(t, func(t *testing.T, k collection) {
+		all := k.all(t)
+		for _, c := range k.load(t) {
+			a := all[c.ID]
+			if a == nil {
+				continue
 			}
-		})
-	}
+			t.Run(c.ID, func(t *testing.T) {
+				defer func() {
+					if fault := recover(); fault != nil {
+						t.Errorf("%s, from %s: %v", c.Topic, c.Source, fault)
+					}
+				}()
+				for _, wrong := range Compare(c, a(c)) {
+					t.Errorf("%s, from %s: %v", c.Topic, c.Source, wrong)
+				}
+			})
+		}
+	})
 }
