@@ -45,12 +45,12 @@ var (
 
 // Publications returns every publication of the register.
 func Publications() []Publication {
-	return []Publication{
+	return append([]Publication{
 		MachineryHandbook, ClassicalBelts, NarrowBelts, LightBelts, MachineElements, MechanicalDesign,
 		VentilationManual, ElectricalScience, MachineryCourse, ElectricalMachines, MotorStandard,
 		UnbalanceSheet, LoadSheet, EnergyHandbook, LoadArticle, FluidMechanics, Refrigeration, DrivesGuide,
 		Fundamentals, EnergyReference, MechanicalCode, HoodPermit, HospitalManual, KitchenSpec,
 		BalanceSpec, HoodStandard, ProcessMachinery, PlantHandbook, EquipmentManual, MaintenanceManual,
 		MotorGuide, VoltageSheet, CircuitsText, TransmissionText, SupplyStandard, SequenceStandard, ElectricalCode,
-	}
+	}, electricalPublications()...)
 }

@@ -15,7 +15,7 @@ import (
 )
 
 // formulas are the packages whose comments cite methods.
-var formulas = []string{"../drive", "../belt", "../airflow", "../phase"}
+var formulas = []string{"../drive", "../belt", "../airflow", "../phase", "../raceway"}
 
 var cited = regexp.MustCompile(`(?m)^Method: ([a-z0-9.]+)\.$`)
 

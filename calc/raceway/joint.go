@@ -1,0 +1,189 @@
+package raceway
+
+// A joint is an adapter being put together.
+type joint struct {
+	place      Place
+	toGround   ToGround
+	parts      []Part
+	conditions []Condition
+}
+
+func (j *joint) note(c Condition) {
+	for _, have := range j.conditions {
+		if have == c {
+			return
+		}
+	}
+	j.conditions = append(j.conditions, c)
+}
+
+func (j *joint) put(kind PartKind, from, to Side) { j.parts = append(j.parts, Part{kind, from, to}) }
+
+// side returns a threaded side or one that lies on a panel.
+func side(face Face, size TradeSize) Side {
+	s := Side{Face: face, Size: size, Designator: designatorOf(size)}
+	if face == Panel {
+		s.Hole = holeOf()[size]
+		return s
+	}
+	s.Thread = threadOf()[size]
+	return s
+}
+
+func grip(conduit Conduit, size TradeSize) Side {
+	return Side{Face: Gripping, Size: size, Designator: designatorOf(size), Conduit: conduit}
+}
+
+func designatorOf(size TradeSize) int {
+	for _, d := range designations() {
+		if d.size == size {
+			return d.designator
+		}
+	}
+	return 0
+}
+
+// between puts the parts from one end to the other. Each end is first brought to
+// a thread: a hub is a female one, a fitting a male one, a conduit gets a
+// connector unless it is threaded itself, and a knockout takes a male thread or
+// becomes a hub.
+func (j *joint) between(from, to End) {
+	if from.hole() && to.hole() {
+		j.holes(from, to)
+		return
+	}
+	if to.hole() { // worked from the hole, then turned around
+		j.between(to, from)
+		j.turn()
+		return
+	}
+	if from.Kind == Hub && to.Kind == Hub {
+		j.hubs(from.Size, to.Size)
+		return
+	}
+	if from.hole() {
+		if to.Kind == Hub {
+			j.hole(from, to.Size)
+			j.put(CloseNipple, side(Male, to.Size), side(Male, to.Size))
+			return
+		}
+		j.hole(from, to.thread())
+		j.connect(to)
+		return
+	}
+	if to.Kind == Hub {
+		j.between(to, from)
+		j.turn()
+		return
+	}
+	if from.Kind == Hub {
+		j.thread(from.Size, to.thread())
+		j.connect(to)
+		return
+	}
+	j.males(from, to)
+}
+
+// connect puts the connector of a conduit, its thread first.
+func (j *joint) connect(e End) {
+	if e.Kind == ConduitEnd && !e.Conduit.Threaded() {
+		j.put(Connector, side(Male, e.thread()), grip(e.Conduit, e.Size))
+	}
+}
+
+// thread puts what goes into a female thread to take a male one.
+func (j *joint) thread(female, male TradeSize) {
+	switch f, m := female.rank(), male.rank(); {
+	case f > m:
+		j.put(ReducingBushing, side(Male, female), side(Female, male))
+	case f < m:
+		j.put(Enlarger, side(Male, female), side(Female, male))
+	}
+}
+
+// hole puts what goes into a knockout to take a male thread.
+func (j *joint) hole(e End, male TradeSize) {
+	h, m := e.Size.rank(), male.rank()
+	if h < m {
+		j.note(HoleSmaller)
+	}
+	if j.place == Outdoors && h != m {
+		if h > m {
+			j.note(NoWashersWet)
+		}
+		j.put(SealedHub, side(Panel, e.Size), side(Female, e.Size))
+		j.thread(e.Size, male)
+		return
+	}
+	switch {
+	case h > m:
+		j.put(ReducingWashers, side(Panel, e.Size), side(Panel, male))
+		j.put(Locknut, side(Panel, male), side(Female, male))
+	case h < m:
+		j.put(Locknut, side(Panel, e.Size), side(Female, e.Size))
+		j.put(Enlarger, side(Male, e.Size), side(Female, male))
+	default:
+		j.put(Locknut, side(Panel, male), side(Female, male))
+	}
+}
+
+// holes joins two knockouts with a nipple of the smaller size.
+func (j *joint) holes(from, to End) {
+	size := from.Size
+	if to.Size.rank() < size.rank() {
+		size = to.Size
+	}
+	j.hole(from, size)
+	j.put(CloseNipple, side(Male, size), side(Male, size))
+	other := joint{place: j.place, toGround: j.toGround}
+	other.hole(to, size)
+	other.turn()
+	j.parts = append(j.parts, other.parts...)
+	for _, c := range other.conditions {
+		j.note(c)
+	}
+}
+
+// hubs joins two female threads with a nipple of the smaller size.
+func (j *joint) hubs(from, to TradeSize) {
+	size := from
+	if to.rank() < size.rank() {
+		size = to
+	}
+	j.thread(from, size)
+	j.put(CloseNipple, side(Male, size), side(Male, size))
+	other := joint{}
+	other.thread(to, size)
+	other.turn()
+	j.parts = append(j.parts, other.parts...)
+}
+
+// males joins two male threads, or what gets one, with a threaded coupling of
+// the larger size.
+func (j *joint) males(from, to End) {
+	j.connect(from)
+	j.turn()
+	a, b := from.thread(), to.thread()
+	size := a
+	if b.rank() > size.rank() {
+		size = b
+	}
+	first := joint{}
+	first.thread(size, a)
+	first.turn()
+	j.parts = append(j.parts, first.parts...)
+	j.put(Coupling, side(Female, size), side(Female, size))
+	j.thread(size, b)
+	j.connect(to)
+}
+
+// turn reverses the order of the parts and each part's sides.
+func (j *joint) turn() {
+	n := len(j.parts)
+	for i := range n / 2 {
+		j.parts[i], j.parts[n-1-i] = j.parts[n-1-i], j.parts[i]
+	}
+	for i := range j.parts {
+		j.parts[i].From, j.parts[i].To = j.parts[i].To, j.parts[i].From
+	}
+}

@@ -1,0 +1,88 @@
+package source
+
+var racewayMethods = []Method{
+	{
+		Key:     "raceway.designator",
+		Formula: "16 = 1/2, 21 = 3/4, 27 = 1 …",
+		Valid:   "Names of one raceway; no dimensions.",
+		Refs:    []Ref{ElectricalCode.At("Table 300.1(C)")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.bore",
+		Formula: "d, A",
+		Valid:   "Trade sizes 3/8 to 2; parts of A as printed.",
+		Refs:    []Ref{ConduitTables.At("Chapter 9, Table 4")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.conductor",
+		Formula: "A, d;  A = π/4 · d² (bare)",
+		Valid:   "Sizes 18 to 4/0. Areas were looked up; diameters of types other than THHN and THWN are from memory and agree with the areas.",
+		Refs:    []Ref{ConduitTables.At("Chapter 9, Table 5, THHN"), ResidentialCode.At("Tables E3904.6(1) and (9), counts that confirm RHW and XHHW"), WiringText.At("Table 8, bare conductors")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.fill",
+		Formula: "Σ A ≤ p · A;  p = 53 % (1), 31 % (2), 40 % (3 or more), 60 % (nipple ≤ 24 in)",
+		Valid:   "Equipment grounds count at actual size; the allowed areas are those printed. 3/8 flexible metal conduit by its own table.",
+		Refs:    []Ref{ElectricalCode.At("Chapter 9, Table 1, notes 3 and 4"), ElectricalCode.At("Table 348.22 and 350.22(B)")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.fill.count",
+		Formula: "n = ⌊p · A / a + 0.2⌋",
+		Valid:   "Conductors of one area; from 40 %, and where that is under 3 from 31 % and 53 %. Next to a decimal of 0.8 printed counts follow the inch columns or the millimeter columns.",
+		Refs:    []Ref{ElectricalCode.At("Chapter 9, note 7"), ConduitTables.At("Annex C, Table C.1"), ResidentialCode.At("Tables E3904.6(1) and (9)")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.fill.search",
+		Formula: "the smallest size with Σ A ≤ p · A",
+		Valid:   "From 1/2 to 2.",
+		Refs:    []Ref{ElectricalCode.At("Chapter 9, Table 1; 348.20 for the least size")},
+		Known:   Derived,
+	},
+	{
+		Key:     "raceway.fill.room",
+		Formula: "the greatest n with Σ A + n · a ≤ p · A",
+		Valid:   "As fill.",
+		Refs:    []Ref{ElectricalCode.At("Chapter 9, Table 1 and note 7")},
+		Known:   Derived,
+	},
+	{
+		Key:     "raceway.jam",
+		Formula: "D / d and 1.05 · D / d, likely from 2.8 to 3.2",
+		Valid:   "Three conductors of one size; informs and limits nothing. The 1.05 is cable practice, from memory.",
+		Refs:    []Ref{ElectricalCode.At("Chapter 9, Table 1, informational note 2")},
+		Known:   Memory,
+	},
+	{
+		Key:     "raceway.location",
+		Formula: "wet inside, outdoors",
+		Valid:   "Raceways above ground exposed to weather.",
+		Refs:    []Ref{ElectricalCode.At("300.9")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.flex.support",
+		Formula: "≤ 3 ft (to 1-1/4), ≤ 4 ft (to 2)",
+		Valid:   "Flexible conduit where flexibility is needed.",
+		Refs:    []Ref{ElectricalCode.At("348.30(A), 350.30(A), 356.30")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.flex.ground",
+		Formula: "I ≤ 20 A (FMC; LFMC 3/8 and 1/2), ≤ 60 A (LFMC 3/4 to 1-1/4); l ≤ 6 ft",
+		Valid:   "Listed fittings, nothing that flexes.",
+		Refs:    []Ref{ModelCode2020.At("250.118(5) and (6), 356.60"), ElectricalCode.At("348.60(B), 350.60(B)")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.outside",
+		Formula: "D",
+		Valid:   "By which an unmarked conduit is told.",
+		Refs:    []Ref{ConduitStandards.At("tables of dimensions")},
+		Known:   Memory,
+	},
+}
