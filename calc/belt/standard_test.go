@@ -1,0 +1,167 @@
+package belt_test
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/limit"
+	"roofside/calc/source"
+	"roofside/calc/unit"
+)
+
+// Machinery's Handbook, 31st ed., Table 8: rows with their datum lengths.
+func TestStandardLengths(t *testing.T) {
+	for section, rows := range map[drive.Section]map[int]float64{
+		drive.SectionA:  {26: 27.3, 31: 32.3, 51: 52.3, 80: 81.3, 96: 97.3, 128: 129.3},
+		drive.SectionB:  {35: 36.8, 60: 61.8, 81: 82.8, 97: 98.8, 144: 145.8, 195: 196.8, 210: 211.8, 240: 240.3, 300: 300.3},
+		drive.SectionBX: {35: 36.8, 300: 300.3},
+	} {
+		numbers, known, err := belt.StandardNumbers(section)
+		if err != nil || known != source.LookedUp {
+			t.Fatal(section, known, err)
+		}
+		for number, want := range rows {
+			if !slices.Contains(numbers, number) {
+				t.Errorf("%s%d is not listed", section, number)
+			}
+			near(t, "datum length", value[unit.Length](t)(belt.PitchLength(section, number)).In(in), want, 1e-9)
+		}
+	}
+	// Numbers of one section and not of the other.
+	for section, absent := range map[drive.Section][]int{drive.SectionA: {81, 97, 144}, drive.SectionB: {26, 31, 80, 96}} {
+		numbers, _, err := belt.StandardNumbers(section)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, n := range absent {
+			if slices.Contains(numbers, n) {
+				t.Errorf("%s%d is listed", section, n)
+			}
+		}
+	}
+	_, _, err := belt.StandardNumbers("Q")
+	broken(t, "no such section", err, "section", limit.NotTabulated)
+}
+
+func TestEveryListAscendsAndSaysHowItIsKnown(t *testing.T) {
+	for _, s := range drive.Sections() {
+		numbers, known, err := belt.StandardNumbers(s)
+		if err != nil {
+			t.Fatal(s, err)
+		}
+		classical := slices.Contains([]drive.Section{drive.SectionA, drive.SectionAX, drive.SectionB, drive.SectionBX}, s)
+		if classical != (known == source.LookedUp) || !classical && known != source.Memory {
+			t.Errorf("%s is %s", s, known)
+		}
+		last := unit.Length(0)
+		for _, n := range numbers {
+			l := value[unit.Length](t)(belt.PitchLength(s, n))
+			if l <= last {
+				t.Errorf("%s%d is %v after %v", s, n, l, last)
+			}
+			shorter, longer, err := belt.NearestSizes(s, l)
+			if err != nil || shorter.Number != n || longer.Number != n || shorter.Length != l || shorter.Known != known {
+				t.Errorf("%s%d leads to %+v and %+v, %v", s, n, shorter, longer, err)
+			}
+			last = l
+		}
+		// The caller's list is its own.
+		numbers[0] = -1
+		if again, _, err := belt.StandardNumbers(s); err != nil || again[0] == -1 {
+			t.Errorf("%s: the list is shared, %v", s, err)
+		}
+	}
+}
+
+// The belt's pitch line lies inside its top by as much as the sheave's does; drive
+// holds the same figures for sheaves.
+func TestOutsideLengthFitsTheSheaves(t *testing.T) {
+	const od = 10 * in
+	for _, s := range []drive.Section{drive.Section4L, drive.Section5L, drive.Section3V, drive.Section3VX, drive.Section5V, drive.Section5VX} {
+		pd := value[unit.Length](t)(drive.PitchFromOutside(od, s, drive.Standard))
+		inside := 60*in - value[unit.Length](t)(belt.PitchLength(s, 600))
+		near(t, string(s), inside, math.Pi*(od-pd), 1e-9)
+	}
+	// A41 lies near 4L430, and a B belt near 3 in over its number (memory).
+	light, classical := value[unit.Length](t)(belt.PitchLength(drive.Section4L, 430)), value[unit.Length](t)(belt.PitchLength(drive.SectionA, 41))
+	near(t, "4L430 and A41", light.In(in), classical.In(in), 0.01)
+	light, classical = value[unit.Length](t)(belt.PitchLength(drive.Section5L, 430)), value[unit.Length](t)(belt.PitchLength(drive.SectionB, 40))
+	near(t, "5L430 and B40", light.In(in), classical.In(in), 0.01)
+}
+
+func TestNearestSizes(t *testing.T) {
+	drives(func(d, D, C unit.Length) {
+		l := value[unit.Length](t)(belt.OpenLength(d, D, C))
+		s, b, err := belt.NearestSizes(drive.SectionB, l)
+		if l < 36.8*in || l > 300.3*in {
+			broken(t, "beyond the list", err, "pitchLength", limit.NotTabulated)
+			return
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if s.Length > l*(1+1e-9) || b.Length < l*(1-1e-9) {
+			t.Errorf("%v lies not between %v and %v", l, s.Length, b.Length)
+		}
+		shorter, longer, err := belt.Choices(drive.SectionB, d, D, C)
+		if err != nil { // the shorter belt does not reach around the sheaves
+			broken(t, "too short", err, "center", limit.BeltTooShort)
+			return
+		}
+		for _, c := range []belt.Choice{shorter, longer} {
+			near(t, "length at the choice's center", value[unit.Length](t)(belt.OpenLength(d, D, c.Center)), c.Length, 1e-9)
+			near(t, "move", C+c.Move, c.Center, 1e-12)
+		}
+		if shorter.Move > 1e-9*C || longer.Move < -1e-9*C {
+			t.Errorf("the shorter belt moves %v, the longer %v", shorter.Move, longer.Move)
+		}
+	})
+	_, _, err := belt.Choices(drive.SectionA, 3*in, 4*in, 2*in)
+	broken(t, "overlapping", err, "center", limit.SheavesOverlap)
+	_, _, err = belt.Choices(drive.SectionA, 3*in, 4*in, 100*in)
+	broken(t, "longer than any", err, "center", limit.NotTabulated)
+	_, err = belt.PitchLength(drive.Section4L, 7)
+	broken(t, "outside in", err, "number", limit.BeltTooShort)
+	_, err = belt.PitchLength(drive.Section4L, 10001)
+	broken(t, "too long", err, "number", limit.OutOfRange)
+	_, err = belt.PitchLength(drive.Section4L, 0)
+	broken(t, "none", err, "number", limit.NotPositive)
+}
+
+func TestBaseReach(t *testing.T) {
+	need := belt.Allowance{Toward: 0.75 * in, Away: 1 * in}
+	for _, test := range []struct {
+		name               string
+		move, toward, away unit.Length
+		want               belt.Reach
+	}{
+		{"as it stands", 0, 0.75, 1, belt.ReachGood},
+		{"room both ways", 0.25, 1, 1.5, belt.ReachGood},
+		{"toward the fan", -0.5, 1, 1, belt.ReachNoInstall},
+		{"away", 0.5, 1, 1, belt.ReachNoTakeUp},
+		{"short base", 0, 0.5, 0.5, belt.ReachNeither},
+		{"past its end", 1.01, 1, 1, belt.ReachOut},
+		{"past the other end", -1.01, 1, 1, belt.ReachOut},
+		{"at its end", 1, 1, 1, belt.ReachNoTakeUp},
+	} {
+		b, err := belt.BaseReach(test.move*in, test.toward*in, test.away*in, need)
+		if err != nil || b.Reach != test.want {
+			t.Errorf("%s: %+v, %v, want %s", test.name, b, err, test.want)
+		}
+		near(t, test.name+": toward and away", b.Toward+b.Away, (test.toward+test.away)*in, 1e-12)
+	}
+	long := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionB, 98))
+	near(t, "2 per cent of B98", long.Toward.In(in), 1.996, 1e-9)
+	near(t, "3 per cent of B98", long.Away.In(in), 2.994, 1e-9)
+	for _, number := range []int{26, 60} {
+		if a := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionAX, number)); a != need {
+			t.Errorf("AX%d: %+v", number, a)
+		}
+	}
+	if a := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionA, 61)); a == need {
+		t.Error("A61 has the short belts' allowance")
+	}
+}

@@ -1,0 +1,191 @@
+package belt_test
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/limit"
+	"roofside/calc/unit"
+)
+
+// What any force within the reading's error would be told.
+func tautness(f unit.Force, allowed belt.Band) belt.Tautness {
+	switch {
+	case f < allowed.Low:
+		return belt.Loose
+	case f > allowed.High:
+		return belt.Tight
+	}
+	return belt.Taut
+}
+
+func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
+	random := rand.New(rand.NewPCG(13, 17))
+	seen := map[belt.Tautness]int{}
+	for range 5000 {
+		force := unit.Force(1+9*random.Float64()) * lbf
+		span := unit.Length(8+40*random.Float64()) * in
+		h := value[unit.Length](t)(belt.DeflectionDistance(span))
+		deflection := h * unit.Length(0.7+0.6*random.Float64())
+		forceOff, deflectionOff := force*unit.Force(0.1*random.Float64()), deflection*unit.Length(0.2*random.Float64())
+		r, err := belt.ReadForce(force, forceOff, deflection, deflectionOff, span)
+		if err != nil {
+			t.Fatal(err)
+		}
+		allowed := belt.Band{Low: unit.Force(1+5*random.Float64()) * lbf}
+		allowed.High = allowed.Low * 1.5
+		v, err := belt.Judge(r, allowed)
+		if err != nil {
+			t.Fatal(err)
+		}
+		seen[v.Tautness]++
+		want := map[belt.Tautness]belt.Move{belt.Loose: belt.MoveAway, belt.Tight: belt.MoveToward, belt.Taut: belt.MoveNone, belt.Unjudged: belt.MoveNone}
+		if v.Move != want[v.Tautness] {
+			t.Errorf("%s moves %s", v.Tautness, v.Move)
+		}
+		same := true
+		first := tautness(r.Value, allowed)
+		for range 30 {
+			f := force + forceOff*unit.Force(2*random.Float64()-1)
+			d := deflection + deflectionOff*unit.Length(2*random.Float64()-1)
+			at := f * unit.Force(h/d)
+			if at < r.Low*(1-1e-12) || at > r.High*(1+1e-12) {
+				t.Errorf("%v lies outside %+v", at, r)
+			}
+			got := tautness(at, allowed)
+			same = same && got == first
+			if v.Tautness != belt.Unjudged && got != v.Tautness {
+				t.Errorf("%s, though it may be %s", v.Tautness, got)
+			}
+		}
+		if v.Tautness == belt.Unjudged && tautness(r.Low, allowed) == tautness(r.High, allowed) {
+			t.Errorf("unjudged, though all of %+v is %s", r, first)
+		}
+	}
+	for _, k := range []belt.Tautness{belt.Loose, belt.Taut, belt.Tight, belt.Unjudged} {
+		if seen[k] < 100 {
+			t.Errorf("%s came up %d times", k, seen[k])
+		}
+	}
+}
+
+// A force set by the tension's own figures is within; the frequency says the same.
+func TestSetBeltIsWithin(t *testing.T) {
+	pulls(func(power unit.Power, v unit.Velocity, arc unit.Angle, belts int) {
+		const m, span = 0.105 * unit.KilogramPerMeter, 14 * in
+		tension := value[unit.Force](t)(belt.StaticTension(power, v, arc, belts, 0, belt.TensionByStatics))
+		f := value[belt.Forces](t)(belt.ForceBands(tension, 0))
+		for _, test := range []struct {
+			share unit.Force
+			band  belt.Band
+			want  belt.Tautness
+		}{
+			{0.95, f.RunIn, belt.Loose}, {1.25, f.RunIn, belt.Taut}, {1.55, f.RunIn, belt.Tight},
+			{1.45, f.New, belt.Loose}, {1.75, f.New, belt.Taut}, {2.05, f.New, belt.Tight},
+		} {
+			at := tension * test.share
+			h := value[unit.Length](t)(belt.DeflectionDistance(span))
+			byForce := value[belt.Reading](t)(belt.ReadForce(at/16, 0, h, 0, span))
+			hz := value[unit.Frequency](t)(belt.FrequencyFromTension(m, span, at))
+			byFrequency := value[belt.Reading](t)(belt.ReadFrequency(m, 0, span, hz, 0, 0))
+			for _, r := range []belt.Reading{byForce, byFrequency} {
+				if got := value[belt.Verdict](t)(belt.Judge(r, test.band)); got.Tautness != test.want {
+					t.Errorf("%v of the tension: %s, want %s", test.share, got.Tautness, test.want)
+				}
+			}
+		}
+	})
+}
+
+func TestReadingFaults(t *testing.T) {
+	_, err := belt.ReadForce(4*lbf, 4*lbf, 0.2*in, 0, 14*in)
+	broken(t, "force of its own error", err, "forceOff", limit.TooCoarse)
+	_, err = belt.ReadForce(4*lbf, 0, 0.03*in, 0.03*in, 14*in)
+	broken(t, "deflection of its own error", err, "deflectionOff", limit.TooCoarse)
+	_, err = belt.ReadFrequency(0.1, 1, 14*in, 40, 0, 0)
+	broken(t, "any mass", err, "spread", limit.TooCoarse)
+	_, err = belt.ReadFrequency(0.1, 0, 14*in, 40, 40, 0)
+	broken(t, "any frequency", err, "fOff", limit.TooCoarse)
+	_, err = belt.Judge(belt.Reading{Low: 2, Value: 1, High: 3}, belt.Band{Low: 1, High: 2})
+	broken(t, "reading out of order", err, "reading", limit.OutOfRange)
+	_, err = belt.Judge(belt.Reading{Low: 1, Value: 1, High: 1}, belt.Band{Low: 2, High: 1})
+	broken(t, "band out of order", err, "allowed", limit.OutOfRange)
+}
+
+func TestSectionInGroove(t *testing.T) {
+	for _, s := range drive.Sections() {
+		if m := value[belt.Match](t)(belt.SectionInGroove(s, s, drive.Standard)); m != belt.MatchOwn {
+			t.Errorf("%s in its own groove: %s", s, m)
+		}
+	}
+	for _, test := range []struct {
+		belt, sheave drive.Section
+		groove       drive.GrooveType
+		want         belt.Match
+	}{
+		{"B", "A", drive.Standard, belt.MatchProud},
+		{"4L", "A", drive.Standard, belt.MatchKin},
+		{"4L", "B", drive.Standard, belt.MatchSunk},
+		{"B", "A", drive.Combination, belt.MatchOwn},
+		{"A", "3V", drive.Standard, belt.MatchFamily},
+		{"5V", "3V", drive.Standard, belt.MatchProud},
+		{"3VX", "3V", drive.Standard, belt.MatchKin},
+	} {
+		if m := value[belt.Match](t)(belt.SectionInGroove(test.belt, test.sheave, test.groove)); m != test.want {
+			t.Errorf("%s in %s, %s: %s, want %s", test.belt, test.sheave, test.groove, m, test.want)
+		}
+	}
+	_, err := belt.SectionInGroove("3V", "3V", drive.Combination)
+	broken(t, "narrow combination", err, "groove", limit.NotTabulated)
+	_, err = belt.SectionInGroove("Q", "A", drive.Standard)
+	broken(t, "unknown belt", err, "belt", limit.NotTabulated)
+	_, err = belt.SectionInGroove("A", "Q", drive.Standard)
+	broken(t, "unknown sheave", err, "sheave", limit.NotTabulated)
+}
+
+func TestBeltCount(t *testing.T) {
+	for _, test := range []struct {
+		design, rating unit.Power
+		want           int
+	}{{1, 2, 1}, {2, 2, 1}, {2.0001, 2, 2}, {0.3, 0.1, 3}, {1e-9, 1, 1}} {
+		n := value[int](t)(belt.BeltsNeeded(test.design, test.rating))
+		if n != test.want {
+			t.Errorf("%v by %v: %d, want %d", test.design, test.rating, n, test.want)
+		}
+		if c, _, err := belt.BeltCapacity(test.design, test.rating, n); err != nil || c != belt.CapacityEnough {
+			t.Errorf("%d belts for %v by %v: %s, %v", n, test.design, test.rating, c, err)
+		}
+		if n > 1 {
+			if c, _, err := belt.BeltCapacity(test.design, test.rating, n-1); err != nil || c != belt.CapacityShort {
+				t.Errorf("%d belts for %v by %v: %s, %v", n-1, test.design, test.rating, c, err)
+			}
+		}
+	}
+	_, err := belt.BeltsNeeded(101, 1)
+	broken(t, "too many", err, "rating", limit.OutOfRange)
+}
+
+func TestAlignment(t *testing.T) {
+	most, aim, err := belt.AlignmentOffset(12 * in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "aim, for a foot", aim.In(in), 1./16, 1e-12)
+	near(t, "most, about a tenth for a foot", most.In(in), 0.105, 0.005)
+	for gap := unit.Length(0); gap < 0.2*in; gap += 0.001 * in {
+		want := belt.AlignmentOut
+		if gap <= aim {
+			want = belt.AlignmentGood
+		} else if gap <= most {
+			want = belt.AlignmentAllowed
+		}
+		if got := value[belt.Alignment](t)(belt.JudgeAlignment(gap, 0, 12*in)); got != want {
+			t.Errorf("%v in: %s, want %s", gap.In(in), got, want)
+		}
+	}
+	there, back := value[unit.Length](t)(belt.BeltShift(0.0625*in, 1, 3)), value[unit.Length](t)(belt.BeltShift(0.0625*in, 3, 1))
+	near(t, "there and back", there, -back, 1e-15)
+	near(t, "half a flange's travel", there.In(in), 0.0625, 1e-12)
+}
