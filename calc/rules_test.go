@@ -32,8 +32,8 @@ var may = map[string][]string{
 	"phase":              {"unit", "source", "limit"},
 	"raceway":            {"unit", "source", "limit"},
 	"record":             {"unit", "source", "limit", "number"},
-	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "record"},
-	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase"},
+	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway", "record"},
+	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway"},
 	"internal/hostile":   {"limit"},
 }
 

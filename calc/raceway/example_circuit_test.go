@@ -26,6 +26,12 @@ func ExampleDemandFromTable() {
 	// Output: 30.25 A, by the table, <nil>
 }
 
+func ExampleDisconnectLeast() {
+	i, err := raceway.DisconnectLeast(7.6)
+	fmt.Printf("%.2f A, %v\n", i, err)
+	// Output: 8.74 A, <nil>
+}
+
 func ExampleLargestOvercurrent() {
 	o, err := raceway.LargestOvercurrent(24.2, raceway.InverseTimeBreaker, raceway.SquirrelCage, raceway.Edition2023)
 	fmt.Printf("%.1f A: %.0f A; at most %.1f A: %.0f A, %v\n", o.Computed, o.Rating, o.Greatest, o.Last, err)

@@ -114,6 +114,21 @@ func DemandFromTable(current unit.Current) (Demand, error) {
 	return Demand{c, FromTable, source.LookedUp}, nil
 }
 
+// InSightMost is the greatest distance that still is in sight, where the motor
+// is visible too: 50 ft, Article 100.
+const InSightMost = 50 * unit.Foot
+
+// DisconnectLeast returns the least rating of a motor's disconnecting means:
+// 115 % of table current (430.110(A)). Errors: current not above zero.
+//
+// Method: raceway.disconnect.
+func DisconnectLeast(current unit.Current) (unit.Current, error) {
+	if err := limit.Positive("current", current); err != nil {
+		return 0, err
+	}
+	return limit.Result(current * 1.15)
+}
+
 // A Check is a conductor's ampacity against what its circuit asks for.
 type Check struct {
 	Demand   Demand

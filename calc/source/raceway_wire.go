@@ -119,6 +119,13 @@ var wireMethods = []Method{
 		Known:   Memory,
 	},
 	{
+		Key:     "raceway.disconnect",
+		Formula: "I ≥ 1.15 · I(table);  l ≤ 50 ft, visible",
+		Valid:   "A single motor's disconnecting means.",
+		Refs:    []Ref{ElectricalCode.At("430.110(A), 430.102(B) and Article 100")},
+		Known:   LookedUp,
+	},
+	{
 		Key:     "raceway.overcurrent",
 		Formula: "p · I(table), rounded up; ceiling · I(table), rounded down",
 		Valid:   "Arithmetic; which device a motor needs is for the licensed person. Names of the squirrel-cage rows are from memory.",

@@ -24,6 +24,7 @@ var collections = []collection{
 		"C06": "a rule of thumb that the tool does not use",
 	}},
 	{"electrical-phase", []map[string]answer{phaseAnswers}, phaseUnanswered},
+	{"electrical-raceway", []map[string]answer{racewayAnswers, wireAnswers}, racewayUnanswered},
 }
 
 // An answer evaluates a case with the library.
