@@ -229,10 +229,10 @@ func (r *Roll) conclude(lost bool) {
 		r.Reason = ReasonLost
 	case r.Drift > DriftMost:
 		r.Reason = ReasonDrift
-	case more <= r.Meter:
-		r.Reason = ReasonMeter
 	case r.Rest > r.Meter && r.Rest >= more:
 		r.Reason = ReasonScattered
+	case more <= r.Meter:
+		r.Reason = ReasonMeter
 	case less > r.Meter && more < dominates*less:
 		r.Cause, r.Confidence = CauseMixed, Likely
 		if more+r.Meter < dominates*(less-r.Meter) {

@@ -1,0 +1,330 @@
+package phase_test
+
+import (
+	"math"
+	"math/cmplx"
+	"math/rand/v2"
+	"testing"
+
+	"roofside/calc/limit"
+	"roofside/calc/phase"
+	"roofside/calc/unit"
+)
+
+func value[Q any](t *testing.T) func(Q, error) Q {
+	return func(q Q, err error) Q {
+		t.Helper()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return q
+	}
+}
+
+func near[Q ~float64](t *testing.T, what string, got, want Q, slack float64) {
+	t.Helper()
+	if !(math.Abs(float64(got-want)) <= slack*math.Max(math.Abs(float64(want)), 1e-9)) {
+		t.Errorf("%s: got %v, want %v", what, got, want)
+	}
+}
+
+type legs [3]unit.Current
+
+// readings runs f over many sets of amps, nearly balanced to badly unbalanced, and
+// meters.
+func readings(f func(x legs, m phase.Meter[unit.Current])) {
+	random := rand.New(rand.NewPCG(19, 23))
+	for range 400 {
+		var x legs
+		spread := math.Pow(10, -3*random.Float64())
+		for i := range x {
+			x[i] = unit.Current(1 + 20*random.Float64())
+			x[i] = 10*unit.Current(1-spread) + x[i]*unit.Current(spread)
+		}
+		f(x, phase.Meter[unit.Current]{Share: unit.Ratio(0.05 * random.Float64()), Floor: unit.Current(0.1 * random.Float64())})
+	}
+}
+
+// by hand, apart from the library's code.
+func unbalanceOf(x legs) (float64, phase.Leg) {
+	mean := float64(x[0]+x[1]+x[2]) / 3
+	most, leg := -1.0, phase.NoLeg
+	for i := range x {
+		if d := math.Abs(float64(x[i])-mean) / mean; d > most {
+			most, leg = d, phase.Leg(i+1)
+		}
+	}
+	return most, leg
+}
+
+// Every set of readings within the meter's error has an unbalance within the
+// range, and some have its ends.
+func TestUnbalanceRangeHoldsAllThatMayBe(t *testing.T) {
+	const steps = 20
+	certain := 0
+	readings(func(x legs, m phase.Meter[unit.Current]) {
+		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		least, most := math.Inf(1), 0.0
+		for n := range (steps + 1) * (steps + 1) * (steps + 1) {
+			var y legs
+			rest := n
+			for i := range y {
+				at := float64(rest%(steps+1))/steps*2 - 1
+				rest /= steps + 1
+				y[i] = x[i] + unit.Current(at)*(x[i]*unit.Current(m.Share)+m.Floor)
+			}
+			u, leg := unbalanceOf(y)
+			least, most = min(least, u), max(most, u)
+			if s.Certain != phase.NoLeg && leg != s.Certain {
+				t.Errorf("%v: leg %d is said to be certain, leg %d may be", x, s.Certain, leg)
+			}
+		}
+		grid := float64(m.Share) + float64(m.Floor/10)
+		if least < float64(s.Low)-1e-12 || least > float64(s.Low)+grid/4 {
+			t.Errorf("%v ± %v: least %v, told %v", x, m, least, s.Low)
+		}
+		near(t, "greatest", float64(s.High), most, 1e-9)
+		if s.Low > s.Value || s.Value > s.High {
+			t.Errorf("%v: out of order", s)
+		}
+		if s.Certain != phase.NoLeg {
+			certain++
+		}
+	})
+	if certain < 20 {
+		t.Errorf("the leg was certain %d times", certain)
+	}
+}
+
+func TestUncertainLegIsUncertain(t *testing.T) {
+	readings(func(x legs, m phase.Meter[unit.Current]) {
+		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		if s.Certain != phase.NoLeg {
+			return
+		}
+		for n := range 8 {
+			var y legs
+			for i := range y {
+				y[i] = x[i] + unit.Current(n>>i&1*2-1)*(x[i]*unit.Current(m.Share)+m.Floor)*(1+1e-9)
+			}
+			if _, leg := unbalanceOf(y); leg != s.Leg {
+				return
+			}
+		}
+		t.Errorf("%v ± %v: no other leg than %d may be farthest, yet it is not certain", x, m, s.Leg)
+	})
+}
+
+func TestUnbalanceForgetsOrderAndSize(t *testing.T) {
+	readings(func(x legs, m phase.Meter[unit.Current]) {
+		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		turned := value[phase.Spread](t)(phase.UnbalanceRange(x[1], x[2], x[0], m))
+		near(t, "turned, low", turned.Low, s.Low, 1e-9)
+		near(t, "turned, high", turned.High, s.High, 1e-9)
+		if want := (s.Leg+1)%3 + 1; turned.Leg != want {
+			t.Errorf("leg %d became %d, want %d", s.Leg, turned.Leg, want)
+		}
+		const k = 37
+		m.Floor *= k
+		larger := value[phase.Spread](t)(phase.UnbalanceRange(x[0]*k, x[1]*k, x[2]*k, m))
+		near(t, "larger", larger.Value, s.Value, 1e-9)
+		near(t, "larger, low", larger.Low, s.Low, 1e-9)
+		near(t, "larger, high", larger.High, s.High, 1e-9)
+	})
+	s := value[phase.Spread](t)(phase.UnbalanceRange[unit.Voltage](480, 480, 480, phase.Meter[unit.Voltage]{}))
+	if s != (phase.Spread{}) {
+		t.Errorf("balanced: %+v", s)
+	}
+}
+
+// No meter's error within its band may turn a verdict.
+func TestNoVerdictThatTheMeterCouldOverturn(t *testing.T) {
+	random := rand.New(rand.NewPCG(29, 31))
+	seen := map[phase.Standing]int{}
+	standing := func(x legs) phase.Standing {
+		switch u, _ := unbalanceOf(x); {
+		case u <= 0.01:
+			return phase.Within
+		case u <= 0.05:
+			return phase.Watch
+		}
+		return phase.Stop
+	}
+	for range 3000 {
+		var x legs
+		for i := range x {
+			x[i] = unit.Current(460 * (1 + 0.08*(random.Float64()-0.5)*random.Float64()))
+		}
+		m := phase.Meter[unit.Voltage]{Share: unit.Ratio(0.006 * random.Float64())}
+		b := value[phase.Balance](t)(phase.VoltageBalance(unit.Voltage(x[0]), unit.Voltage(x[1]), unit.Voltage(x[2]), m))
+		seen[b.Standing]++
+		for range 40 {
+			y := x
+			for i := range y {
+				y[i] *= unit.Current(1 + float64(m.Share)*(2*random.Float64()-1))
+			}
+			if got := standing(y); b.Standing != phase.Unjudged && got != b.Standing {
+				t.Errorf("%v: %s, though it may be %s", x, b.Standing, got)
+			}
+		}
+		if (b.Standing == phase.Unjudged) != (b.Best != b.Worst) || (b.Reason == phase.ReasonBand) != (b.Best != b.Worst) {
+			t.Errorf("%+v contradicts itself", b)
+		}
+	}
+	for _, s := range []phase.Standing{phase.Within, phase.Watch, phase.Unjudged} {
+		if seen[s] < 50 {
+			t.Errorf("%s came up %d times", s, seen[s])
+		}
+	}
+	for _, test := range []struct {
+		a, b, c unit.Voltage
+		want    phase.Standing
+	}{{460, 460, 453.2, phase.Within}, {460, 460, 453.0, phase.Watch}, {460, 460, 426.5, phase.Watch}, {460, 460, 425, phase.Stop}} {
+		if b := value[phase.Balance](t)(phase.VoltageBalance(test.a, test.b, test.c, phase.Meter[unit.Voltage]{})); b.Standing != test.want {
+			t.Errorf("%v V: %s, want %s", test.c, b.Standing, test.want)
+		}
+	}
+}
+
+func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
+	m := phase.UsualClamp
+	for _, test := range []struct {
+		name    string
+		a, b, c unit.Current
+		load    unit.Ratio
+		want    phase.Standing
+		reason  phase.Reason
+	}{
+		{"lost at light load", 0.1, 5, 5, 0.3, phase.Stop, phase.ReasonLost},
+		{"lost ahead", 5, 10, 5, 0.9, phase.Stop, phase.ReasonLost},
+		{"perhaps lost", 0.8, 8.2, 8.2, 0.9, phase.Unjudged, phase.ReasonLost},
+		{"light", 10, 10, 10, 0.49, phase.Unjudged, phase.ReasonLight},
+		{"at half load", 10, 10, 10, 0.5, phase.Within, phase.ReasonNone},
+		{"far out", 14, 10, 9, 0.9, phase.Watch, phase.ReasonNone},
+		{"near the limit", 11, 10, 9, 0.9, phase.Unjudged, phase.ReasonBand},
+	} {
+		b := value[phase.Balance](t)(phase.CurrentBalance(test.a, test.b, test.c, m, test.load))
+		if b.Standing != test.want || b.Reason != test.reason {
+			t.Errorf("%s: %+v", test.name, b)
+		}
+		if test.reason == phase.ReasonLost && b.Value != 0 {
+			t.Errorf("%s: %v, where there is no unbalance to speak of", test.name, b.Value)
+		}
+	}
+}
+
+// Components of three phasors that close, from their definition.
+func components(x, y complex128) (positive, negative float64) {
+	z := -(x + y)
+	a := cmplx.Rect(1, 2*math.Pi/3)
+	return cmplx.Abs(x+a*y+a*a*z) / 3, cmplx.Abs(x+a*a*y+a*z) / 3
+}
+
+func TestSequenceFactorIsTheComponents(t *testing.T) {
+	random := rand.New(rand.NewPCG(37, 41))
+	for range 3000 {
+		x, y := cmplx.Rect(1+random.Float64(), 0), cmplx.Rect(1+random.Float64(), 2*math.Pi*random.Float64())
+		z := -(x + y)
+		p, n := components(x, y)
+		want := min(p, n) / max(p, n) // the order of the phases is not known
+		got := value[unit.Ratio](t)(phase.SequenceFactor(unit.Voltage(cmplx.Abs(x)), unit.Voltage(cmplx.Abs(y)), unit.Voltage(cmplx.Abs(z))))
+		if math.Abs(float64(got)-want) > 1e-7 {
+			t.Errorf("%v, %v: %v, want %v", x, y, got, want)
+		}
+	}
+	// Small ones keep their digits, and are 1 to 2/√3 of the other definition.
+	for range 3000 {
+		size := math.Pow(10, -1.5-6*random.Float64())
+		v := func() unit.Voltage { return unit.Voltage(480 * (1 + size*(random.Float64()-0.5))) }
+		a, b, c := v(), v(), v()
+		u, f := value[unit.Ratio](t)(phase.Unbalance(a, b, c)), value[unit.Ratio](t)(phase.SequenceFactor(a, b, c))
+		if r := float64(f / u); r < 1-2*size-1e-6 || r > 2/math.Sqrt(3)+2*size+1e-6 {
+			t.Errorf("%v %v %v: %v of the unbalance", a, b, c, r)
+		}
+	}
+	if f := value[unit.Ratio](t)(phase.SequenceFactor[unit.Current](0, 17.3, 17.3)); math.Abs(float64(f)-1) > 1e-9 {
+		t.Errorf("one line open: %v, where both sequences are alike", f)
+	}
+	_, err := phase.SequenceFactor[unit.Voltage](100, 49.9, 50)
+	broken(t, "no triangle", err, "", limit.NoTriangle)
+	_, err = phase.SequenceFactor[unit.Voltage](0, 0, 0)
+	broken(t, "dead", err, "", limit.NotPositive)
+}
+
+func TestTriangleCheck(t *testing.T) {
+	for _, test := range []struct {
+		a, b, c unit.Voltage
+		share   unit.Ratio
+		want    phase.Closing
+	}{
+		{480, 470, 460, 0.01, phase.Closes},
+		{480, 238, 240, 0.01, phase.ClosesUnsure},
+		{480, 242, 240, 0.01, phase.ClosesUnsure},
+		{480, 238, 240, 0, phase.ClosesNot},
+		{480, 242, 240, 0, phase.Closes},
+		{120, 480, 120, 0.01, phase.ClosesNot},
+	} {
+		if got := value[phase.Closing](t)(phase.TriangleCheck(test.a, test.b, test.c, phase.Meter[unit.Voltage]{Share: test.share})); got != test.want {
+			t.Errorf("%v %v %v: %s, want %s", test.a, test.b, test.c, got, test.want)
+		}
+	}
+}
+
+func TestLostPhase(t *testing.T) {
+	for _, test := range []struct {
+		name string
+		x    legs
+		want phase.Loss
+		leg  phase.Leg
+	}{
+		{"one dead", legs{0, 17.3, 17.3}, phase.LossOpen, 1},
+		{"next to dead", legs{0.5, 17.3, 17.3}, phase.LossOpen, 1},
+		{"a tenth, within the meter", legs{1.75, 17.3, 17.3}, phase.LossUnjudged, 1},
+		{"over a tenth", legs{2.2, 17.3, 17.3}, phase.LossNone, 0},
+		{"double", legs{8, 4, 4}, phase.LossAhead, 1},
+		{"about double", legs{8.3, 4.2, 3.9}, phase.LossAhead, 1},
+		{"double of two unlike", legs{8, 5, 3}, phase.LossNone, 0},
+		{"half more", legs{6, 4, 4}, phase.LossNone, 0},
+		{"edge of the pattern", legs{6.85, 4, 4}, phase.LossUnjudged, 1},
+		{"balanced", legs{8, 8, 8}, phase.LossNone, 0},
+	} {
+		for turn := range 3 {
+			x := legs{test.x[turn], test.x[(turn+1)%3], test.x[(turn+2)%3]}
+			leg := test.leg
+			if leg != phase.NoLeg {
+				leg = phase.Leg((int(leg)-1-turn+3)%3 + 1)
+			}
+			l := value[phase.Lost](t)(phase.LostPhase(x[0], x[1], x[2], phase.UsualClamp))
+			if l.Loss != test.want || l.Leg != leg {
+				t.Errorf("%s, turned %d: %+v, want %s on %d", test.name, turn, l, test.want, leg)
+			}
+		}
+	}
+	l := value[phase.Lost](t)(phase.LostPhase(8, 4, 4, phase.UsualClamp))
+	near(t, "over the others", l.Over, 2, 1e-12)
+	i := value[unit.Current](t)(phase.AmpsWithOpenLine(10))
+	near(t, "shaft power with a line open", float64(i), 10*math.Sqrt(3), 1e-12)
+}
+
+func TestMeter(t *testing.T) {
+	_, err := phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Share: 1})
+	broken(t, "all error", err, "meter", limit.TooCoarse)
+	_, err = phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Floor: -1})
+	broken(t, "below zero", err, "meter", limit.Negative)
+	_, err = phase.ThroughClamp(10, 0)
+	broken(t, "not through", err, "turns", limit.NotPositive)
+	_, err = phase.ThroughClamp(10, 101)
+	broken(t, "too often", err, "turns", limit.OutOfRange)
+	// More turns, less of the unbalance is the meter's.
+	last := unit.Ratio(1)
+	for _, turns := range []int{1, 2, 5, 10} {
+		m := value[phase.Meter[unit.Current]](t)(phase.ClampOfTurns(phase.UsualClamp, turns))
+		i := value[unit.Current](t)(phase.ThroughClamp(1.5*unit.Current(turns), turns))
+		near(t, "current", i, 1.5, 1e-12)
+		s := value[phase.Spread](t)(phase.UnbalanceRange(i, i, i, m))
+		if s.High >= last {
+			t.Errorf("%d turns: %v after %v", turns, s.High, last)
+		}
+		last = s.High
+	}
+}
