@@ -65,13 +65,15 @@ func MostAlike(raceway Raceway, size WireSize, insulation Insulation) (Capacity,
 
 // most returns how many conductors of an area fit.
 func (b *Bore) most(each unit.Area, use Use) Capacity {
-	const one, two, nipple = 0.53, 0.31, 0.60 // the millimeter columns for these are not here
+	part := func(p float64) unit.Area { // to whole square millimeters, as those columns are printed
+		return unit.Area(math.Round(p*b.metric.In(unit.SquareMillimeter))) * unit.SquareMillimeter
+	}
 	if use == Nipple {
-		return Capacity{whole(b.Nipple, each), whole(nipple*b.metric, each)}
+		return Capacity{whole(b.Nipple, each), whole(part(0.60), each)}
 	}
 	return Capacity{
 		Inch:   lower(b.OverTwo, b.Two, b.One, each),
-		Metric: lower(b.metricOverTwo, two*b.metric, one*b.metric, each),
+		Metric: lower(b.metricOverTwo, part(0.31), part(0.53), each),
 	}
 }
 
