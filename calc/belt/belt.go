@@ -1,13 +1,23 @@
-// Package belt holds the geometry of a V-belt on two sheaves.
+// Package belt holds the geometry and the tension of a V-belt on two sheaves.
 //
 // Terms. The drive is open: both sheaves turn the same way. Pitch length is the
 // length of the belt along its cord; datum length is the classical standard's
 // name for it, and a belt's number is near its inside length in inches. Center
 // is the distance between the two axes. Span is the free straight run between
-// the sheaves; arc is the angle over which the belt lies on a sheave.
+// the sheaves; arc is the angle over which the belt lies on a sheave. Tension is
+// that of one strand of one belt at rest, unless all belts or the running drive
+// are named; deflection is how far a span is pressed in at its middle.
 //
 // driver and driven are the pitch diameters of the motor's and the fan's sheave;
 // either may be the larger. Lengths are pitch lengths unless said otherwise.
+//
+// Setting a belt goes from [StaticTension] over [ForceBands] to a reading,
+// [ReadForce] or [ReadFrequency], and its verdict, [Judge]: once with the shaft
+// power measured and once with the plate's. A verdict moves the motor base, never
+// the sheave, which sets the fan's speed.
+//
+// Not here: what power a belt can carry, and how stiff it is; no source read gives
+// either by section. Both are inputs.
 package belt
 
 import (

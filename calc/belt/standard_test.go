@@ -12,22 +12,18 @@ import (
 	"roofside/calc/unit"
 )
 
-// Machinery's Handbook, 31st ed., Table 8: rows with their datum lengths.
+// ANSI/RMA IP-20, 1988, datum lengths in inches, typed from another printing of
+// the table than the code's numbers; A75 stands there as 75.3, a misprint.
 func TestStandardLengths(t *testing.T) {
-	for section, rows := range map[drive.Section]map[int]float64{
-		drive.SectionA:  {26: 27.3, 31: 32.3, 51: 52.3, 80: 81.3, 96: 97.3, 128: 129.3},
-		drive.SectionB:  {35: 36.8, 60: 61.8, 81: 82.8, 97: 98.8, 144: 145.8, 195: 196.8, 210: 211.8, 240: 240.3, 300: 300.3},
-		drive.SectionBX: {35: 36.8, 300: 300.3},
-	} {
+	a := []float64{27.3, 32.3, 36.3, 39.3, 43.3, 47.3, 52.3, 56.3, 61.3, 69.3, 76.3, 81.3, 86.3, 91.3, 97.3, 106.3, 113.3, 121.3, 129.3}
+	b := []float64{36.8, 39.8, 43.8, 47.8, 52.8, 56.8, 61.8, 69.8, 76.8, 82.8, 86.8, 91.8, 98.8, 106.8, 113.8, 121.8, 129.8, 145.8, 159.8, 174.8, 181.8, 196.8, 211.8, 240.3, 270.3, 300.3}
+	for section, lengths := range map[drive.Section][]float64{drive.SectionA: a, drive.SectionAX: a, drive.SectionB: b, drive.SectionBX: b} {
 		numbers, known, err := belt.StandardNumbers(section)
-		if err != nil || known != source.LookedUp {
-			t.Fatal(section, known, err)
+		if err != nil || known != source.LookedUp || len(numbers) != len(lengths) {
+			t.Fatal(section, len(numbers), known, err)
 		}
-		for number, want := range rows {
-			if !slices.Contains(numbers, number) {
-				t.Errorf("%s%d is not listed", section, number)
-			}
-			near(t, "datum length", value[unit.Length](t)(belt.PitchLength(section, number)).In(in), want, 1e-9)
+		for i, want := range lengths {
+			near(t, string(section), value[unit.Length](t)(belt.PitchLength(section, numbers[i])).In(in), want, 1e-9)
 		}
 	}
 	// Numbers of one section and not of the other.
@@ -44,6 +40,32 @@ func TestStandardLengths(t *testing.T) {
 	}
 	_, _, err := belt.StandardNumbers("Q")
 	broken(t, "no such section", err, "section", limit.NotTabulated)
+}
+
+// Narrow belts (memory) step as the preferred numbers of the series R40 do, of
+// which this is one decade.
+func TestNarrowLengthsArePreferredNumbers(t *testing.T) {
+	decade := []int{100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300,
+		315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950}
+	for section, ends := range map[drive.Section][2]int{"3V": {250, 1400}, "3VX": {250, 1400}, "5V": {500, 3550}, "5VX": {500, 3550}} {
+		var want []int
+		for _, power := range []int{1, 10} {
+			for _, n := range decade {
+				if n *= power; n >= ends[0] && n <= ends[1] {
+					want = append(want, n)
+				}
+			}
+		}
+		if got, _, err := belt.StandardNumbers(section); err != nil || !slices.Equal(got, want) {
+			t.Errorf("%s: %v, %v", section, got, err)
+		}
+	}
+	for section, ends := range map[drive.Section][2]int{"4L": {180, 1000}, "5L": {240, 1000}} {
+		got, _, err := belt.StandardNumbers(section)
+		if err != nil || got[0] != ends[0] || got[len(got)-1] != ends[1] || len(got) != (ends[1]-ends[0])/10+1 {
+			t.Errorf("%s: %v, %v", section, got, err)
+		}
+	}
 }
 
 func TestEveryListAscendsAndSaysHowItIsKnown(t *testing.T) {

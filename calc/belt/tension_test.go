@@ -121,6 +121,10 @@ func TestTensionFaults(t *testing.T) {
 	broken(t, "all stiffness", err, "stiffness", limit.OutOfRange)
 	_, err = belt.StretchShare(1*lbf, 25*in, 50*in)
 	broken(t, "span of half the belt", err, "span", limit.OutOfRange)
+	_, err = belt.StretchShare(1*lbf, 24.9*in, 50*in)
+	if err != nil {
+		t.Errorf("span of just under half the belt: %v", err)
+	}
 	_, _, err = belt.StrandsAt(10*lbf, 1, 20*lbf)
 	broken(t, "no slack strand left", err, "pull", limit.OutOfRange)
 	_, err = belt.ListedBand(10*lbf, 999*fpm)

@@ -1,9 +1,17 @@
-// Package phase holds the formulas of three-phase readings.
+// Package phase holds the formulas of readings at a motor: volts, amps, what they
+// say of supply and motor, and which way it turns.
 //
 // Terms. Unbalance is the largest deviation of the three readings from their
 // average, over that average: volts line to line, or line amps. It is the
 // definition of NEMA; [SequenceFactor] is that of IEC. Derating is the share
-// of its plate power that a motor may give on an unbalanced supply.
+// of its plate power that a motor may give on an unbalanced supply. A lead is one
+// of the motor's, T1 to T3; a line one of the supply's, L1 to L3.
+//
+// Every reading comes with its [Meter], and no [Verdict] is given that the meter's
+// error could overturn. First things first: rotation and volts, then a lost phase
+// ([LostPhase]), then load, then unbalance ([CurrentBalance]), and only then a lead
+// roll ([ClassifyRoll]). Which of these a supply has at all says [CheckUse]. How
+// much load amps stand for is the airflow package's to say.
 package phase
 
 import (
