@@ -70,3 +70,14 @@ func ExampleResult() {
 	fmt.Println(limit.Result(1 / zero))
 	// Output: 0 overflow
 }
+
+// The inner formula calls belt length what the outer one has as center.
+func ExampleRename() {
+	fmt.Println(limit.Rename(limit.Break("pitchLength", limit.NotTabulated), "pitchLength", "center"))
+	fmt.Println(limit.Rename(limit.Break("section", limit.NotTabulated), "pitchLength", "center"))
+	fmt.Println(limit.Rename(nil, "pitchLength", "center"))
+	// Output:
+	// center: notTabulated
+	// section: notTabulated
+	// <nil>
+}
