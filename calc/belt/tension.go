@@ -104,20 +104,16 @@ func StaticTension(power unit.Power, v unit.Velocity, arc unit.Angle, belts int,
 	if err := limit.First(limit.Positive("power", power), limit.Positive("v", v), checkBelts(belts), limit.NonNegative("mass", mass), limit.Positive("k", k)); err != nil {
 		return 0, err
 	}
-	Ac, err := ArcFactor(arc)
-	if err != nil {
-		return 0, err
-	}
 	own, err := CentrifugalTension(mass, v)
 	if err != nil {
 		return 0, err
 	}
-	// (2.5 − Ac)/Ac is (R + 1)/(R − 1), in this form without loss at small arcs.
+	// (2.5 − Ac)/Ac is (R + 1)/(R − 1) exactly: Ac = 1.25·(1 − 1/R).
 	R, err := TensionRatio(arc)
 	if err != nil {
 		return 0, err
 	}
-	if Ac <= 0 || R <= 1 {
+	if R <= 1 {
 		return 0, limit.Break("arc", limit.OutOfRange)
 	}
 	HP, S := power.In(unit.Horsepower), v.In(unit.FootPerMinute)/1000 // the source works in hp, 1000 ft/min and lbf

@@ -53,7 +53,7 @@ var overloads = [...]struct {
 }
 
 // An Overload is what the code allows at most, and what the relay is set to: two
-// things. Relays mostly have the margin built in and are dialled in motor amps
+// things. Relays mostly have the margin built in and are dialed in motor amps
 // (memory); the relay's own instructions rule.
 type Overload struct {
 	Trip         unit.Current // greatest trip current
