@@ -63,6 +63,7 @@ const (
 	PathNonmetallic PathReason = "nonmetallic" // 356.60
 	PathFlexes      PathReason = "flexes"      // 348.60(B), 350.60(B)
 	PathRating      PathReason = "rating"      // 250.118: the device is rated too high for the size
+	PathSize        PathReason = "size"        // 250.118: larger than 1-1/4 (of FMC from memory)
 	PathLength      PathReason = "length"      // 250.118: more than 6 ft of flexible conduit in the path
 )
 
@@ -73,7 +74,7 @@ const PathLengthMost = 6 * unit.Foot
 // FlexAsGround returns whether a flexible conduit with listed fittings may be
 // the only ground path, by the rating of the overcurrent device and the length
 // of all flexible conduit in the path: FMC up to 20 A; LFMC up to 20 A in 3/8
-// and 1/2, 60 A in 3/4 to 1-1/4. Errors: a conduit that is not flexible; a size
+// and 1/2, 60 A in 3/4 to 1-1/4; neither where larger. Errors: a conduit that is not flexible; a size
 // that is not tabulated; an input not above zero; no such mounting.
 //
 // Method: raceway.flex.ground.
@@ -86,10 +87,7 @@ func FlexAsGround(conduit Conduit, size TradeSize, rating unit.Current, length u
 		return GroundPath{}, limit.Break("mounting", limit.NotTabulated)
 	}
 	most := 20 * unit.Ampere
-	switch {
-	case b.Size.rank() > Size1and4.rank():
-		most = 0 // not named for larger sizes
-	case conduit == LFMC && b.Size.rank() >= Size3by4.rank():
+	if conduit == LFMC && b.Size.rank() >= Size3by4.rank() {
 		most = 60 * unit.Ampere
 	}
 	switch {
@@ -97,6 +95,8 @@ func FlexAsGround(conduit Conduit, size TradeSize, rating unit.Current, length u
 		return GroundPath{true, PathNonmetallic}, nil
 	case mounting == Flexing:
 		return GroundPath{true, PathFlexes}, nil
+	case b.Size.rank() > Size1and4.rank():
+		return GroundPath{true, PathSize}, nil
 	case rating > most*(1+slack):
 		return GroundPath{true, PathRating}, nil
 	case length > PathLengthMost*(1+slack):

@@ -30,7 +30,6 @@ const (
 	MixedSizes  limit.Rule = "mixedSizes"  // the rule holds for conductors of one size alone
 	DryOnly     limit.Rule = "dryOnly"     // the insulation has no rating in a wet place
 	TooHot      limit.Rule = "tooHot"      // the table gives no factor at that temperature
-	SameEnd     limit.Rule = "sameEnd"     // nothing joins those two ends
 )
 
 // Bounds on what is counted.

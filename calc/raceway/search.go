@@ -2,6 +2,7 @@ package raceway
 
 import (
 	"roofside/calc/limit"
+	"roofside/calc/unit"
 )
 
 // A Choice is the smallest size of a type of conduit that takes given
@@ -101,9 +102,7 @@ func Room(raceway Raceway, rows []Row, size WireSize, insulation Insulation, rol
 			return 0, err
 		}
 	}
-	// No rule lets in more than fill the whole of the inside, and the small
-	// table's counts are below that too.
-	for n := min(whole(b.Area, c.Area), MostCount); n > 0; n-- {
+	for n := l.most(raceway, &b, c.Area); n > 0; n-- {
 		more, err := l.add(Row{size, insulation, n, role})
 		if err != nil {
 			return 0, err
@@ -117,4 +116,15 @@ func Room(raceway Raceway, rows []Row, size WireSize, insulation Insulation, rol
 		}
 	}
 	return 0, nil
+}
+
+// most returns a number of further conductors that no rule lets pass: one more
+// than the area allowed for more than two leaves, or than note 7 counts.
+func (l *load) most(r Raceway, b *Bore, each unit.Area) int {
+	const small = 10 // above every count in the table of 3/8 flexible conduit
+	n := max(whole(b.allowed(3, r.Use)-l.area, each)+1, b.most(each, r.Use).Inch-l.count)
+	if b.Size == Size3by8 {
+		n = max(n, small)
+	}
+	return min(n, MostCount)
 }
