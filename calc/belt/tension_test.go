@@ -115,6 +115,14 @@ func TestTensionFaults(t *testing.T) {
 	broken(t, "mass below zero", err, "mass", limit.Negative)
 	_, err = belt.StaticTension(hp, v, 7, 1, 0, 16.5)
 	broken(t, "more than a turn", err, "arc", limit.OutOfRange)
+	_, err = belt.TensionRatio(6.3)
+	broken(t, "just over a turn", err, "arc", limit.OutOfRange)
+	if p, err := belt.DesignPower(hp, 1.005); err != nil || p <= hp {
+		t.Errorf("a service factor of hardly more than one: %v, %v", p, err)
+	}
+	if belt.ServiceFactorLow != 1.1 || belt.ServiceFactorHigh != 1.2 {
+		t.Error("memory: fans take 1.1 to 1.2")
+	}
 	_, err = belt.DesignPower(hp, 0.9)
 	broken(t, "service factor", err, "factor", limit.OutOfRange)
 	_, err = belt.TensionFromForce(1*lbf, 16*lbf)

@@ -213,6 +213,16 @@ func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
 	}
 }
 
+// Common practice: 10 per cent at load.
+func TestCurrentBalanceLimit(t *testing.T) {
+	for off, want := range map[unit.Current]phase.Standing{1: phase.Within, 1.005: phase.Watch} { // u is off over 10
+		b := value[phase.Balance](t)(phase.CurrentBalance(10+off, 10-off/2, 10-off/2, phase.Meter[unit.Current]{}, 1))
+		if b.Standing != want {
+			t.Errorf("%v off ten: %s, want %s", off, b.Standing, want)
+		}
+	}
+}
+
 // Components of three phasors that close, from their definition.
 func components(x, y complex128) (positive, negative float64) {
 	z := -(x + y)
@@ -300,6 +310,18 @@ func TestLostPhase(t *testing.T) {
 			}
 		}
 	}
+	for _, test := range []struct {
+		a, b, c unit.Current
+		want    phase.Loss
+	}{
+		{0.999, 10, 10, phase.LossOpen}, {1.005, 10, 10, phase.LossNone}, // a tenth
+		{1.702, 1, 1, phase.LossAhead}, {1.698, 1, 1, phase.LossNone}, // 15 per cent from two
+		{1.851, 1, 0.851, phase.LossAhead}, {1.849, 1, 0.849, phase.LossNone}, // 15 per cent apart
+	} {
+		if got := value[phase.Lost](t)(phase.LostPhase(test.a, test.b, test.c, phase.Meter[unit.Current]{})); got.Loss != test.want {
+			t.Errorf("%v %v %v: %+v, want %s", test.a, test.b, test.c, got, test.want)
+		}
+	}
 	l := value[phase.Lost](t)(phase.LostPhase(8, 4, 4, phase.UsualClamp))
 	near(t, "over the others", l.Over, 2, 1e-12)
 	i := value[unit.Current](t)(phase.AmpsWithOpenLine(10))
@@ -307,6 +329,9 @@ func TestLostPhase(t *testing.T) {
 }
 
 func TestMeter(t *testing.T) {
+	if phase.UsualClamp != (phase.Meter[unit.Current]{Share: 0.02, Floor: 5 * 0.01}) || phase.UsualVoltmeter != (phase.Meter[unit.Voltage]{Share: 0.01}) {
+		t.Error("common practice: a clamp within 2 % and 5 digits, a voltmeter within 1 %")
+	}
 	_, err := phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Share: 1})
 	broken(t, "all error", err, "meter", limit.TooCoarse)
 	_, err = phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Floor: -1})

@@ -37,7 +37,12 @@ func TestOverloads(t *testing.T) {
 	broken(t, "no such class", err, "class", limit.NotTabulated)
 	_, err = phase.OverloadClassOf(0.9)
 	broken(t, "service factor", err, "serviceFactor", limit.OutOfRange)
-	for table, want := range map[unit.Current]float64{9: 15.3, 10: 15.6, 20: 31.2, 21: 29.4} {
+	if _, err := phase.OverloadClassOf(2); err != nil {
+		t.Errorf("service factor 2: %v", err)
+	}
+	_, err = phase.OverloadClassOf(2.01)
+	broken(t, "service factor over 2", err, "serviceFactor", limit.OutOfRange)
+	for table, want := range map[unit.Current]float64{9: 15.3, 9.05: 14.118, 20: 31.2, 20.1: 28.14} {
 		near(t, "protector", float64(value[unit.Current](t)(phase.ProtectorTrip(table))), want, 1e-12)
 	}
 }

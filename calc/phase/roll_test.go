@@ -1,6 +1,7 @@
 package phase_test
 
 import (
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -60,10 +61,54 @@ func TestRollTellsSupplyFromMotor(t *testing.T) {
 		if fine.Cause != test.cause || fine.Confidence != phase.Firm {
 			t.Errorf("%s, exact meter: %+v", test.name, fine)
 		}
-		if fine.Rest > 0.02 {
+		if fine.Rest > 1e-12 {
 			t.Errorf("%s: a rest of %v in what has none", test.name, fine.Rest)
 		}
+		near(t, test.name+", supply", float64(fine.Supply), largest(test.line), 1e-9)
+		near(t, test.name+", motor", float64(fine.Motor), largest(test.lead), 1e-9)
 	}
+}
+
+func largest(of [3]float64) float64 {
+	return max(math.Abs(of[0]), math.Abs(of[1]), math.Abs(of[2]))
+}
+
+// Each side's share of what the other has, and of the load, at the edge.
+func TestRollAtItsEdges(t *testing.T) {
+	part := func(x float64) [3]float64 { return [3]float64{x, -x / 2, -x / 2} }
+	for motor, want := range map[float64]phase.Cause{0.0498: phase.CauseSupply, 0.0502: phase.CauseMixed} { // half of 0.1
+		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(motor), even, exact), phase.Meter[unit.Current]{}))
+		if r.Cause != want {
+			t.Errorf("0.1 and %v: %+v", motor, r)
+		}
+	}
+	for last, want := range map[float64]phase.Reason{9.508: phase.ReasonDrift, 9.512: phase.ReasonNone} { // 5 per cent of the mean
+		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(0), [3]float64{10, 10, last}, exact), phase.Meter[unit.Current]{}))
+		if r.Reason != want {
+			t.Errorf("a load of %v: %+v", last, r)
+		}
+	}
+}
+
+// What the meter is said to account for is what it can do to one deviation.
+func TestRollKnowsItsMeter(t *testing.T) {
+	m := phase.Meter[unit.Current]{Share: 0.0005, Floor: 0.001}
+	at := roll([3]float64{0.1, -0.02, -0.08}, [3]float64{0.01, 0.02, -0.03}, even, exact)
+	r := value[phase.Roll](t)(phase.ClassifyRoll(at, m))
+	most := 0.0
+	for _, p := range at {
+		x := [3]float64{float64(p.L1), float64(p.L2), float64(p.L3)}
+		for n := range 8 {
+			y := x
+			for i := range y {
+				y[i] += float64(n>>i&1*2-1) * (x[i]*float64(m.Share) + float64(m.Floor))
+			}
+			for i := range y {
+				most = max(most, math.Abs(3*y[i]/(y[0]+y[1]+y[2])-3*x[i]/(x[0]+x[1]+x[2])))
+			}
+		}
+	}
+	near(t, "meter", float64(r.Meter), most, 0.002)
 }
 
 func TestRollSaysWhyItCannotTell(t *testing.T) {
@@ -112,6 +157,15 @@ func TestFirmIsNeverWrong(t *testing.T) {
 		m := phase.Meter[unit.Current]{Share: unit.Ratio(share / (1 - share))} // the reading's share, not the true value's
 		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(line, lead, even, off), m))
 		seen[r.Confidence]++
+		for _, side := range []struct {
+			cause      phase.Cause
+			more, less unit.Ratio
+			stays      int
+		}{{phase.CauseSupply, r.Supply, r.Motor, r.OnLine}, {phase.CauseMotor, r.Motor, r.Supply, r.OnLead}} {
+			if r.Cause == side.cause && (r.Confidence == phase.Firm) != (side.more-r.Meter > side.less+r.Meter && side.stays == 3) {
+				t.Errorf("%+v is firm or not against its own evidence", r)
+			}
+		}
 		if r.Confidence != phase.Firm {
 			continue
 		}

@@ -41,6 +41,14 @@ func TestVoltsAgainstPlate(t *testing.T) {
 	}
 }
 
+func TestWideMeterAroundThePlate(t *testing.T) {
+	for share, want := range map[unit.Ratio]phase.Standing{0.0995: phase.Within, 0.1005: phase.Unjudged} {
+		if s := value[phase.Share](t)(phase.VoltsAgainstPlate(230, phase.Meter[unit.Voltage]{Share: share}, 230)); s.Standing != want {
+			t.Errorf("± %v: %s, want %s", share, s.Standing, want)
+		}
+	}
+}
+
 func TestAmpsAgainstPlate(t *testing.T) {
 	const plate, service = 6.8, 7.8
 	exact := phase.Meter[unit.Current]{}
@@ -60,8 +68,21 @@ func TestAmpsAgainstPlate(t *testing.T) {
 	broken(t, "service under plate", err, "service", limit.OutOfRange)
 }
 
-// ANSI C84.1, from memory: the windows as shares of the nominal voltage, each
-// printed to a volt.
+// ANSI C84.1, Table 1, from memory.
+func TestSystemTable(t *testing.T) {
+	for _, want := range []phase.System{
+		{Nominal: 208, Motor: 200, ServiceA: phase.Window{Low: 197, High: 218}, UseA: phase.Window{Low: 187, High: 218}, ServiceB: phase.Window{Low: 191, High: 220}, UseB: phase.Window{Low: 180, High: 220}},
+		{Nominal: 240, Motor: 230, ServiceA: phase.Window{Low: 228, High: 252}, UseA: phase.Window{Low: 216, High: 252}, ServiceB: phase.Window{Low: 220, High: 254}, UseB: phase.Window{Low: 208, High: 254}},
+		{Nominal: 480, Motor: 460, ServiceA: phase.Window{Low: 456, High: 504}, UseA: phase.Window{Low: 432, High: 504}, ServiceB: phase.Window{Low: 440, High: 508}, UseB: phase.Window{Low: 416, High: 508}},
+		{Nominal: 600, Motor: 575, ServiceA: phase.Window{Low: 570, High: 630}, UseA: phase.Window{Low: 540, High: 630}, ServiceB: phase.Window{Low: 550, High: 635}, UseB: phase.Window{Low: 520, High: 635}},
+	} {
+		if got := value[phase.System](t)(phase.SystemOf(want.Nominal)); got != want {
+			t.Errorf("%+v, want %+v", got, want)
+		}
+	}
+}
+
+// The windows as shares of the nominal voltage, each printed to a volt.
 func TestSystemWindows(t *testing.T) {
 	for _, nominal := range []unit.Voltage{208, 240, 480, 600} {
 		s := value[phase.System](t)(phase.SystemOf(nominal))
@@ -118,7 +139,7 @@ func TestPlateOnSystem(t *testing.T) {
 		plate, nominal unit.Voltage
 		want           phase.Standing
 	}{
-		{208, 208, phase.Within}, {200, 208, phase.Within}, {230, 208, phase.Watch}, {460, 208, phase.Stop},
+		{208, 208, phase.Within}, {200, 208, phase.Within}, {230, 208, phase.Watch}, {232, 208, phase.Stop}, {460, 208, phase.Stop},
 		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {200, 240, phase.Stop},
 		{460, 480, phase.Within}, {440, 480, phase.Watch}, {230, 480, phase.Stop}, {575, 600, phase.Within},
 	} {
@@ -131,7 +152,8 @@ func TestPlateOnSystem(t *testing.T) {
 func TestConnectionHint(t *testing.T) {
 	for x, want := range map[unit.Current]phase.Connection{
 		1: phase.ConnectionPlain, 1.65: phase.ConnectionPlain, 1.75: phase.ConnectionDouble, 2.25: phase.ConnectionDouble,
-		2.35: phase.ConnectionPlain, 0.6: phase.ConnectionPlain, 0.55: phase.ConnectionHalf, 0.45: phase.ConnectionHalf, 0.4: phase.ConnectionPlain,
+		1.699: phase.ConnectionPlain, 1.701: phase.ConnectionDouble, 2.299: phase.ConnectionDouble, 2.301: phase.ConnectionPlain,
+		0.5755: phase.ConnectionPlain, 0.5745: phase.ConnectionHalf, 0.4255: phase.ConnectionHalf, 0.4245: phase.ConnectionPlain,
 	} {
 		if got := value[phase.Connection](t)(phase.ConnectionHint(x*6.4, 6.4)); got != want {
 			t.Errorf("%v times the plate: %s, want %s", x, got, want)
@@ -164,6 +186,8 @@ func TestDeratingOverARange(t *testing.T) {
 	broken(t, "too unbalanced", err, "unbalance", limit.TooUnbalanced)
 	_, err = phase.HeadroomLeft(0.5, phase.Derating{Factor: 0.9, Low: 0.95, High: 1})
 	broken(t, "derating out of order", err, "derating", limit.OutOfRange)
+	_, err = phase.HeadroomLeft(0.5, phase.Derating{Factor: 1, Low: 0.95, High: 1.005})
+	broken(t, "derating over one", err, "derating", limit.OutOfRange)
 }
 
 func TestHeatingAndTorqueScale(t *testing.T) {

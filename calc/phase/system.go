@@ -15,17 +15,16 @@ type Window struct{ Low, High unit.Voltage }
 // C84.1, Table 1 (memory). Motor is the plate voltage made for it: a US DOE motor
 // tip sheet.
 type System struct {
-	Nominal, Motor     unit.Voltage
-	ServiceA, UseA     Window
-	ServiceB, UseB     Window
-	otherPlate, noRoom unit.Voltage // another plate that suits; one that only just does
+	Nominal, Motor unit.Voltage
+	ServiceA, UseA Window
+	ServiceB, UseB Window
 }
 
 var systems = [...]System{
-	{208, 200, Window{197, 218}, Window{187, 218}, Window{191, 220}, Window{180, 220}, 208, 230},
-	{240, 230, Window{228, 252}, Window{216, 252}, Window{220, 254}, Window{208, 254}, 240, 0},
-	{480, 460, Window{456, 504}, Window{432, 504}, Window{440, 508}, Window{416, 508}, 480, 0},
-	{600, 575, Window{570, 630}, Window{540, 630}, Window{550, 635}, Window{520, 635}, 600, 0},
+	{208, 200, Window{197, 218}, Window{187, 218}, Window{191, 220}, Window{180, 220}},
+	{240, 230, Window{228, 252}, Window{216, 252}, Window{220, 254}, Window{208, 254}},
+	{480, 460, Window{456, 504}, Window{432, 504}, Window{440, 508}, Window{416, 508}},
+	{600, 575, Window{570, 630}, Window{540, 630}, Window{550, 635}, Window{520, 635}},
 }
 
 // SystemOf returns the system of a nominal voltage. Errors: no such system.
@@ -124,9 +123,9 @@ func rank(s Standing) int {
 }
 
 // PlateOnSystem returns how a motor's plate voltage suits a system: within for the
-// one made for it, watch for one that has hardly any room to a drop on the way (230
-// on 208: 90 %, inside by 1 V), stop for others. Errors: plate not above zero, no
-// such system.
+// one made for it or the system's own, watch for another within [PlateTolerance],
+// which has little room for a drop on the way (230 on 208: inside by 1 V), stop for
+// others. Errors: plate not above zero, no such system.
 //
 // Method: phase.system.plate.
 func PlateOnSystem(plate, nominal unit.Voltage) (Standing, error) {
@@ -137,11 +136,8 @@ func PlateOnSystem(plate, nominal unit.Voltage) (Standing, error) {
 	if err != nil {
 		return "", err
 	}
-	switch {
-	case plate == s.Motor, plate == s.otherPlate:
+	if plate == s.Motor || plate == s.Nominal {
 		return Within, nil
-	case plate == s.noRoom:
-		return Watch, nil
 	}
 	if off := math.Abs(float64(s.Nominal/plate) - 1); off > float64(PlateTolerance)*(1+1e-9) {
 		return Stop, nil

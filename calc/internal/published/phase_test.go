@@ -98,6 +98,9 @@ var phaseAnswers = map[string]answer{
 		return Results{"input": inputPower(c)["input"], "output": out.Value}
 	},
 	"P01": systemMotor, "P02": systemMotor, "P03": systemMotor,
+	"P05": func(Case) Results {
+		return Results{"low": phase.AmplificationLow, "high": phase.AmplificationHigh}
+	},
 	"P04": func(c Case) Results {
 		v := In[unit.Voltage](c, "v")
 		return Results{"unbalance": must(phase.Unbalance(v, v, v*unit.Voltage(1+In[unit.Ratio](c, "off"))))}
