@@ -63,11 +63,11 @@ type Bore struct {
 	metric, metricOverTwo unit.Area // the millimeter columns
 }
 
-var bores = table("raceway", "conduit,size,designator,inside_in,inside_mm,all_in2,two_in2,over_two_in2,one_in2,nipple_in2,all_mm2,over_two_mm2",
+var bores = table("raceway", "conduit,size,designator,inside,all_in2,two_in2,over_two_in2,one_in2,nipple_in2,all_mm2,over_two_mm2",
 	func(r *record) Bore {
 		return Bore{
 			Conduit: Conduit(r.text("conduit")), Size: TradeSize(r.text("size")), Designator: r.whole("designator"),
-			Inside: unit.Length(r.number("inside_in")) * unit.Inch,
+			Inside: unit.Length(r.number("inside")) * unit.Inch,
 			Area:   unit.Area(r.number("all_in2")) * unit.SquareInch,
 			One:    unit.Area(r.number("one_in2")) * unit.SquareInch,
 			Two:    unit.Area(r.number("two_in2")) * unit.SquareInch,
