@@ -100,7 +100,10 @@ func (b *bench) keys(m record.Measure) []string {
 	mark := string([]rune(b.Locale.Localize("0.5"))[1])
 	switch m.Kind().Name {
 	case "length":
-		return []string{mark, "½", "¼", "¾", "/", " ", "'", `"`}
+		if m.Fact().Scale.US.Symbol == "ft" {
+			return []string{mark, "½", "/", " ", "'", `"`}
+		}
+		return []string{mark, "½", "¼", "¾", "/", " ", `"`}
 	case "turns":
 		return []string{mark, "½", "¼", "¾"}
 	}
