@@ -2,10 +2,13 @@ package page
 
 import "roofside/calc/record"
 
-// demoFan is an invented case: over the second hood line of a teaching kitchen
-// a fan has seized, so that its ratio was counted by hand; a balance report of
-// two years ago gives the target. The new fan has the same wheel, another motor
-// speed and another fan sheave, and its motor sheave came closed.
+// The example is the roof of a college's teaching kitchen, invented: four fans,
+// over two hood lines, a bread oven and a dish room.
+
+// demoFan is the one that comes first: it has seized, so that its ratio was
+// counted by hand; a balance report of two years ago gives the target. The new
+// fan has the same wheel, another motor speed and another fan sheave, and its
+// motor sheave came closed.
 const demoFan = "name=Hood line 2, west&supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5 F" +
 	"&target.speed=712 rpm&target.airflow=3200 cfm&target.pressure=1.1 inwg&target.power=1.15 hp&target.air-temperature=90 F" +
 	"&old.motor-power=2 hp&old.motor-volts=208 V&old.motor-speed=1725 rpm&old.motor-amps=?&old.motor-sheave=?" +
@@ -15,12 +18,38 @@ const demoFan = "name=Hood line 2, west&supply=three-phase&same-wheel=yes&altitu
 	"&new.anchor-turns=0 turns&new.anchor-pitch=4.0 in&new.second-anchor-turns=5 turns&new.second-anchor-pitch=3.0 in" +
 	"&new.fan-sheave=8.4 in&new.turns=0 turns&new.center-distance=15-3/4 in&new.travel-toward=1 in&new.travel-away=1-1/4 in&new.belt-number=A50"
 
-// demo returns the invented fan.
-func demo() *record.Fan {
-	texts, problems := record.ParseFragment(demoFan)
-	f := record.NewFan()
-	for _, p := range append(problems, f.Apply(texts)...) {
-		panic("demo: " + p.Key + ": " + p.Err.Error())
+// Its neighbors run.
+var demoOthers = []string{
+	"name=Hood line 1, east&supply=three-phase&old.motor-power=3 hp&old.motor-volts=208 V&old.motor-amps=9.6 A&old.motor-speed=1745 rpm" +
+		"&old.section=B&old.sheave=fixed&old.motor-sheave=4.6 in&old.fan-sheave=9.4 in&old.speed=846 rpm&old.belt-healthy=yes" +
+		"&old.amps-1=7.9 A&old.amps-2=8.1 A&old.amps-3=8.0 A&target.tag-speed=850 rpm",
+	"name=Bread oven&supply=single-phase&old.motor-power=1/2 hp&old.motor-volts=115 V&old.motor-speed=1725 rpm" +
+		"&old.section=A&old.sheave=adjustable&old.turns=2-1/2 turns&old.fan-sheave-outside=7 in",
+	"name=Dish room&supply=direct",
+}
+
+// demo returns the invented fans in the order they are needed.
+func demo() []*record.Fan {
+	var fans []*record.Fan
+	for _, link := range append([]string{demoFan}, demoOthers...) {
+		texts, problems := record.ParseFragment(link)
+		f := record.NewFan()
+		for _, p := range append(problems, f.Apply(texts)...) {
+			panic("demo: " + p.Key + ": " + p.Err.Error())
+		}
+		fans = append(fans, f)
 	}
-	return f
+	return fans
+}
+
+// startDemo keeps the invented fans and opens the first.
+func (b *bench) startDemo() {
+	first := ""
+	for _, f := range demo() {
+		b.Start(f)
+		if first == "" {
+			first = b.ID
+		}
+	}
+	b.Take(first)
 }

@@ -29,7 +29,7 @@ func (p *Home) Render() app.UI {
 			app.Div().Class("row").Body(
 				widget.Button("start", b.T("home.start"), "primary", b.guarded(func() { b.Start(record.NewFan()) })),
 				widget.Button("scratch", b.T("home.loose"), "", b.guarded(func() { b.Take(store.Scratch) })),
-				widget.Button("demo", b.T("home.demo"), "", b.guarded(func() { b.Start(demo()) })),
+				widget.Button("demo", b.T("home.demo"), "", b.guarded(b.startDemo)),
 			),
 			app.H2().Text(b.T("home.calculators")),
 			app.Ul().Class("calculators").Body(

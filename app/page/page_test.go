@@ -18,7 +18,7 @@ var states = []string{
 	"",
 	demoFan,
 	demoFan + "&trial.t1.turns=3turns&trial.t1.speed=700rpm&trial.t1.amps-1=4.4A&trial.t1.accepted=yes",
-	"supply=direct",
+	demoOthers[0], demoOthers[1], demoOthers[2],
 	"supply=drive&old.motor-speed=1750rpm&old.frequency=45Hz&old.motor-sheave=3.4in&old.fan-sheave=8.6in",
 	"old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=3in&old.center-distance=1in&old.speed=2000rpm&old.belt-healthy=yes",
 	"same-wheel=no&target.rated-speed=800rpm&new.sheave=fixed&new.motor-sheave=3in&new.fan-sheave=9in&new.motor-speed=1725rpm",
@@ -95,6 +95,17 @@ func TestNoWordIsMissing(t *testing.T) {
 				t.Errorf("drawing failed in state %.60q: %s", state, shared.crash)
 			}
 		}
+	}
+}
+
+func TestTheExampleIsWhole(t *testing.T) {
+	b := newBench(store.Memory(), "en-US")
+	b.startDemo()
+	if ids := b.Fans.IDs(); len(ids) != 4 || b.ID != ids[0] {
+		t.Errorf("%d fans are kept, %s of %v is open", len(ids), b.ID, ids)
+	}
+	if b.Trouble != nil || b.Fan.Name.Text() != "Hood line 2, west" {
+		t.Errorf("open: %q, %v", b.Fan.Name.Text(), b.Trouble)
 	}
 }
 
