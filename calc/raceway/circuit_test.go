@@ -353,6 +353,8 @@ func TestFlexibleConduit(t *testing.T) {
 		{raceway.LFMC, "3/8", 20, 3, raceway.Still, raceway.PathServes},
 		{raceway.LFMC, "1/2", 25, 3, raceway.Still, raceway.PathRating},
 		{raceway.LFMC, "1-1/4", 60, 6, raceway.Still, raceway.PathServes},
+		{raceway.LFMC, "1/2", 20.1, 3, raceway.Still, raceway.PathRating},
+		{raceway.LFMC, "1", 60.1, 3, raceway.Still, raceway.PathRating},
 		{raceway.LFMC, "3/4", 60, 6.1, raceway.Still, raceway.PathLength},
 		{raceway.LFMC, "3/4", 20, 3, raceway.Flexing, raceway.PathFlexes},
 		{raceway.LFNCB, "3/4", 20, 3, raceway.Still, raceway.PathNonmetallic},

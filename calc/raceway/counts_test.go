@@ -102,6 +102,30 @@ func TestSmallFlexible(t *testing.T) {
 			if err != nil || n.Inch != want || n.Metric != want {
 				t.Errorf("%s, %s %s, %s: %+v, %v, want %d", test.conduit, test.insulation, size, test.fittings, n, err, want)
 			}
+			room, err := raceway.Room(r, rows(ground(size, raceway.Bare)), size, test.insulation, raceway.Circuit)
+			if err != nil || room != want {
+				t.Errorf("%s, %s %s, %s: room for %d beside a ground, %v, want %d", test.conduit, test.insulation, size, test.fittings, room, err, want)
+			}
+		}
+	}
+}
+
+// By hand: in a nipple 0.182 in² for conductors of 0.0133, 60 % of 196 mm² for
+// conductors of 8.581; one conductor next to 0.8, 0.102 in² for 0.1263 and 65 mm² for 81.48.
+func TestCountsByHand(t *testing.T) {
+	for _, test := range []struct {
+		raceway    raceway.Raceway
+		size       raceway.WireSize
+		insulation raceway.Insulation
+		want       raceway.Capacity
+	}{
+		{raceway.Raceway{Conduit: raceway.EMT, Size: "1/2", Use: raceway.Nipple}, "12", raceway.THHN, raceway.Capacity{Inch: 13, Metric: 13}},
+		{run(raceway.LFNCB, "3/8"), "3", raceway.TW, raceway.Capacity{Inch: 1, Metric: 0}},
+		{run(raceway.EMT, "1/2"), "4/0", raceway.THHN, raceway.Capacity{}},
+	} {
+		n, err := raceway.MostAlike(test.raceway, test.size, test.insulation)
+		if err != nil || n != test.want {
+			t.Errorf("%s %s in %+v: %+v, %v", test.size, test.insulation, test.raceway, n, err)
 		}
 	}
 }

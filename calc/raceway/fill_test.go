@@ -321,7 +321,7 @@ func TestUseAndLimit(t *testing.T) {
 
 func TestJamZone(t *testing.T) {
 	for inside, want := range map[unit.Length][2]bool{
-		2.60: {false, false}, 2.70: {false, true}, 2.80: {true, true}, 3.00: {true, true}, 3.10: {true, false}, 3.20: {true, false}, 3.25: {false, false},
+		2.60: {false, false}, 2.70: {false, true}, 2.80: {true, true}, 3.00: {true, true}, 3.10: {true, false}, 3.20: {true, false}, 3.21: {false, false},
 	} {
 		j, err := raceway.JamRatio(inside*unit.Inch, 1*unit.Inch)
 		if err != nil || j.PlainLikely != want[0] || j.OvalLikely != want[1] {

@@ -119,12 +119,9 @@ func Room(raceway Raceway, rows []Row, size WireSize, insulation Insulation, rol
 }
 
 // most returns a number of further conductors that no rule lets pass: one more
-// than the area allowed for more than two leaves, or than note 7 counts.
+// than the area allowed for more than two leaves, or than note 7 counts. The table of 3/8 flexible conduit stays below
+// the former, its ground included.
 func (l *load) most(r Raceway, b *Bore, each unit.Area) int {
-	const small = 10 // above every count in the table of 3/8 flexible conduit
 	n := max(whole(b.allowed(3, r.Use)-l.area, each)+1, b.most(each, r.Use).Inch-l.count)
-	if b.Size == Size3by8 {
-		n = max(n, small)
-	}
 	return min(n, MostCount)
 }
