@@ -81,7 +81,7 @@ func settingSpeed(f *record.Fan, t Table, r Row) Answer[unit.Speed] {
 		Use(&a, "P₁", t.Basis.Power).Band = 0 // a little of the motor's slip, and so of no weight
 	}
 	v := Solve(&a, t.From, "drive.setting", nil, func() (unit.Speed, error) { return r.Speed, nil })
-	v.Band = unit.Speed(t.Band) * r.Speed
+	v.Band = unit.Speed(r.band) * r.Speed
 	return v
 }
 

@@ -17,7 +17,8 @@ type line struct {
 	sync, slip unit.Speed // of the motor; 0 when its plate doesn't tell
 	basis      *Basis
 	motor      motor
-	ratio      float64 // of fan to motor speed at the reference; 0 where load is not known
+	ratio      float64      // of fan to motor speed at the reference; 0 where load is not known
+	anchors    *record.Side // whose bands count, where the reference was read
 }
 
 // LastReading returns the latest trial with its turns and a speed, or nil.
@@ -103,6 +104,10 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	pitch := MotorPitchAt(s, ref)
 	l := &line{sheave: sheave, pitch: pitch.Value, speed: speed.Value, from: speed.From, basis: b}
 	l.band = float64(speed.Band / speed.Value)
+	if r := LastReading(f); r != nil {
+		l.band = r.Reading.Speed.Band() / r.Reading.Speed.Base()
+		l.anchors = s
+	}
 	m, wanted := plateOf(s)
 	l.motor = m
 	if field := fieldOf(s); field > 0 && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
@@ -156,6 +161,24 @@ func (l *line) pitchFor(n unit.Speed) unit.Length {
 		return l.pitch * unit.Length(float64(n)/float64(l.motorAt(n))/l.ratio)
 	}
 	return l.pitch * unit.Length(n/l.speed)
+}
+
+// bandAt returns the band of the speed at a setting, as a share. Around a
+// reading, the anchors' own bands count only by how far the setting lies from
+// the one that was read: there they cancel.
+func (l *line) bandAt(t unit.Turns, d unit.Length) float64 {
+	s := l.anchors
+	if s == nil || s.AnchorPitch.Band() == 0 && s.SecondAnchorPitch.Band() == 0 {
+		return l.band
+	}
+	t1, t2 := float64(s.AnchorTurns.Value()), float64(s.SecondAnchorTurns.Value())
+	per := float64(l.sheave.PerTurn())
+	read := t1 + (s.AnchorPitch.Base()-float64(l.pitch))/per // turns open at the reading
+	part := func(t float64) float64 { return (t - t1) / (t2 - t1) }
+	here, there := part(float64(t)), part(read)
+	first := (1-here)/float64(d) - (1-there)/float64(l.pitch)
+	second := here/float64(d) - there/float64(l.pitch)
+	return l.band + abs(first)*s.AnchorPitch.Band() + abs(second)*s.SecondAnchorPitch.Band()
 }
 
 // at returns pitch diameter and fan speed at turns open.

@@ -46,6 +46,7 @@ type Row struct {
 	Shift    unit.Length        // how far the belt's center moves sideways from now
 	Marks    Mark
 	Verdicts []Verdict // those that are not within
+	band     float64   // of the speed, as a share
 }
 
 // Verdict returns the worst of the row's verdicts.
@@ -57,7 +58,7 @@ type Table struct {
 	Set    int // the row to set; -1 for none
 	Now    int // the row as it is set now; -1 when it is not known or not a half turn
 	From   From
-	Band   unit.Ratio // of every speed
+	Band   unit.Ratio // of the speed at the setting the table starts from
 	Target Answer[unit.Speed]
 	Basis  *Basis
 	Speed  Answer[unit.Speed] // at the setting the table starts from, under full load unless read; what is wanted stands here
@@ -165,7 +166,7 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	if err != nil {
 		return Row{}, err
 	}
-	r := Row{Turns: turns, Pitch: d, Speed: n}
+	r := Row{Turns: turns, Pitch: d, Speed: n, band: w.l.bandAt(turns, d)}
 	if w.t.Target.Known() {
 		k := float64(n / w.t.Target.Value)
 		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
@@ -199,7 +200,7 @@ func (w *worksheet) judgeAmps() {
 }
 
 func (w *worksheet) judgeMotor(r *Row) {
-	band := unit.Speed(w.l.band) * r.Speed
+	band := unit.Speed(r.band) * r.Speed
 	speed := Answer[unit.Speed]{Value: r.Speed, Band: band, Steps: Steps{done: true}}
 	r.add(limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(speed, w.wheel))
 	if w.noAmps.Level == Unjudged {
@@ -208,7 +209,8 @@ func (w *worksheet) judgeMotor(r *Row) {
 	}
 	b, m := w.t.Basis, w.l.motor
 	k := float64(r.Speed / b.Speed.Value)
-	least, most := k*(1-w.apart), k*(1+w.apart)
+	apart := w.apart + r.band - w.l.band
+	least, most := k*(1-apart), k*(1+apart)
 	least, most = least*least*least, most*most*most
 	low, high, err := b.amps(m, least, most)
 	coldLow, coldHigh, errCold := b.amps(m, least*w.cold, most*w.cold)
