@@ -52,7 +52,7 @@ func TestWideMeterAroundThePlate(t *testing.T) {
 func TestAmpsAgainstPlate(t *testing.T) {
 	const plate, service = 6.8, 7.8
 	exact := phase.Meter[unit.Current]{}
-	for i, want := range map[unit.Current]phase.Standing{0: phase.Within, 3: phase.Within, 6.8: phase.Within, 6.9: phase.Watch, 7.8: phase.Watch, 7.9: phase.Stop} {
+	for i, want := range map[unit.Current]phase.Standing{0: phase.Within, 3: phase.Within, 6.8: phase.Within, 6.81: phase.Watch, 7.8: phase.Watch, 7.81: phase.Stop} {
 		if s := value[phase.Share](t)(phase.AmpsAgainstPlate(i, exact, plate, service)); s.Standing != want {
 			t.Errorf("%v A: %s, want %s", i, s.Standing, want)
 		}
