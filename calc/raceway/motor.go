@@ -37,8 +37,8 @@ var ratings = [...]struct{ least, most unit.Voltage }{{110, 120}, {200, 200}, {2
 // which conductors, disconnects and short-circuit protection are sized by;
 // overload protection goes by the plate (430.6(A)). Not for motors under 1200
 // rpm, of high torque or of several speeds. Power is the plate's and must be a
-// row; volts may be the plate's or the system's. Errors: an input not above zero
-// or not tabulated; no such supply.
+// row within 2 %, as plates round; volts may be the plate's or the system's.
+// Errors: an input not above zero or not tabulated; no such supply.
 //
 // Method: raceway.motor.current.
 func TableCurrent(phases Phases, power unit.Power, volts unit.Voltage) (unit.Current, error) {
@@ -54,8 +54,8 @@ func TableCurrent(phases Phases, power unit.Power, volts unit.Voltage) (unit.Cur
 		return 0, limit.Break("phases", limit.NotTabulated)
 	}
 	for _, row := range rows() {
-		const label = 1e-3 // 1/6 hp stands in the table as 0.1667
-		if math.Abs(float64(power-row.power)) > label*float64(row.power) {
+		const naming = 0.02 // 3.7 kW and 0.33 hp name rows of 5 and 1/3 hp
+		if math.Abs(float64(power-row.power)) > naming*float64(row.power) {
 			continue
 		}
 		for i, v := range ratings {

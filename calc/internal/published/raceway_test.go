@@ -135,6 +135,40 @@ var racewayAnswers = map[string]answer{
 		at75 := must(raceway.AmpacityOf(size, k))
 		return Results{"fill": f.Fill, "factor": float64(at60.Ambient), "corrected": at60.Corrected, "at_60": at60.Usable, "at_75": at75.Usable}
 	},
+	"R01": func(c Case) Results {
+		rows := []raceway.Row{like(c, "a", raceway.THHN), like(c, "b", raceway.THHN), like(c, "c", raceway.THHN)}
+		choice := must(raceway.Smallest(conduit(c), raceway.Run, rows))
+		below := must(raceway.Fill(raceway.Raceway{Conduit: conduit(c), Size: raceway.Size1by2, Use: raceway.Run}, rows))
+		inches := map[raceway.TradeSize]float64{raceway.Size1by2: 0.5, raceway.Size3by4: 0.75, raceway.Size1: 1}
+		return Results{"size": inches[choice.Size], "fits_below": yes(below.Fits)}
+	},
+	"R02": func(c Case) Results {
+		return Results{"nipple": must(raceway.BoreOf(conduit(c), trade(c, "size"))).Nipple}
+	},
+	"R03": func(c Case) Results {
+		insulation := raceway.Insulation(Word(c, "insulation"))
+		f := must(raceway.Fill(raceway.Raceway{Conduit: conduit(c), Size: trade(c, "size"), Use: raceway.Nipple},
+			[]raceway.Row{like(c, "a", insulation), like(c, "b", insulation)}))
+		return Results{"area": f.Area, "fits": yes(f.Fits)}
+	},
+	"R04": func(c Case) Results {
+		f := must(raceway.FillBox(21*unit.CubicInch, []raceway.BoxRow{
+			{Item: raceway.BoxConductor, Size: wire(c, "wire"), Count: count(c, "conductors")},
+			{Item: raceway.BoxDevice, Size: wire(c, "wire"), Count: count(c, "devices")},
+			{Item: raceway.BoxGround, Size: wire(c, "wire"), Count: count(c, "grounds")},
+		}, edition(c)))
+		return Results{"needed": f.Needed}
+	},
+	"R06": func(c Case) Results {
+		insulation := raceway.Insulation(Word(c, "insulation"))
+		area := func(name string) unit.Area { return must(raceway.ConductorOf(wire(c, name), insulation)).Area }
+		return Results{"three": 3 * area("a_size"), "b": area("b_size"), "c": area("c_size")}
+	},
+}
+
+// like is a row of as many conductors as an input says.
+func like(c Case, name string, insulation raceway.Insulation) raceway.Row {
+	return raceway.Row{Size: wire(c, name+"_size"), Insulation: insulation, Count: count(c, name), Role: raceway.Circuit}
 }
 
 func wire(c Case, name string) raceway.WireSize   { return raceway.WireSize(Word(c, name)) }

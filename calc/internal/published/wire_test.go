@@ -68,6 +68,22 @@ var wireAnswers = map[string]answer{
 		o := must(raceway.LargestOvercurrent(i, raceway.NontimeFuse, raceway.SquirrelCage, raceway.Edition2023))
 		return Results{"current": i, "demand": must(raceway.DemandFromTable(i)).Current, "fuse": o.Computed, "fuse_rating": o.Rating}
 	},
+	"R05": func(c Case) Results {
+		i := must(raceway.TableCurrent(raceway.ThreePhase, In[unit.Power](c, "power"), In[unit.Voltage](c, "volts")))
+		d := must(raceway.DemandFromTable(i))
+		o := must(raceway.LargestOvercurrent(i, raceway.InverseTimeBreaker, raceway.SquirrelCage, raceway.Edition2023))
+		return Results{
+			"current": i, "demand": d.Current, "size": gauge(must(raceway.SmallestWire(d.Current, mild)).Size),
+			"breaker": o.Computed, "breaker_rating": o.Rating,
+		}
+	},
+	"R07": func(c Case) Results {
+		d := must(raceway.DemandFromTable(In[unit.Current](c, "table")))
+		k := mild
+		k.Terminals = raceway.Column(count(c, "column"))
+		check := must(raceway.CheckConductor(d, wire(c, "size"), k))
+		return Results{"demand": d.Current, "table_75": check.Ampacity.Usable, "enough": yes(check.Enough)}
+	},
 
 	"C01": ampacity, "C02": ampacity,
 	"C04": ambientFactor, "C05": ambientFactor,
