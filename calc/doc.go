@@ -5,7 +5,8 @@
 //   - unit: typed quantities in SI and the units they are written in
 //   - number: numbers and quantities read and written in a language
 //   - source: every publication that a formula or a table rests on
-//   - drive, airflow, belt: the formulas, one package for each subject
+//   - limit: how a formula refuses an input: the parameter and the rule
+//   - drive, airflow, belt, phase, raceway: the formulas, one package for each subject
 //   - record: what is known of a fan, each value in one place
 //   - sheet: answers drawn from a record, with verdict and working
 //

@@ -25,7 +25,8 @@ type Desk struct {
 
 	typed map[string]string // as typed, while it is on the screen
 	back  []change
-	load  int // how often the fields were loaded anew
+	load  int            // how often all fields were loaded anew,
+	loads map[string]int // and each by itself
 }
 
 // change is the record before something was done to a place.
@@ -38,7 +39,7 @@ const mostBack = 30
 
 // Open returns the desk with what was open last time.
 func Open(shelf store.Shelf, browserLanguage string) *Desk {
-	d := &Desk{Fans: store.Fans{Shelf: shelf}, typed: map[string]string{}}
+	d := &Desk{Fans: store.Fans{Shelf: shelf}, typed: map[string]string{}, loads: map[string]int{}}
 	d.Settings = readSettings(shelf, browserLanguage)
 	d.Locale = number.For(d.Settings.numberTag())
 	id, ok := shelf.Get(openEntry)
@@ -139,9 +140,19 @@ func (d *Desk) Reload() {
 	clear(d.typed)
 }
 
-// Loads counts the reloads, so that a field can tell that it is to be drawn
-// anew.
+// ReloadField makes one field show the record again.
+func (d *Desk) ReloadField(key string) {
+	d.loads[key]++
+	delete(d.typed, key)
+}
+
+// Loads counts the reloads of all fields: what belongs to an earlier record is
+// to be drawn anew.
 func (d *Desk) Loads() int { return d.load }
+
+// LoadsOf counts those of one field, so that it can tell that it is to be drawn
+// anew.
+func (d *Desk) LoadsOf(key string) int { return d.load + d.loads[key] }
 
 func (d *Desk) save() { d.note(d.Fans.Save(d.ID, d.Fan)) }
 

@@ -110,7 +110,7 @@ func (d *Desk) Echo(key string, p record.Place) (r number.Reading, err error) {
 // TakeOther puts the other reading of what was typed into the place.
 func (d *Desk) TakeOther(key string, m record.Measure, other string) {
 	d.Do("", func() {
-		d.Reload()
+		d.ReloadField(key)
 		d.note(m.SetAmount(other))
 	})
 }

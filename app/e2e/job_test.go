@@ -53,12 +53,15 @@ func (t *Tab) open(section string) {
 	t.t.Helper()
 	head := fmt.Sprintf(`button[name="section %s"]`, section)
 	expanded := fmt.Sprintf(`document.querySelector(%q).ariaExpanded`, head)
+	t.Rest() // what was typed before may still move the page
 	before := Eval[string](t, expanded)
 	t.Click(head)
 	t.Await(fmt.Sprintf(`%s !== %q`, expanded, before))
 }
 
 func (t *Tab) take(choice, value string) {
+	t.t.Helper()
+	t.Rest()
 	t.Click(fmt.Sprintf(`button[name=%q][value=%q]`, choice, value))
 }
 
@@ -218,6 +221,44 @@ func TestAFailureDoesNotEndTheProgram(t *testing.T) {
 	}
 	tab.Reload()
 	tab.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
+}
+
+// What a stroke makes appear or go must not take the focus from the field: the
+// next stroke would be lost, and the keypad with it.
+func TestTypingKeepsTheFocus(t *testing.T) {
+	p := NewPhone(t)
+	for _, page := range []struct {
+		path     string
+		sections []string
+	}{
+		{"/drive/#supply=drive&old.sheave=adjustable&old.turns=?&new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"job", "target", "old", "amps", "plate", "new", "base", "readings", "reading t1"}},
+		{"/drive/#same-wheel=no&supply=three-phase", []string{"job", "target", "old", "plate", "new"}},
+		{"/airflow/#supply=three-phase&hood.listing=unlisted&want.goal=airflow", []string{"reference", "want", "amps", "plate", "hood"}},
+	} {
+		tab := p.Open(page.path)
+		for _, s := range page.sections {
+			tab.open(s)
+		}
+		names := Eval[[]string](tab, `[...document.querySelectorAll("input[name]")].map((e) => e.name)`)
+		if len(names) < 15 {
+			t.Errorf("%s shows only %d fields", page.path, len(names))
+		}
+		for _, name := range names {
+			if !Eval[bool](tab, fmt.Sprintf(`!!document.querySelector(%q)`, field(name))) {
+				continue // what stands in another field has made it needless
+			}
+			tab.focus(name)
+			for _, key := range []string{"2", "1"} {
+				tab.Keys(key)
+				tab.Rest()
+				if now := Eval[string](tab, `document.activeElement.name ?? document.activeElement.tagName`); now != name {
+					t.Errorf("%s: after %q in %s the focus is on %s", page.path, key, name, now)
+					break
+				}
+			}
+		}
+		tab.Close()
+	}
 }
 
 // The count pad keeps each tap: a page that is gone in the middle of a count

@@ -105,7 +105,7 @@ func (b *bench) stepper(key string, e *record.Entry[unit.Turns]) app.UI {
 // step turns a count on or back.
 func (b *bench) step(key string, e *record.Entry[unit.Turns], by unit.Turns) {
 	b.Do(key, func() {
-		b.Reload()
+		b.ReloadField(key)
 		b.must(record.Step(e, by))
 	})
 }
@@ -126,7 +126,7 @@ func (b *bench) counter(key string, e *record.Entry[unit.Turns], by unit.Turns) 
 		OnBack: b.guarded(func() { b.step(key, e, -by) }),
 		OnZero: b.guarded(func() {
 			b.Do(key+" zero", func() {
-				b.Reload()
+				b.ReloadField(key)
 				b.must(e.Set(""))
 			})
 		}),

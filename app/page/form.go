@@ -21,7 +21,7 @@ func (b *bench) field(key string) app.UI {
 		return b.quantity(key, p)
 	}
 	return widget.Field{
-		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
+		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
 		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
 	}.UI()
 }
@@ -38,7 +38,6 @@ func (b *bench) choice(key string, p record.Selector) app.UI {
 				s = ""
 			}
 			b.must(p.Set(s))
-			b.Reload()
 		})
 	})}
 	if hint := "hint." + fieldName(key); b.words.Has(hint) {
@@ -70,7 +69,7 @@ func (b *bench) option(o string) string {
 func (b *bench) quantity(key string, m record.Measure) app.UI {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
-		Key: key, Load: b.Loads(), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label, Fixed: b.Fan.ReadOnly(),
+		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label, Fixed: b.Fan.ReadOnly(),
 		OnType:  b.guardedText(func(s string) { b.Type(key, m, s) }),
 		OnFocus: b.guarded(func() { b.typing = key }),
 	}
@@ -83,7 +82,7 @@ func (b *bench) quantity(key string, m record.Measure) app.UI {
 	}
 	b.basis(&f, key, m)
 	b.noteOn(&f, key, m)
-	return b.memo("field "+key, f.UI, f.Label, f.Side, f.Text, f.Unit, f.Basis, f.Error, f.Note, f.Other, strings.Join(f.Keys, ""), chosen(f.Ways))
+	return b.memo("field "+key, f.UI, exact(float64(f.Load)), f.Label, f.Side, f.Text, f.Unit, f.Basis, f.Error, f.Note, f.Other, strings.Join(f.Keys, ""), chosen(f.Ways))
 }
 
 // chosen tells which of the ways laid out holds.
@@ -144,7 +143,7 @@ func (b *bench) basis(f *widget.Field, key string, m record.Measure) {
 		b.Do(key+" known", func() {
 			if w == illegible {
 				b.must(m.Set(illegible))
-				b.Reload()
+				b.ReloadField(key)
 			} else {
 				m.SetBasis(record.Basis(w))
 			}

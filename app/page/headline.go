@@ -16,7 +16,6 @@ func (v *driveView) headline() app.UI {
 	m, wanted := sheet.NextMove(v.Fan, v.t)
 	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
 	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone && m.Do != sheet.DoFixed {
-		row := v.t.Rows[v.t.Set]
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
 		body = append(body, app.P().Class("gives").Body(
@@ -25,11 +24,7 @@ func (v *driveView) headline() app.UI {
 			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
 		))
-		worst := sheet.Worst([]sheet.Verdict{sheet.OverVerdict(v.Fan, v.t), row.Verdict()})
-		body = append(body, v.verdict("set", worst).UI())
-		if m.Stepwise {
-			body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
-		}
+		body = append(body, v.brief("set", v.setVerdict(v.t.Rows[v.t.Set])).UI())
 	}
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("move", wanted))
@@ -37,10 +32,23 @@ func (v *driveView) headline() app.UI {
 	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
 }
 
-// below says, under the plate, what goes with the move: the motor base, and a
-// reading that can't be what it seems.
+// setVerdict judges the setting: how far above the target it lies, and what its
+// row says.
+func (v *driveView) setVerdict(r sheet.Row) sheet.Verdict {
+	return sheet.Worst([]sheet.Verdict{sheet.OverVerdict(v.Fan, v.t), r.Verdict()})
+}
+
+// below says, under the plate that stays in view, what goes with the move: why
+// it is judged so, what to mind, the motor base, and a reading that can't be
+// what it seems.
 func (v *driveView) below() app.UI {
 	var body []app.UI
+	if v.t.Set >= 0 {
+		body = append(body, v.verdict("setting", v.setVerdict(v.t.Rows[v.t.Set])).UI())
+	}
+	if m, _ := sheet.NextMove(v.Fan, v.t); m.Stepwise {
+		body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
+	}
 	if t := sheet.LastReading(v.Fan); t != nil {
 		if doubt := sheet.TrialVerdict(v.Fan, t); doubt.Level >= sheet.Watch {
 			body = append(body, v.verdict("reading", doubt).UI())

@@ -69,7 +69,8 @@ func (v *driveView) reading(i int, t *record.Trial) app.UI {
 		keys = append(keys, key+"air-temperature", key+"motor-tachometer", key+"tipped-up", key+"accepted")
 		doubt := sheet.TrialVerdict(v.Fan, t)
 		return app.Div().Body(
-			app.If(t.Reading.Speed.State() == record.Known, func() app.UI { return v.verdict(t.ID, doubt).UI() }),
+			// Always there, so that what follows keeps its place, and a field its focus.
+			app.Div().Body(app.If(t.Reading.Speed.State() == record.Known, func() app.UI { return v.verdict(t.ID, doubt).UI() })),
 			v.stepper(key+"turns", &t.Turns),
 			v.fields(keys...),
 			widget.Button("remove "+t.ID, v.T("readings.remove"), "", v.guarded(func() {

@@ -95,11 +95,25 @@ func (b *bench) verdict(name string, v sheet.Verdict) *widget.Verdict {
 	return &widget.Verdict{Name: name, Level: level, Word: b.T("level." + string(level)), Reason: b.reason(v), Source: b.sourceOf(v.Method)}
 }
 
+// brief words a verdict for the plate that stays in view, where there is no room
+// for the reason: the level, and which limit decides it.
+func (b *bench) brief(name string, v sheet.Verdict) *widget.Verdict {
+	w := b.verdict(name, v)
+	w.Reason, w.Source = "", ""
+	if v.Level != sheet.Within {
+		w.Reason = b.T("rule." + string(v.Rule))
+	}
+	return w
+}
+
 func (b *bench) reason(v sheet.Verdict) string {
 	if v.Level == sheet.Unjudged {
 		what := b.T("rule." + string(v.Rule))
 		if len(v.Wanted) > 0 {
 			return b.T("unjudged.wanted", "what", what, "places", b.list(v.Wanted))
+		}
+		if own := "rule." + string(v.Rule) + ".unjudged"; b.words.Has(own) {
+			return b.T(own)
 		}
 		return b.T("unjudged.band", "what", what)
 	}

@@ -32,7 +32,7 @@ var english = map[string]string{
 	"settings.numbers": "Number format", "settings.numbers.": "As this browser", "settings.look": "Appearance",
 	"settings.look.": "As this device", "settings.look.light": "Light", "settings.look.dark": "Dark", "settings.look.sun": "Sun",
 	"sources.title": "Sources", "sources.lead": "Every formula and table in use, what it is valid for, where it stands, and how that is known here.",
-	"known.looked_up": "looked up", "known.derived": "derived", "known.common_practice": "common practice", "known.memory": "from memory, to be confirmed",
+	"known.looked_up": "looked up", "known.derived": "derived here", "known.common_practice": "common practice", "known.memory": "from memory, to be confirmed",
 
 	// Drive.
 	"drive.title": "Drive", "drive.direct": "A fan on its motor's own shaft has no belt drive to set.",
@@ -123,7 +123,7 @@ var english = map[string]string{
 	"rule.section-sheave-least": "Sheave for the section", "rule.section-sheave-least.watch": "{value} is smaller than the section's least of {limit}.",
 	"rule.travel": "Base travel", "rule.travel.watch": "The base must move {value} and has {limit}: another belt length.",
 	"rule.target": "Against the target", "rule.target.within": "{value} above the target, at most {limit} is usual.", "rule.target.watch": "{value} above the target; at most {limit} is usual.",
-	"rule.sources-agree": "Origins of the target", "rule.sources-agree.within": "All origins lie within {limit}.", "rule.sources-agree.watch": "Two origins lie {value} apart; above {limit} find out which is wrong.",
+	"rule.sources-agree": "Origins of the target", "rule.sources-agree.unjudged": "Only one origin is known: nothing to hold it against.", "rule.sources-agree.within": "All origins lie within {limit}.", "rule.sources-agree.watch": "Two origins lie {value} apart; above {limit} find out which is wrong.",
 	"rule.mismatch": "Ratio mismatch", "rule.mismatch.within": "{value}; slip can't be told from the diameters' own error.", "rule.mismatch.watch": "{value} slower than ratio and motor give: slip, or a wrong diameter.",
 	"rule.slip": "Belt slip", "rule.slip.within": "{value} slip and creep; up to {limit} is in order.", "rule.slip.watch": "{value} slip: a fault of tension or wear above {limit}.",
 	"rule.harmonic": "Tachometer", "rule.harmonic.stop": "Near twice or half of what the drive gives: the tachometer has caught two marks or a multiple.",
