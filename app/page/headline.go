@@ -21,10 +21,12 @@ func (v *driveView) headline() app.UI {
 		body = append(body, app.P().Class("gives").Body(
 			app.Output().Name("set.fan-speed").Body(app.Data().Value(exact(float64(m.Speed))).Attr("data-unit", "rpm").Text(figure), app.Text(" "+rpm)),
 			app.Text(" · "+v.T("move.target", "target", target+" "+rpm)+" · "+v.Signed(&unit.Share, float64(m.Over))),
-			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
 		))
-		body = append(body, v.brief("set", v.setVerdict(v.t.Rows[v.t.Set])).UI())
+		body = append(body, app.Div().Class("plate-foot").Body(
+			v.brief("set", v.setVerdict(v.t.Rows[v.t.Set])).UI(),
+			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
+		))
 	}
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("move", wanted))
