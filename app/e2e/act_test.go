@@ -33,13 +33,22 @@ func (t *Tab) Keys(text string) {
 
 func (t *Tab) focus(name string) {
 	t.t.Helper()
-	t.do("going to the field "+name, chromedp.ScrollIntoView(chromedp.CSS(field(name))), chromedp.Focus(chromedp.CSS(field(name))))
+	t.show(field(name))
+	t.do("going to the field "+name, chromedp.Focus(chromedp.CSS(field(name))))
 }
 
 // Click taps the first element that fits a CSS selector.
 func (t *Tab) Click(selector string) {
 	t.t.Helper()
-	t.do("clicking "+selector, chromedp.ScrollIntoView(chromedp.CSS(selector)), chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+	t.show(selector)
+	t.do("clicking "+selector, chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+}
+
+// show brings an element into the middle of the screen, as a thumb would: at its
+// edges lie the plate that stays in view and the tabs.
+func (t *Tab) show(selector string) {
+	t.t.Helper()
+	t.Await(fmt.Sprintf(`(document.querySelector(%q)?.scrollIntoView({ block: "center" }), !!document.querySelector(%q))`, selector, selector))
 }
 
 // Choose sets a choice to one of its values, as a finger would.

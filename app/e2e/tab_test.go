@@ -16,7 +16,7 @@ import (
 
 // patience is how long a condition may take to come true. It bounds failures;
 // what succeeds goes on at once.
-const patience = 20 * time.Second
+const patience = 45 * time.Second
 
 // A Tab is one page of the browser, or a frame in one.
 type Tab struct {
