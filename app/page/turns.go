@@ -12,6 +12,9 @@ import (
 
 // turns draws the turns table: the new drive at every half turn.
 func (v *driveView) turns() app.UI {
+	if f := v.t.Speed.Fault; f != nil {
+		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.faulty(f)))
+	}
 	if len(v.t.Rows) == 0 {
 		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.T("turns.wanting")),
 			v.wanted("turns", v.t.Speed.Wanted))
