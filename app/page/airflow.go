@@ -142,7 +142,7 @@ func (v *airView) reference() app.UI {
 		if v.Fan.Target.Airflow.State() != record.Known {
 			keys = append(keys, "old.speed", "old.airflow", "old.pressure")
 		}
-		return v.fields(append(keys, "altitude", "coldest-air")...)
+		return v.fields(append(keys, "altitude")...)
 	})
 }
 

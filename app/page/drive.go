@@ -51,16 +51,19 @@ func (v *driveView) compare() app.UI {
 	f := v.Fan
 	shipped := v.t.SpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
 	now, label := v.t.SpeedAt(f, sheet.NowTurns(f)), v.T("answer.new.fan-speed")
-	if r := f.Left(); r != nil && r.Reading.Speed.State() == record.Known {
-		now, label = sheet.Read("n₂", sheet.FromTachometer, &r.Reading.Speed), v.T("answer.left.fan-speed")
+	if left := f.Left(); left != nil && left == f.Trials[len(f.Trials)-1] && left.Reading.Speed.State() == record.Known {
+		now, label = sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed), v.T("answer.left.fan-speed")
 	}
 	old := sheet.FanSpeed(f, &f.Old)
 	rotation := &unit.Rotation
-	sources := sheet.TargetVerdict(f)
+	var sources *sheet.Verdict // one source alone has nothing to agree with, and that alarms nobody
+	if t := sheet.TargetVerdict(f); t.Level != sheet.Unjudged {
+		sources = &t
+	}
 	mismatch := sheet.MismatchVerdict(f, &f.Old)
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
 		app.Div().Class("four").Body(
-			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: &sources}, v.t.Target),
+			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: sources}, v.t.Target),
 			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: v.apart(old)}, old),
 			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true, apart: v.apart(shipped)}, shipped),
 			answer(v.bench, shown{name: "new.fan-speed", label: label, scale: rotation, big: true, apart: v.apart(now)}, now),

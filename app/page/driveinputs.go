@@ -96,7 +96,7 @@ func (b *bench) stepper(key string, e *record.Entry[unit.Turns]) app.UI {
 	}
 	draw := widget.Stepper{
 		Key: key, Label: b.full(key), Figure: shown, Less: "−½", More: "+½",
-		LessHelp: b.T("step.less"), MoreHelp: b.T("step.more"),
+		LessHelp: "−½, " + b.T("step.less"), MoreHelp: "+½, " + b.T("step.more"),
 		OnLess: b.guarded(func() { b.step(key, e, -0.5) }), OnMore: b.guarded(func() { b.step(key, e, +0.5) }),
 	}.UI
 	return b.memo("stepper "+key, draw, shown)

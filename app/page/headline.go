@@ -15,7 +15,8 @@ import (
 func (v *driveView) headline() app.UI {
 	m, wanted := sheet.NextMove(v.Fan, v.t)
 	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
-	if t := v.t.Target; m.Do != sheet.DoAsk && m.Do != sheet.DoNone && m.Do != sheet.DoFixed {
+	t := v.t.Target
+	if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay {
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
 		body = append(body, app.P().Class("gives").Body(
@@ -28,16 +29,37 @@ func (v *driveView) headline() app.UI {
 			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 		))
 	}
+	if worst, judged := v.held(m.Do); judged {
+		body = append(body, v.brief("set", worst).UI())
+	}
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("move", wanted))
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
 }
 
-// setVerdict judges the setting: how far above the target it lies, and what its
-// row says.
+// setVerdict judges the setting: what the latest reading says outright, how far
+// above the target it lies, what its row says, and whether the target is sure.
 func (v *driveView) setVerdict(r sheet.Row) sheet.Verdict {
-	return sheet.Worst([]sheet.Verdict{sheet.OverVerdict(v.Fan, v.t), r.Verdict()})
+	all := append(sheet.Alarms(v.Fan), sheet.OverVerdict(v.Fan, v.t), r.Verdict())
+	if target := sheet.TargetVerdict(v.Fan); target.Level >= sheet.Watch {
+		all = append(all, target)
+	}
+	return sheet.Worst(all)
+}
+
+// held judges the drive where there is no setting to set: what the latest
+// reading says, and a fixed sheave's own speed.
+func (v *driveView) held(do sheet.Do) (worst sheet.Verdict, judged bool) {
+	switch do {
+	case sheet.DoHold, sheet.DoNone:
+		all := sheet.Alarms(v.Fan)
+		return sheet.Worst(all), len(all) > 0
+	case sheet.DoFixed:
+		all := append(sheet.Alarms(v.Fan), sheet.MotorVerdict(v.Fan, v.t.Basis, v.t.Speed), sheet.WheelVerdict(v.Fan, v.t.Speed), sheet.BelowVerdict(v.t.Speed, v.t.Target))
+		return sheet.Worst(all), true
+	}
+	return sheet.Verdict{}, false
 }
 
 // below says, under the plate that stays in view, what goes with the move: why
@@ -45,22 +67,34 @@ func (v *driveView) setVerdict(r sheet.Row) sheet.Verdict {
 // what it seems.
 func (v *driveView) below() app.UI {
 	var body []app.UI
-	if v.t.Set >= 0 {
-		body = append(body, v.verdict("setting", v.setVerdict(v.t.Rows[v.t.Set])).UI())
+	m, _ := sheet.NextMove(v.Fan, v.t)
+	moving := v.t.Set >= 0 && m.Do != sheet.DoHold
+	worst, judged := v.held(m.Do)
+	if moving {
+		worst, judged = v.setVerdict(v.t.Rows[v.t.Set]), true
 	}
-	if m, _ := sheet.NextMove(v.Fan, v.t); m.Stepwise {
-		body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
+	if judged {
+		body = append(body, v.verdict("setting", worst).UI())
 	}
-	if t := sheet.LastReading(v.Fan); t != nil {
-		if doubt := sheet.TrialVerdict(v.Fan, t); doubt.Level >= sheet.Watch {
-			body = append(body, v.verdict("reading", doubt).UI())
+	for i, a := range sheet.Alarms(v.Fan) {
+		if a.Rule != worst.Rule {
+			body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
 		}
 	}
-	if v.t.Set >= 0 && v.open["working set"] {
+	if left := v.Fan.Left(); left != nil {
+		speed := sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed)
+		if below := sheet.BelowVerdict(speed, v.t.Target); below.Level == sheet.Watch {
+			body = append(body, app.P().Class("stepwise").Text(v.T("left.below")), v.verdict("left", below).UI())
+		}
+	}
+	if m.Stepwise {
+		body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))
+	}
+	if moving && v.open["working set"] {
 		a := v.t.SpeedAt(v.Fan, sheet.Setting(v.t.Rows[v.t.Set].Turns))
 		body = append(body, v.working(shown{scale: &unit.Rotation}, &a.Steps, float64(a.Value)).UI())
 	}
-	if v.t.Set >= 0 {
+	if moving {
 		if s := v.follow(v.t.Rows[v.t.Set]); s != "" {
 			body = append(body, app.P().Class("follow").Text(s))
 		}
@@ -87,6 +121,8 @@ func (v *driveView) follow(r sheet.Row) string {
 // move words the next move, relative to the hand.
 func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 	switch m.Do {
+	case sheet.DoHold:
+		return v.T("move.hold")
 	case sheet.DoNone:
 		return v.T("move.none")
 	case sheet.DoFixed:

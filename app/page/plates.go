@@ -21,11 +21,11 @@ func (b *bench) amps() app.UI {
 
 func (b *bench) plate() app.UI {
 	return b.section("plate", b.T("section.plate"), b.T("section.plate.sub"), func() app.UI {
-		keys := []string{"new.motor-power", "new.motor-volts", "new.motor-amps", "new.service-factor-amps", "new.motor-speed"}
+		keys := []string{"new.motor-power", "new.motor-volts", "new.motor-amps", "new.service-factor-amps", "new.service-factor", "new.motor-speed"}
 		if b.Fan.Supply.Value() == record.Inverter {
 			keys = append(keys, "new.motor-frequency", "new.frequency")
 		}
-		return b.fields(append(keys, "new.wheel-max-speed", "new.no-load-amps")...)
+		return b.fields(append(keys, "new.wheel-max-speed", "new.no-load-amps", "coldest-air")...)
 	})
 }
 

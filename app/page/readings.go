@@ -25,20 +25,22 @@ func (v *driveView) readings() app.UI {
 	})
 }
 
-// addReading starts a trial at the setting the sheave stands at, or is to be
-// set to.
+// addReading starts a trial at the setting that the plate has ordered. Where it
+// orders none the turns are left to be typed: a wrong guess would set the whole
+// table.
 func (v *driveView) addReading() {
-	now := sheet.NowTurns(v.Fan)
+	m, _ := sheet.NextMove(v.Fan, v.t)
 	v.Do("", func() {
 		t := v.Fan.NewTrial()
 		if t == nil {
 			panic("the log is full")
 		}
-		if now.Known() {
-			v.must(record.Step(&t.Turns, now.Value))
+		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay {
+			v.must(record.Step(&t.Turns, m.To))
 		}
 		v.must(t.At.Set(v.now()))
 		v.open["reading "+t.ID] = true
+		v.focus(widget.ID("trial." + t.ID + ".speed"))
 	})
 }
 

@@ -6,6 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
+	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
 )
@@ -38,7 +39,11 @@ func (v *driveView) turns() app.UI {
 func (v *driveView) amps() app.UI {
 	b := v.t.Basis
 	if b.Known() {
-		return app.P().Class("field-note").Text(v.T("basis.from." + string(b.From)))
+		says := v.T("basis.from." + string(b.From))
+		if v.Fan.ColdestAir.State() != record.Known {
+			says += " " + v.T("cold.none")
+		}
+		return app.P().Class("field-note").Text(says)
 	}
 	if len(b.Wanted) == 0 {
 		return app.P().Class("field-note").Text(v.T("basis.no"))

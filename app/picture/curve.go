@@ -55,7 +55,7 @@ func (c Curve) UI() app.UI {
 			label("picture-text", start, 2, f.top-7, fitted(c.AxisPressure, width-4)),
 			group(c.points(f)...),
 		),
-		c.table(),
+		app.Div().Class("picture-figures").Body(c.table()), // a table takes no width narrower than its words
 	)
 }
 

@@ -42,21 +42,23 @@ func OldPower(f *record.Fan) Answer[unit.Power] {
 }
 
 // PlannedSpeed answers with the speed the new fan runs at or will: as entered
-// to be looked at; as left; as last read; as the row to set gives; as the
-// target says.
+// to be looked at; as last read, where the drive can give it; as the row to set
+// gives; as it stands, where there is no row to set. The target is looked at only
+// while nothing is said of the new drive, or where there is none.
 func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 	if known(&f.Want.Speed) {
 		return Read("n₂", FromPlace, &f.Want.Speed)
 	}
-	for _, trial := range []*record.Trial{f.Left(), lastTrial(f)} {
-		if trial != nil && known(&trial.Reading.Speed) {
-			return Read("n₂", FromTrial, &trial.Reading.Speed)
-		}
+	if trial := LastReading(f); trial != nil && trial == lastTrial(f) {
+		return Read("n₂", FromTrial, &trial.Reading.Speed)
+	}
+	if f.Supply.Value() == record.Direct || !known(&f.New.Sheave) {
+		return TargetSpeed(f)
 	}
 	if t.Set >= 0 {
 		return settingSpeed(f, t, t.Rows[t.Set])
 	}
-	return TargetSpeed(f)
+	return t.SpeedAt(f, NowTurns(f))
 }
 
 // SpeedAt answers with the new fan's speed when its sheave is open by turns: by

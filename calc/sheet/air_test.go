@@ -68,7 +68,7 @@ func TestPlannedSpeed(t *testing.T) {
 	set(t, f, "trial.a.turns", "2.5 turns", "trial.a.speed", "691 rpm")
 	value(t, "last read", plan(), 691)
 	set(t, f, "trial.b.turns", "2 turns", "trial.b.speed", "711 rpm", "trial.a.accepted", "yes")
-	value(t, "as left", plan(), 691)
+	value(t, "last read, though another was accepted", plan(), 711)
 	set(t, f, "want.speed", "705 rpm")
 	value(t, "looked at", plan(), 705)
 	f = fan(t, "target.speed=700rpm")

@@ -141,9 +141,20 @@ type motor struct {
 	amps   unit.Current
 	noLoad unit.Current // 0 when not read
 	volts  unit.Voltage // of the plate; 0 when not read
+	torque float64      // what a share of plate power takes of plate torque
 }
 
-func plateOf(s *record.Side) (m motor, wanted []record.Place) {
+// plateOf returns the new motor's plate. Below its plate frequency a motor on a
+// drive gives its plate's torque only, at plate amps, and so the less power the
+// slower it runs: load counts by torque there.
+func plateOf(f *record.Fan) (m motor, wanted []record.Place) {
+	s := &f.New
+	defer func() {
+		m.torque = 1
+		if base := PlateFrequency(s); f.Supply.Value() == record.Inverter && known(&s.Reading.Frequency) && s.Reading.Frequency.Base() > 0 && base.Known() {
+			m.torque = max(1, float64(base.Value/s.Reading.Frequency.Value()))
+		}
+	}()
 	var a Ask
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
 	m = motor{power: p.V(), amps: i.V()}
@@ -162,7 +173,7 @@ func plateOf(s *record.Side) (m motor, wanted []record.Place) {
 // draw returns the amps a motor takes to give power p, the way a chain tells
 // load.
 func (m motor) draw(c chain, p unit.Power, volts unit.Voltage) (unit.Current, error) {
-	load := unit.Ratio(p / m.power)
+	load := unit.Ratio(float64(p/m.power) * m.torque)
 	if load == 0 {
 		return 0, nil // the least that a reading within its band may mean
 	}

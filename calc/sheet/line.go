@@ -21,10 +21,12 @@ type line struct {
 	anchors    *record.Side // whose bands count, where the reference was read
 }
 
-// LastReading returns the latest trial with its turns and a speed, or nil.
+// LastReading returns the latest trial with its turns and a speed that the drive
+// can give, or nil: what a tachometer has caught twice or by halves scales
+// nothing.
 func LastReading(f *record.Fan) *record.Trial {
 	for i := len(f.Trials) - 1; i >= 0; i-- {
-		if t := f.Trials[i]; known(&t.Turns) && known(&t.Reading.Speed) {
+		if t := f.Trials[i]; known(&t.Turns) && known(&t.Reading.Speed) && TrialVerdict(f, t).Level != Stop {
 			return t
 		}
 	}
@@ -108,7 +110,7 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 		l.band = r.Reading.Speed.Band() / r.Reading.Speed.Base()
 		l.anchors = s
 	}
-	m, wanted := plateOf(s)
+	m, wanted := plateOf(f)
 	l.motor = m
 	if field := fieldOf(s); field > 0 && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
 		l.sync, l.slip = field, field-s.MotorSpeed.Value()

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"roofside/calc/airflow"
+	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -36,7 +37,12 @@ func AmpsMean(r *record.Reading) Answer[unit.Current] {
 	if len(legs) == 0 {
 		a.miss(&r.Amps[0])
 	}
-	return Solve(&a, FromPlace, "mean", nil, func() (unit.Current, error) { return mean(legs), nil })
+	return Solve(&a, FromPlace, "mean", nil, func() (unit.Current, error) {
+		if loss := lossIn(r); loss == phase.LossOpen || loss == phase.LossAhead {
+			return 0, errLost
+		}
+		return mean(legs), nil
+	})
 }
 
 // VoltsMean answers with the mean of the line voltages that were read.

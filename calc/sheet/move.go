@@ -27,6 +27,7 @@ const (
 	DoOpen  Do = "open"  // slower
 	DoClose Do = "close" // faster
 	DoStay  Do = "stay"
+	DoHold  Do = "hold"    // the latest reading must be settled first
 	DoFixed Do = "fixed"   // the sheave can't be set
 	DoNone  Do = "none"    // no setting reaches the target, or every one that does must not be run
 	DoAsk   Do = "unknown" // something is wanted first
@@ -35,6 +36,11 @@ const (
 // NextMove tells how to come from the setting now to the one to set. wanted is
 // what keeps it from being known.
 func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
+	for _, v := range Alarms(f) {
+		if v.Rule == RuleLostPhase && v.Level == Stop || v.Rule == RuleHarmonic {
+			return Move{Do: DoHold}, nil
+		}
+	}
 	switch {
 	case !t.Speed.Known():
 		return Move{Do: DoAsk}, t.Speed.open()
@@ -167,4 +173,10 @@ func PitchForTarget(f *record.Fan, t Table) Answer[unit.Length] {
 		}
 		return t.line.pitchFor(target.V()), nil
 	})
+}
+
+// BelowVerdict judges a speed that was read or is fixed against the target: a
+// hood's airflow is a least value.
+func BelowVerdict(speed, target Answer[unit.Speed]) Verdict {
+	return limitOf[unit.Speed]{rule: RuleBelow, method: "drive.tolerance", scale: &unit.Rotation, level: Watch, least: true}.hold(speed, target)
 }

@@ -170,6 +170,9 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	if w.t.Target.Known() {
 		k := float64(n / w.t.Target.Value)
 		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
+		if k < 1-slack {
+			r.add(Verdict{Level: Watch, Rule: RuleBelow, Method: "drive.tolerance", Value: Figure{&unit.Rotation, float64(n)}, Limit: Figure{&unit.Rotation, float64(w.t.Target.Value)}})
+		}
 	}
 	if w.now.Known() {
 		if x, err := drive.CenterShift(turns-w.now.Value, w.lead); err == nil {
@@ -184,10 +187,10 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 
 // judgeAmps gathers what amps are judged by, or why they can't be.
 func (w *worksheet) judgeAmps() {
-	b, s := w.t.Basis, &w.f.New
+	b := w.t.Basis
 	w.noAmps = Verdict{Rule: RulePlateAmps, Method: "motor.limits"}
 	cold := b.coldest(w.f)
-	m, wanted := plateOf(s)
+	m, wanted := plateOf(w.f)
 	if !b.Known() || len(wanted) > 0 || !cold.Known() {
 		w.noAmps.Level = Unjudged
 		w.noAmps.Wanted = slices.Concat(wanted, b.Wanted, cold.open())

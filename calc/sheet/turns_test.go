@@ -117,7 +117,7 @@ func TestRowsAreJudged(t *testing.T) {
 			t.Errorf("%v turns: amps are %v", r.Turns, got)
 		}
 	}
-	if got := rulesOf(rows[10]); len(got) != 1 {
+	if got := rulesOf(rows[10]); len(got) != 2 || got[sheet.RuleBelow] != sheet.Watch {
 		t.Errorf("5 turns: %v", got)
 	}
 	// 5½ turns are past the usual 5, and 2.9 in under the section's least 3.0.
@@ -298,8 +298,8 @@ func TestSetFromAReading(t *testing.T) {
 		}
 	}
 	check("as read")
-	set(t, f, "new.fan-sheave", "16.8 in", "new.center-distance", "20 in")
-	check("fan sheave doubled")
+	set(t, f, "new.fan-sheave", "12.6 in", "new.center-distance", "20 in")
+	check("fan sheave half as large again")
 	set(t, f, "new.motor-speed", "1725 rpm")
 	check("another plate")
 	set(t, f, "new.fan-sheave", "")

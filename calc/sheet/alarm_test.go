@@ -1,0 +1,101 @@
+package sheet_test
+
+import (
+	"testing"
+
+	"roofside/calc/sheet"
+)
+
+// alarms are those of the example's new drive with a reading at three turns open: a motor of
+// 6.6 A on its plate and 7.6 A with its service factor.
+func alarms(t *testing.T, texts ...string) map[sheet.Rule]sheet.Level {
+	t.Helper()
+	f := demo(t)
+	set(t, f, append([]string{"trial.t1.turns", "3 turns", "trial.t1.speed", "700 rpm"}, texts...)...)
+	got := map[sheet.Rule]sheet.Level{}
+	for _, v := range sheet.Alarms(f) {
+		got[v.Rule] = v.Level
+	}
+	return got
+}
+
+func TestAlarms(t *testing.T) {
+	legs := func(a, b, c string) []string {
+		return []string{"trial.t1.amps-1", a + " A", "trial.t1.amps-2", b + " A", "trial.t1.amps-3", c + " A"}
+	}
+	for _, c := range []struct {
+		name  string
+		texts []string
+		rule  sheet.Rule
+		level sheet.Level
+	}{
+		{"a dead leg", legs("0", "7.4", "7.3"), sheet.RuleLostPhase, sheet.Stop},
+		{"1 : 1 : 2", legs("4", "4", "8.1"), sheet.RuleLostPhase, sheet.Stop},
+		{"one leg above the service factor", legs("5", "5", "9"), sheet.RuleServiceAmps, sheet.Stop},
+		{"one leg above the plate", legs("6", "6", "7.1"), sheet.RulePlateAmps, sheet.Watch},
+		{"single-phase", []string{"supply", "single-phase", "trial.t1.amps-1", "8 A"}, sheet.RuleServiceAmps, sheet.Stop},
+		{"a drive's output has no service factor", append(legs("7", "7", "7"), "supply", "drive"), sheet.RuleServiceVoid, sheet.Stop},
+		{"at a fan tipped up", append(legs("8", "8", "8"), "trial.t1.tipped-up", "yes"), sheet.RuleTippedUp, sheet.Watch},
+		{"twice what the drive gives", []string{"trial.t1.speed", "1410 rpm"}, sheet.RuleHarmonic, sheet.Stop},
+	} {
+		if got := alarms(t, c.texts...); got[c.rule] != c.level {
+			t.Errorf("%s: %v", c.name, got)
+		}
+	}
+	if got := alarms(t, legs("4.4", "4.5", "4.3")...); len(got) != 0 {
+		t.Errorf("a sound reading: %v", got)
+	}
+}
+
+// A lost phase tells no load and withholds the move; so does a reading that the
+// drive can't give, which scales nothing either.
+func TestWhatCantBeIsNotUsed(t *testing.T) {
+	f := demo(t)
+	for _, texts := range [][]string{
+		{"trial.t1.turns", "3 turns", "trial.t1.speed", "1410 rpm"},
+		{"trial.t1.speed", "", "trial.t1.amps-1", "0 A", "trial.t1.amps-2", "7.4 A", "trial.t1.amps-3", "7.3 A"},
+	} {
+		set(t, f, texts...)
+		table := sheet.TurnsTable(f)
+		if m, _ := sheet.NextMove(f, table); m.Do != sheet.DoHold {
+			t.Errorf("%v: the move is %s", texts, m.Do)
+		}
+		if table.From != sheet.FromSheaves {
+			t.Errorf("%v: the table is from %q", texts, table.From)
+		}
+		if b := sheet.FanBasis(f); len(texts) > 4 && b.Known() {
+			t.Errorf("%v: power is carried from it", texts)
+		}
+	}
+}
+
+// Looked at is what the fan does, not what it should: a fixed sheave's own
+// speed, or where the sheave stands when no setting reaches the target.
+func TestPlannedSpeedIsTheDrives(t *testing.T) {
+	f := demo(t)
+	set(t, f, "target.speed", "1000 rpm", "target.power", "")
+	table := sheet.TurnsTable(f)
+	if table.Set >= 0 {
+		t.Fatal("a setting reaches 1000 rpm")
+	}
+	value(t, "none reaches", sheet.PlannedSpeed(f, table), 1750*4/8.4)
+	set(t, f, "new.sheave", "fixed", "new.motor-sheave", "6 in")
+	value(t, "fixed", sheet.PlannedSpeed(f, sheet.TurnsTable(f)), 1750*6/8.4)
+	set(t, f, "new.fan-sheave", "")
+	wants(t, f, "no fan sheave", sheet.PlannedSpeed(f, sheet.TurnsTable(f)), "new.fan-sheave")
+}
+
+// On a drive at 45 Hz a motor of 60 Hz gives its plate's torque and three
+// quarters of its power, so that a share of plate power takes 60/45 of the amps
+// in proportion: by hand 1.15 hp at 712 rpm carried to the row's speed, on a
+// 2 hp motor of 6.6 A.
+func TestAmpsOnADriveGoByTorque(t *testing.T) {
+	f := demo(t)
+	set(t, f, "supply", "drive", "new.frequency", "45 Hz", "coldest-air", "", "new.no-load-amps", "0.001 A")
+	row := sheet.TurnsTable(f).Rows[0]
+	n := float64(row.Speed)
+	want := 6.6 * 1.15 / 2 * (n / 712) * (n / 712) * (n / 712) * 60 / 45
+	if got := float64(row.AmpsHigh.V); !row.AmpsHigh.Known || got < want*0.98 || got > want*1.02 {
+		t.Errorf("at %v rpm at most %v A, by hand %v", n, got, want)
+	}
+}
