@@ -115,7 +115,10 @@ func TestTheJob(t *testing.T) {
 
 	tab.open("readings")
 	tab.Click(`button[name="add reading"]`)
-	tab.Type("trial.t1.turns", "3")
+	tab.Await(`document.activeElement.name === "trial.t1.speed"`)
+	if got := tab.FieldText("trial.t1.turns"); got != "3" {
+		t.Errorf("turns are prefilled with %q, the plate has ordered 3", got)
+	}
 	tab.Type("trial.t1.speed", "700")
 	// Slip and wrong diameters cancel: 700 · 3.5/3.4, and a little less for the load.
 	load := func(n float64) float64 { return 1800 - 50*1.15/2*math.Pow(n/712, 3) }
@@ -221,6 +224,24 @@ func TestAFailureDoesNotEndTheProgram(t *testing.T) {
 	}
 	tab.Reload()
 	tab.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
+}
+
+// A reading with a dead leg stops the work; it is not averaged into comfort.
+func TestALostPhaseIsSaidFirst(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.Open("/drive/#supply=three-phase&same-wheel=yes&target.speed=712rpm&new.motor-power=2hp&new.motor-amps=6.6A&new.service-factor-amps=7.6A" +
+		"&new.motor-speed=1750rpm&new.wheel-max-speed=1080rpm&new.section=A&new.sheave=adjustable&new.anchor-turns=0turns&new.anchor-pitch=4in" +
+		"&new.second-anchor-turns=5turns&new.second-anchor-pitch=3in&new.fan-sheave=8.4in&new.turns=0turns")
+	tab.AwaitText(`output[name="move"]`, "From closed, open")
+	tab.open("readings")
+	tab.Click(`button[name="add reading"]`)
+	tab.Await(`document.activeElement.name === "trial.t1.speed"`) // the turns are those that were ordered
+	if got := tab.FieldText("trial.t1.turns"); got != "2.5" {
+		t.Errorf("turns are prefilled with %q", got)
+	}
+	tab.fill([][2]string{{"trial.t1.speed", "720"}, {"trial.t1.amps-1", "0"}, {"trial.t1.amps-2", "7.4"}, {"trial.t1.amps-3", "7.3"}})
+	tab.AwaitText(`output[name="move"]`, "Stop: settle the latest reading first.")
+	tab.AwaitText(".below", "The legs tell a lost phase")
 }
 
 // What a stroke makes appear or go must not take the focus from the field: the
