@@ -67,7 +67,7 @@ func (v *airView) headline() app.UI {
 	if v.at.Speed.Known() {
 		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
 		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
-		body = append(body, v.brief("at", sheet.Worst([]sheet.Verdict{motor, wheel})).UI())
+		body = append(body, v.brief("at", sheet.Worst(append(sheet.Alarms(v.Fan), motor, wheel))).UI())
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("air.label")).Body(body...)
 }
