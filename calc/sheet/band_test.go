@@ -33,3 +33,20 @@ func TestBandAroundAReading(t *testing.T) {
 		}
 	}
 }
+
+// A band as wide as the value leaves the least amps at none; it is no
+// contradiction of the motor's plate.
+func TestBandAsWideAsTheSpeed(t *testing.T) {
+	f := fan(t, bench+"&target.power=1hp")
+	set(t, f, "target.speed", "700 rpm; guessed; within 100 %")
+	for _, r := range sheet.TurnsTable(f).Rows {
+		if !r.AmpsLow.Known || r.AmpsLow.V != 0 || r.AmpsHigh.V < 6.6 {
+			t.Errorf("%v turns: %+v to %+v A", r.Turns, r.AmpsLow, r.AmpsHigh)
+		}
+		for _, v := range r.Verdicts {
+			if v.Rule == sheet.RulePlateAmps && v.Level != sheet.Unjudged {
+				t.Errorf("%v turns: %+v", r.Turns, v)
+			}
+		}
+	}
+}

@@ -213,7 +213,7 @@ func (w *worksheet) judgeMotor(r *Row) {
 	b, m := w.t.Basis, w.l.motor
 	k := float64(r.Speed / b.Speed.Value)
 	apart := w.apart + r.band - w.l.band
-	least, most := k*(1-apart), k*(1+apart)
+	least, most := k*max(1-apart, 0), k*(1+apart)
 	least, most = least*least*least, most*most*most
 	low, high, err := b.amps(m, least, most)
 	coldLow, coldHigh, errCold := b.amps(m, least*w.cold, most*w.cold)
