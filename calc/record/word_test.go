@@ -85,13 +85,22 @@ func TestGarbledTextSettles(t *testing.T) {
 			if err := p.Set(record.Garble(typed)); err != nil || p.State() != record.Garbled {
 				t.Errorf("%q: state %v, %v", typed, p.State(), err)
 			}
-			text := p.Text()
-			if err := p.Set(text); err != nil || p.Text() != text {
-				t.Errorf("%q settles from %q to %q, %v", typed, text, p.Text(), err)
+			settles(t, p)
+			if err := p.Set("x" + typed[min(1, len(typed)):]); err == nil {
+				t.Errorf("%q is taken", typed)
 			}
-			if len(record.Typed(p)) > 120 {
-				t.Errorf("%d bytes are kept", len(record.Typed(p)))
-			}
+			settles(t, p)
 		}
+	}
+}
+
+func settles(t *testing.T, p record.Place) {
+	t.Helper()
+	text := p.Text()
+	if err := p.Set(text); err != nil || p.Text() != text {
+		t.Errorf("settles from %q to %q, %v", text, p.Text(), err)
+	}
+	if len(record.Typed(p)) > 120 {
+		t.Errorf("%d bytes are kept", len(record.Typed(p)))
 	}
 }

@@ -126,11 +126,12 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 // reference speed came from the plate, as it was read otherwise.
 func (l *line) settle(read bool) {
 	l.ratio = float64(l.speed) / float64(l.sync-l.slip) // the speed at full load was used
-	if read {
-		l.ratio = float64(l.speed) / float64(l.motorAt(l.speed))
+	if !read {
+		return
 	}
-	if !(l.ratio > 0) { // a load that no such motor turns: its slip says nothing
-		l.ratio = 0
+	l.ratio = 0
+	if n := l.motorAt(l.speed); n > 0 { // else a load that no such motor turns: its slip says nothing
+		l.ratio = float64(l.speed / n)
 	}
 }
 
