@@ -59,7 +59,7 @@ func lossIn(r *record.Reading) phase.Loss {
 	}
 	lost, err := phase.LostPhase(amps[0], amps[1], amps[2], phase.UsualClamp)
 	if err != nil {
-		return phase.LossNone
+		return phase.LossUnjudged // legs that can't be compared, such as three of zero, are no proof of three phases
 	}
 	return lost.Loss
 }

@@ -30,6 +30,7 @@ func TestAlarms(t *testing.T) {
 		level sheet.Level
 	}{
 		{"a dead leg", legs("0", "7.4", "7.3"), sheet.RuleLostPhase, sheet.Stop},
+		{"three dead legs prove nothing", legs("0", "0", "0"), sheet.RuleLostPhase, sheet.Unjudged},
 		{"1 : 1 : 2", legs("4", "4", "8.1"), sheet.RuleLostPhase, sheet.Stop},
 		{"one leg above the service factor", legs("5", "5", "9"), sheet.RuleServiceAmps, sheet.Stop},
 		{"one leg above the plate", legs("6", "6", "7.1"), sheet.RulePlateAmps, sheet.Watch},
