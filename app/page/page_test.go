@@ -156,6 +156,27 @@ func TestEveryRuleHasASentence(t *testing.T) {
 	}
 }
 
+// A sentence of a rule that no answer names any more is dead.
+func TestNoRuleSentenceIsStale(t *testing.T) {
+	source, err := os.ReadFile("../../calc/sheet/verdict.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	rules := map[string]bool{}
+	for _, m := range regexp.MustCompile(`\bRule += "([^"]+)"`).FindAllStringSubmatch(string(source), -1) {
+		rules[m[1]] = true
+	}
+	words, err := os.ReadFile("../text/en.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, m := range regexp.MustCompile(`"rule\.([^."]+)[^"]*":`).FindAllStringSubmatch(string(words), -1) {
+		if !rules[m[1]] {
+			t.Errorf("no answer names the rule %s", m[1])
+		}
+	}
+}
+
 // braces spreads one {a,b} in a path.
 func braces(path string) []string {
 	before, rest, ok := strings.Cut(path, "{")

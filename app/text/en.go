@@ -38,7 +38,7 @@ var english = map[string]string{
 	"drive.title": "Drive", "drive.direct": "A fan on its motor's own shaft has no belt drive to set.",
 	"drive.sheaves": "Sheaves", "compare": "Speeds side by side",
 	"move.label": "The next move", "move.unknown": "To find the setting, enter:", "move.none": "No setting of this sheave reaches the target within its limits.",
-	"move.hold": "Stop: settle the latest reading first.", "move.hold.why": "What it says can't be, or must not be run.",
+	"move.hold":      "Stop: settle the latest reading first.",
 	"rule.tipped-up": "Amps", "rule.tipped-up.watch": "Read at a fan tipped up: not its load, and not judged. Lower it and read again.",
 	"rule.lost-phase": "Lost phase", "rule.lost-phase.stop": "The legs tell a lost phase: stop the motor. The amps are used for nothing.",
 	"rule.below-target": "Below target", "rule.below-target.watch": "{value} is below the target of {limit}: a hood's airflow is a least value.",
@@ -145,7 +145,6 @@ var english = map[string]string{
 	"supply.two-speed": "Enter the plate values of the speed in use, and prove rotation at each.",
 	"sheave.two":       "A sheave with two grooves: open both alike.",
 	"link.copy":        "Copy link to these values", "link.is": "Link to these values", "keys": "Keys for this field",
-	"rule.same-wheel": "Same wheel", "rule.motor-power": "Motor power",
 
 	// What numbers and formulas refuse.
 	"number.empty": "Nothing is typed.", "number.no number": "“{text}” is not a number.", "number.too long": "Too long for a number.", "number.too large": "Too large to be meant.",

@@ -11,7 +11,6 @@ var limitMethods = []Method{
 		Key:     "motor.limits",
 		Formula: "I ≤ k(u) · FLA (watch);  I ≤ SFA (stop)",
 		Valid:   "Amps as plated. The service factor gives nothing over 1 % voltage unbalance, above 3300 ft, above 40 °C or on a drive.",
-		Refs:    []Ref{MotorStandard.At("14.36, for unbalance")},
 		Known:   CommonPractice,
 	},
 }
