@@ -103,6 +103,13 @@ func ExamplePlateBand() {
 	// Output: 1710 to 1740 rpm, <nil>
 }
 
+// The speed that 45 Hz gives is that which asks for 45 Hz.
+func ExampleFrequencyFor() {
+	f, err := drive.FrequencyFor(1750, 60, 1321.5, 4)
+	fmt.Printf("%.1f Hz, %v\n", f, err)
+	// Output: 45.0 Hz, <nil>
+}
+
 func ExampleOnDrive() {
 	n, err := drive.OnDrive(1750, 60, 45, 4)
 	fmt.Printf("%.1f rpm, %v\n", n, err)

@@ -29,6 +29,23 @@ func OnDrive(plate unit.Speed, plateFrequency, f unit.Frequency, poles int) (uni
 	return limit.Result(unit.Speed(2 * float64(ns) / (1 + math.Sqrt(1+4*k*float64(ns)))))
 }
 
+// FrequencyFor returns the frequency at which [OnDrive] gives a speed. Errors:
+// an input not above zero, poles not even, plate above its synchronous speed.
+//
+// Method: drive.vfd.
+func FrequencyFor(plate unit.Speed, plateFrequency unit.Frequency, speed unit.Speed, poles int) (unit.Frequency, error) {
+	if err := limit.Positive("speed", speed); err != nil {
+		return 0, err
+	}
+	_, slip, err := onDrive(plate, plateFrequency, plateFrequency, poles)
+	if err != nil {
+		return 0, err
+	}
+	r := float64(speed / plate)
+	ns := float64(speed) + float64(slip)*r*r
+	return limit.Result(unit.Frequency(ns * float64(poles) / 120))
+}
+
 // OnDriveConstantSlip returns the speed if the plate's slip in rpm were kept at
 // every frequency: right for a load of constant torque, low for a fan. For
 // comparison with [OnDrive]. Errors: as OnDrive; no speed left below the slip.

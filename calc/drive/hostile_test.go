@@ -16,7 +16,7 @@ func TestHostileInput(t *testing.T) {
 		"SheaveForFlow": drive.SheaveForFlow, "BeltSpeed": drive.BeltSpeed, "PitchAtBeltSpeed": drive.PitchAtBeltSpeed,
 		"SynchronousSpeed": drive.SynchronousSpeed, "Poles": drive.Poles, "Slip": drive.Slip, "SpeedAtSlip": drive.SpeedAtSlip,
 		"SpeedUnderLoad": drive.SpeedUnderLoad, "PlateBand": drive.PlateBand,
-		"OnDrive": drive.OnDrive, "OnDriveConstantSlip": drive.OnDriveConstantSlip, "OnDriveProportional": drive.OnDriveProportional,
+		"OnDrive": drive.OnDrive, "FrequencyFor": drive.FrequencyFor, "OnDriveConstantSlip": drive.OnDriveConstantSlip, "OnDriveProportional": drive.OnDriveProportional,
 		"Count": drive.Count, "Creep": drive.Creep, "Harmonic": drive.Harmonic,
 		"GrooveOf": drive.GrooveOf, "PitchFromOutside": drive.PitchFromOutside, "OutsideFromPitch": drive.OutsideFromPitch,
 		"PitchFromGap": drive.PitchFromGap, "GapChange": drive.GapChange,

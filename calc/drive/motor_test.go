@@ -95,6 +95,11 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 	for _, plate := range []unit.Speed{1650, 1725, 1750, 1790, 1800} {
 		for f := unit.Frequency(5); f <= 60; f += 2.5 {
 			n := speed(drive.OnDrive(plate, 60, f, 4))
+			back, err := drive.FrequencyFor(plate, 60, n, 4)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "frequency back", float64(back), float64(f), 1e-12)
 			r := n / plate
 			near(t, "equation", n+(1800-plate)*r*r, unit.Speed(30*f), 1e-13)
 			if f < 60 && plate < 1800 {

@@ -72,6 +72,7 @@ func (a Answer[Q]) High() Q { return a.Value + a.Band }
 type Steps struct {
 	Method string // a key of the sources register
 	Terms  []*Term
+	better record.Place // what would be read instead of computed, where it can be
 	done   bool
 }
 
@@ -262,6 +263,8 @@ func (s *Steps) Unsettled() record.Place {
 		return nil
 	case worst.Place != nil:
 		return worst.Place
+	case worst.Of != nil && worst.Of.better != nil:
+		return worst.Of.better
 	case worst.Of != nil:
 		if p := worst.Of.Unsettled(); p != nil {
 			return p

@@ -43,6 +43,9 @@ func TestBandAsWideAsTheSpeed(t *testing.T) {
 		if !r.AmpsLow.Known || r.AmpsLow.V != 0 || r.AmpsHigh.V < 6.6 {
 			t.Errorf("%v turns: %+v to %+v A", r.Turns, r.AmpsLow, r.AmpsHigh)
 		}
+		if !r.Beyond || r.AmpsHigh.V != 13.2 { // twice the plate, and no figure past it
+			t.Errorf("%v turns: up to %v A, beyond %v", r.Turns, r.AmpsHigh.V, r.Beyond)
+		}
 		for _, v := range r.Verdicts {
 			if v.Rule == sheet.RulePlateAmps && v.Level != sheet.Unjudged {
 				t.Errorf("%v turns: %+v", r.Turns, v)

@@ -61,7 +61,12 @@ func FanBasis(f *record.Fan) *Basis {
 		}
 	}
 	b := powerBasis(t, Read("n", FromReport, &t.Speed))
-	if !known(&t.Power) && ampsTellLoad(f) {
+	if known(&t.Power) || !ampsTellLoad(f) {
+		return b
+	}
+	if trial := lastTrial(f); trial != nil {
+		b.Wanted = append([]record.Place{&trial.Reading.Amps[0]}, b.Wanted...)
+	} else if runs := known(&f.Old.Reading.Speed) || !known(&f.Old.CountFan); runs { // a fan whose turns were counted by hand gives no amps
 		b.Wanted = append([]record.Place{&f.Old.Reading.Amps[0]}, b.Wanted...)
 	}
 	return b
@@ -232,4 +237,20 @@ func (b *Basis) coldest(f *record.Fan) Answer[unit.Ratio] {
 		return fixed(unit.Ratio(1), "air.density.ratio")
 	}
 	return k
+}
+
+// Where the coldest start isn't entered, a motor is within only if it would be
+// so at −40° too, on either scale (memory); where the reading's air isn't known
+// either, it is taken as that of the standard, 70 °F.
+const (
+	frozenAir   unit.Temperature = -40 + 273.15
+	standardAir unit.Temperature = 70*5./9 + 273.15 - 32*5./9
+)
+
+func (b *Basis) frozen() unit.Ratio {
+	air := standardAir
+	if b.Air.Known() {
+		air = b.Air.Value
+	}
+	return unit.Ratio(max(1, air/frozenAir))
 }

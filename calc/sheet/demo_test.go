@@ -89,16 +89,27 @@ func TestDemoAtTheColdestStart(t *testing.T) {
 	near(t, "judged", v.Value.Base, high)
 	// The rows of the table as well: 1.25 hp carries the report's air, not the cold.
 	set(t, f, "new.motor-power", "1.25 hp")
-	for air, want := range map[string]sheet.Level{"": sheet.Within, "5 F": sheet.Watch, "100 F": sheet.Within} {
+	for air, want := range map[string]sheet.Level{"": sheet.Unjudged, "5 F": sheet.Watch, "100 F": sheet.Within} {
 		set(t, f, "coldest-air", air)
 		rows := sheet.TurnsTable(f).Rows
 		if got := rulesOf(rows[6])[sheet.RulePlateAmps]; got != want {
 			t.Errorf("coldest air %q: %+v", air, rows[6].Verdicts)
 		}
 		for _, v := range rows[6].Verdicts {
-			if v.Rule == sheet.RulePlateAmps && !v.Cold {
-				t.Error("not said to be judged cold")
+			if v.Rule == sheet.RulePlateAmps && v.Cold != (air == "5 F") {
+				t.Errorf("coldest air %q: said to be judged cold: %v", air, v.Cold)
 			}
+		}
+	}
+	// Unknown, it could be as cold as −40°: air 549.67/419.67 as dense. A motor with room for that is within.
+	set(t, f, "coldest-air", "")
+	for power, want := range map[string]sheet.Level{"1.25 hp": sheet.Unjudged, "1.5 hp": sheet.Unjudged, "1.6 hp": sheet.Within} {
+		set(t, f, "new.motor-power", power) // 1.15 · 1.3098 = 1.506 hp
+		if v := sheet.MotorVerdict(f, table.Basis, speed); v.Level != want || want == sheet.Unjudged && f.KeyOf(v.Wanted[0]) != "coldest-air" {
+			t.Errorf("%s: %+v", power, v)
+		}
+		if got := rulesOf(sheet.TurnsTable(f).Rows[6])[sheet.RulePlateAmps]; got != want { // 710 rpm
+			t.Errorf("%s: row %v", power, got)
 		}
 	}
 	// A motor that this loads to its plate, give or take a tenth.
@@ -113,7 +124,22 @@ func TestDemoAtTheColdestStart(t *testing.T) {
 	if v = sheet.MotorVerdict(f, table.Basis, speed); v.Level != sheet.Watch || v.Rule != sheet.RulePlateAmps || len(v.Wanted) == 0 || f.KeyOf(v.Wanted[0]) != "new.service-factor-amps" {
 		t.Errorf("%+v", v)
 	}
-	set(t, f, "new.service-factor", "1.0")
+	// The plate's factor stands for its amps: 1.15 is at most 1.15 of them.
+	set(t, f, "new.service-factor", "1.15", "new.motor-power", "1 hp")
+	table = sheet.TurnsTable(f)
+	if v = sheet.MotorVerdict(f, table.Basis, speed); v.Level != sheet.Stop || v.Rule != sheet.RuleServiceAmps {
+		t.Errorf("%+v", v)
+	}
+	near(t, "service amps by the factor", v.Limit.Base, 1.15*6.6)
+	// Far above the plate no overload relay may hold, whatever its service factor.
+	set(t, f, "new.service-factor", "", "new.motor-power", "0.8 hp")
+	table = sheet.TurnsTable(f)
+	if v = sheet.MotorVerdict(f, table.Basis, speed); v.Level != sheet.Stop || v.Rule != sheet.RuleTripAmps {
+		t.Errorf("%+v", v)
+	}
+	near(t, "most trip", v.Limit.Base, 1.4*6.6)
+	set(t, f, "new.motor-power", "1.13 hp", "new.service-factor", "1.0")
+	table = sheet.TurnsTable(f)
 	if v = sheet.MotorVerdict(f, table.Basis, speed); v.Level != sheet.Stop || v.Rule != sheet.RuleServiceAmps {
 		t.Errorf("%+v", v)
 	}

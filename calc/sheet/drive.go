@@ -189,9 +189,12 @@ func SheaveSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
 
 // BeltSpeed answers with the speed of a side's belt.
 func BeltSpeed(f *record.Fan, s *record.Side) Answer[unit.Velocity] {
+	return beltSpeed(MotorSpeed(f, s, &s.Reading, OldLoad(f, s)), MotorPitch(s))
+}
+
+func beltSpeed(motor Answer[unit.Speed], pitch Answer[unit.Length]) Answer[unit.Velocity] {
 	var a Ask
-	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
-	d := Use(&a, "d", MotorPitch(s))
+	n, d := Use(&a, "n₁", motor), Use(&a, "d", pitch)
 	return Solve(&a, FromPlace, "belt.speed", At{"n": n.Term, "pitch": d.Term}, func() (unit.Velocity, error) {
 		return drive.BeltSpeed(n.V(), d.V())
 	})

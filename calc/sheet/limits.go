@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"roofside/calc/airflow"
 	"roofside/calc/drive"
 	"roofside/calc/phase"
 	"roofside/calc/record"
@@ -11,7 +12,9 @@ import (
 type motorLimits struct {
 	plate   Answer[unit.Current] // less what voltage unbalance takes off
 	service Answer[unit.Current]
-	void    bool // the service factor gives nothing here: the plate is the stop
+	side    *record.Side
+	trip    unit.Current // the greatest that overload protection may let through; 0 where the plate isn't known
+	void    bool         // the service factor gives nothing here: the plate is the stop
 }
 
 // Beyond these a service factor gives nothing (common practice).
@@ -26,7 +29,10 @@ func limitsOf(f *record.Fan) motorLimits {
 	s := &f.New
 	u := VoltageUnbalance(f)
 	plate := Read("Iₙ", FromPlate, &s.MotorAmps)
-	l := motorLimits{plate: plate, service: Read("Iₛ", FromPlate, &s.ServiceFactorAmps), void: serviceVoid(f, u)}
+	l := motorLimits{side: s, plate: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
+	if o, err := phase.OverloadOf(plate.Value, phase.OverloadService); plate.Known() && err == nil {
+		l.trip = o.AfterFailure
+	}
 	if u.Known() || u.Fault != nil {
 		var a Ask
 		full, share := Use(&a, "Iₙ", plate), Use(&a, "u", u)
@@ -39,6 +45,24 @@ func limitsOf(f *record.Fan) motorLimits {
 		l.service = l.plate
 	}
 	return l
+}
+
+// serviceAmps answers with the amps at the service factor: as plated, else what
+// the plate's factor makes of full-load amps by the methods that tell load.
+func serviceAmps(s *record.Side, full Answer[unit.Current]) Answer[unit.Current] {
+	if known(&s.ServiceFactorAmps) || !known(&s.ServiceFactor) {
+		return Read("Iₛ", FromPlate, &s.ServiceFactorAmps)
+	}
+	var straight, bent Ask
+	k, i := Want(&straight, "SF", &s.ServiceFactor), Use(&straight, "Iₙ", full)
+	high := Solve(&straight, FromPlate, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
+		return airflow.AmpsProportional(k.V(), i.V(), unit.Volt, unit.Volt)
+	})
+	k, i = Want(&bent, "SF", &s.ServiceFactor), Use(&bent, "Iₙ", full)
+	low := Solve(&bent, FromPlate, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
+		return airflow.AmpsHalfNoLoad(k.V(), i.V()*mostNoLoad, i.V())
+	})
+	return spread("Iₛ", []Answer[unit.Current]{low, high})
 }
 
 // ServiceVoid tells whether the new motor's service factor gives nothing: on a
@@ -93,18 +117,23 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 	}
 	plate := l.plate.Value
 	v.Limit = Figure{&unit.Amperage, float64(plate)}
-	if l.service.Known() && low > l.service.Value*(1+slack) {
-		v.Level, v.Rule, v.Value.Base, v.Limit.Base = Stop, RuleServiceAmps, float64(low), float64(l.service.Value)
+	if l.service.Known() && low > l.service.High()*(1+slack) {
+		v.Level, v.Rule, v.Value.Base, v.Limit.Base = Stop, RuleServiceAmps, float64(low), float64(l.service.High())
 		if l.void {
 			v.Rule = RuleServiceVoid
 		}
 		return v
 	}
+	if l.trip > 0 && low > l.trip*(1+slack) {
+		return Verdict{Level: Stop, Rule: RuleTripAmps, Method: "phase.overload", Value: Figure{&unit.Amperage, float64(low)}, Limit: Figure{&unit.Amperage, float64(l.trip)}}
+	}
 	switch {
 	case high <= plate*(1+slack):
 	case low > plate*(1+slack):
 		v.Level, v.Value.Base = Watch, float64(low)
-		v.Wanted = l.service.open()
+		if v.Wanted = l.service.open(); l.service.Band > 0 {
+			v.Wanted = []record.Place{&l.side.ServiceFactorAmps}
+		}
 	default:
 		v.Level = Unjudged
 	}

@@ -65,6 +65,28 @@ func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
 	})
 }
 
+// fixedSpeed answers with the speed that a fixed sheave gives the new fan: as it
+// was read, else with the motor's slip under the load that it has there.
+func fixedSpeed(f *record.Fan, b *Basis) Answer[unit.Speed] {
+	s := &f.New
+	speed := NewSpeedAt(f, NowTurns(f))
+	if speed.From != FromSheaves {
+		return speed
+	}
+	for range 6 { // a few percent of slip, and of that the change of load: each round gains a digit
+		load := NewLoad(f, b, speed, b.Air)
+		if !load.Known() {
+			break
+		}
+		var a Ask
+		n, d, D := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, load)), Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
+		speed = Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+			return drive.Driven(n.V(), d.V(), D.V())
+		})
+	}
+	return speed
+}
+
 // startTurns answers with the setting that the table starts from: that of the
 // latest reading, or where the sheave stands, or any.
 func startTurns(f *record.Fan) Answer[unit.Turns] {
@@ -80,14 +102,15 @@ func startTurns(f *record.Fan) Answer[unit.Turns] {
 // newLine gathers the new drive, or what is wanted of it.
 func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	s := &f.New
-	if s.Sheave.State() != record.Known {
+	if s.Sheave.State() != record.Known { // which diameters to ask for depends on it
 		var a Ask
 		a.Need(&s.Sheave)
-		n := Use(&a, "n₂", NewSpeedAt(f, NowTurns(f)))
-		return nil, Solve(&a, FromPlace, "", nil, func() (unit.Speed, error) { return n.V(), nil })
+		Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, noLoad))
+		Use(&a, "D", FanPitch(s))
+		return nil, Solve(&a, FromPlace, "", nil, func() (unit.Speed, error) { return 0, nil })
 	}
 	if s.Sheave.Value() == record.Fixed {
-		return nil, NewSpeedAt(f, NowTurns(f))
+		return nil, fixedSpeed(f, b)
 	}
 	ref := startTurns(f)
 	speed := NewSpeedAt(f, ref)

@@ -56,3 +56,57 @@ func TestTrialReadingsAreDoubted(t *testing.T) {
 		}
 	}
 }
+
+// What a mismatch hangs on most is asked for: of a fan that runs, its motor's
+// speed rather than the amps that it was computed from.
+func TestMismatchAsksForTheMotorsSpeed(t *testing.T) {
+	f := fan(t, "supply=three-phase&old.motor-power=2hp&old.motor-amps=6.6A&old.motor-speed=1650rpm&old.amps-1=5A;within 1A"+
+		"&old.motor-sheave=4in&old.fan-sheave=8.4in&old.speed=790rpm")
+	v := sheet.MismatchVerdict(f, &f.Old)
+	if v.Level != sheet.Unjudged || len(v.Wanted) != 1 || f.KeyOf(v.Wanted[0]) != "old.motor-tachometer" {
+		t.Errorf("%+v", v)
+	}
+	set(t, f, "old.motor-tachometer", "1690 rpm")
+	if v = sheet.MismatchVerdict(f, &f.Old); v.Level == sheet.Unjudged {
+		t.Errorf("%+v", v)
+	}
+}
+
+// Shafts too close for their sheaves are said to be that, not missing.
+func TestOverlappingSheavesAreSaid(t *testing.T) {
+	f := fan(t, bench)
+	set(t, f, "new.center-distance", "5 in")
+	for _, v := range sheet.TurnsTable(f).Rows[2].Verdicts {
+		if v.Rule == sheet.RuleTravel {
+			if v.Fault == nil || f.KeyOf(v.Fault.Place) != "new.center-distance" {
+				t.Errorf("%+v", v)
+			}
+			return
+		}
+	}
+	t.Error("travel is judged")
+}
+
+// Which diameters are wanted depends on the sheave: it is asked for first, and
+// no fixed sheave's diameter with it.
+func TestTheKindOfSheaveIsAskedFor(t *testing.T) {
+	f := fan(t, "same-wheel=yes&target.speed=700rpm")
+	wants(t, f, "table", sheet.TurnsTable(f).Speed, "new.sheave", "new.motor-speed", "new.fan-sheave")
+}
+
+// A fan whose turns were counted by hand runs no more: its amps are not asked for.
+func TestAmpsOfADeadFanAreNotAskedFor(t *testing.T) {
+	f := fan(t, bench)
+	if b := sheet.FanBasis(f); f.KeyOf(b.Wanted[0]) != "old.amps-1" {
+		t.Errorf("%v", f.KeyOf(b.Wanted[0]))
+	}
+	set(t, f, "old.count-fan-turns", "20", "old.count-motor-turns", "48.25")
+	if b := sheet.FanBasis(f); f.KeyOf(b.Wanted[0]) != "target.power" {
+		t.Errorf("%v", f.KeyOf(b.Wanted[0]))
+	}
+	trial := f.NewTrial()
+	set(t, f, "trial."+trial.ID+".turns", "3 turns")
+	if b := sheet.FanBasis(f); f.KeyOf(b.Wanted[0]) != "trial."+trial.ID+".amps-1" {
+		t.Errorf("%v", f.KeyOf(b.Wanted[0]))
+	}
+}

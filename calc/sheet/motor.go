@@ -94,6 +94,14 @@ func MotorSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[un
 	if r != nil && known(&r.MotorTach) {
 		return Read("n₁", FromTachometer, &r.MotorTach)
 	}
+	v := computedSpeed(f, s, r, load)
+	if r != nil && known(&r.Speed) { // it runs, so that a tachometer can be held to its motor too
+		v.Steps.better = &r.MotorTach
+	}
+	return v
+}
+
+func computedSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[unit.Ratio]) Answer[unit.Speed] {
 	var a Ask
 	plate := Want(&a, "n₀", &s.MotorSpeed)
 	if f.Supply.Value() == record.Inverter && r != nil {

@@ -57,15 +57,20 @@ func (b *Basis) ask(a *Ask, f *record.Fan) {
 	if b.Known() {
 		return
 	}
-	for _, fault := range [2]*Fault{b.Power.Fault, b.Speed.Fault} {
-		if fault != nil {
-			a.blame(fault.Place, fault.Err)
-		}
+	if fault := b.fault(); fault != nil {
+		a.blame(fault.Place, fault.Err)
 	}
 	a.miss(b.Wanted...)
 	if a.fault == nil && len(a.wanted) == 0 {
 		a.miss(&f.Target.Power)
 	}
+}
+
+func (b *Basis) fault() *Fault {
+	if b.Power.Fault != nil {
+		return b.Power.Fault
+	}
+	return b.Speed.Fault
 }
 
 // OldAmpsLoad answers with the load of the old motor as found.
@@ -92,10 +97,16 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	cold := b.coldest(f)
 	amps := ampsIn(f, b, speed, cold)
 	if !amps.Known() {
-		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open()}
+		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open(), Fault: amps.Fault}
 	}
-	v := limitsOf(f).judge(amps.Low(), amps.High())
+	l := limitsOf(f)
+	v := l.judge(amps.Low(), amps.High())
 	v.Cold = cold.Value != 1
+	if v.Level == Within && f.ColdestAir.State() != record.Known {
+		if colder := ampsIn(f, b, speed, fixed(b.frozen(), "air.density.ratio")); l.judge(colder.Low(), colder.High()).Level != Within {
+			v.Level, v.Wanted = Unjudged, []record.Place{&f.ColdestAir}
+		}
+	}
 	if v.Level == Unjudged && len(v.Wanted) == 0 {
 		v.Wanted = unsettledAmps(f)
 	}
@@ -162,7 +173,7 @@ func FirstLimit(ls []SpeedLimit) (first SpeedLimit, ok, complete bool) {
 func ampsSpeed(f *record.Fan, b *Basis, most Answer[unit.Current]) Answer[unit.Speed] {
 	var a Ask
 	i := Use(&a, "I", most)
-	i.Band = 0
+	i.Base, i.Band = float64(most.Low()), 0
 	b.ask(&a, f)
 	n1, k := Use(&a, "n₁", b.Speed), Use(&a, "ρ₂/ρ₁", b.coldest(f))
 	power := Want(&a, "Pₙ", &f.New.MotorPower)

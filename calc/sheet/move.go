@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"roofside/calc/drive"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -17,7 +16,19 @@ type Move struct {
 	Stepwise bool // more than half a turn toward faster: read amps at every half turn
 	Speed    unit.Speed
 	Over     unit.Ratio // above the target
+	Why      Why        // there is no setting
+	Barred   Verdict    // of the setting that must not be run
 }
+
+// Why says why no setting brings the drive to its target.
+type Why string
+
+// The reasons.
+const (
+	TooSlow   Why = "too-slow"    // the fastest setting stays below the target
+	TooFast   Why = "too-fast"    // the slowest is already more than allowed above it
+	MustNotBe Why = "must-not-be" // the one that would reach it must not be run
+)
 
 // Do is the sort of move.
 type Do string
@@ -49,7 +60,9 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case f.New.Sheave.Value() == record.Fixed:
 		return Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}, nil
 	case t.Set < 0:
-		return Move{Do: DoNone}, nil
+		m = Move{Do: DoNone}
+		m.Why, m.Barred = noSetting(t.Rows, t.Target.Value)
+		return m, nil
 	}
 	row := t.Rows[t.Set]
 	m = Move{To: row.Turns, Speed: row.Speed, Over: row.OfTarget.V - 1}
@@ -95,69 +108,6 @@ func over(f *record.Fan) unit.Ratio {
 		return f.Target.Over.Value()
 	}
 	return usualOver
-}
-
-// Sheaves is what would bring the new drive to its target: another motor
-// sheave under this fan sheave, another fan sheave over this motor sheave, or
-// another motor speed.
-type Sheaves struct {
-	Motor, Fan Answer[unit.Length]
-	Speed      Answer[unit.Speed]
-}
-
-// drivingSpeed answers with the motor speed that a new drive has at its target:
-// that which the latest reading stands for, so that slip and a wrong diameter
-// cancel as they do in the table; else the motor's own under the load there.
-func drivingSpeed(f *record.Fan, target Answer[unit.Speed], fanPitch Answer[unit.Length]) Answer[unit.Speed] {
-	s := &f.New
-	if r := LastReading(f); r != nil {
-		var a Ask
-		n, D := Want(&a, "nᵣ", &r.Reading.Speed), Use(&a, "D", fanPitch)
-		d := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &r.Turns)))
-		return Solve(&a, FromTrial, "drive.speed", At{"driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-			return drive.MotorSpeedFor(n.V(), d.V(), D.V())
-		})
-	}
-	b := FanBasis(f)
-	return MotorSpeed(f, s, &s.Reading, NewLoad(f, b, target, b.Air))
-}
-
-// SheavesFor answers with the sheaves that would reach the target. An
-// adjustable motor sheave is taken in the middle of its usual range, so that it
-// can be set both ways.
-func SheavesFor(f *record.Fan) Sheaves {
-	s := &f.New
-	target := TargetSpeed(f)
-	d, D := MotorPitch(s), FanPitch(s)
-	n := drivingSpeed(f, target, D)
-	if s.Sheave.Value() == record.Adjustable {
-		if _, most := usualTurns(s); most.Known() {
-			var a Ask
-			m := Use(&a, "t", most)
-			d = MotorPitchAt(s, Solve(&a, FromPlace, "drive.middle", nil, func() (unit.Turns, error) { return m.V() / 2, nil }))
-		}
-	}
-	var out Sheaves
-	var a, b, c Ask
-	{
-		n, target, D := Use(&a, "n₁", n), Use(&a, "n₂", target), Use(&a, "D", D)
-		out.Motor = Solve(&a, FromPlace, "drive.speed", At{"n": n.Term, "target": target.Term, "driven": D.Term}, func() (unit.Length, error) {
-			return drive.DriverSheave(n.V(), target.V(), D.V())
-		})
-	}
-	{
-		n, target, d := Use(&b, "n₁", n), Use(&b, "n₂", target), Use(&b, "d", d)
-		out.Fan = Solve(&b, FromPlace, "drive.speed", At{"n": n.Term, "target": target.Term, "driver": d.Term}, func() (unit.Length, error) {
-			return drive.DrivenSheave(n.V(), target.V(), d.V())
-		})
-	}
-	{
-		target, d, D := Use(&c, "n₂", target), Use(&c, "d", MotorPitch(s)), Use(&c, "D", D)
-		out.Speed = Solve(&c, FromPlace, "drive.speed", At{"target": target.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-			return drive.MotorSpeedFor(target.V(), d.V(), D.V())
-		})
-	}
-	return out
 }
 
 // PitchForTarget answers with the motor sheave's pitch diameter that would hit

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -43,31 +45,31 @@ func originSpeed(f *record.Fan, o record.Origin) Answer[unit.Speed] {
 func (a Answer[Q]) said() bool { return a.Known() || a.Fault != nil }
 
 // Targets answers with every origin of the target speed that says something,
-// the most trusted first: balance report or design, drive tag, tachometer on a
+// was chosen or waits for a word, the most trusted first: balance report or design, drive tag, tachometer on a
 // healthy belt, counted ratio, diameters. With another wheel a speed match
 // means nothing for air, and the new fan's own rating is the only one.
 func Targets(f *record.Fan) []Candidate {
 	if f.SameWheel.Value() == record.No {
 		return choose(f, []Candidate{{Origin: record.FromRating, Speed: originSpeed(f, record.FromRating)}})
 	}
-	var said []Candidate
+	var heard []Candidate
 	for _, o := range ranked {
-		if s := originSpeed(f, o); s.said() {
-			said = append(said, Candidate{Origin: o, Speed: s})
+		if s := originSpeed(f, o); s.said() || o == f.Target.Use.Value() || o == record.FromTachometer && asksHealth(&f.Old) {
+			heard = append(heard, Candidate{Origin: o, Speed: s})
 		}
 	}
-	return choose(f, said)
+	return choose(f, heard)
 }
 
+// asksHealth tells whether a tachometer reading waits for a word on the belt.
+func asksHealth(s *record.Side) bool { return known(&s.Reading.Speed) && !known(&s.BeltHealthy) }
+
+// choose marks the origin that the user has chosen, or the first that says
+// something.
 func choose(f *record.Fan, cs []Candidate) []Candidate {
-	chosen := -1
-	for i, c := range cs {
-		if c.Origin == f.Target.Use.Value() {
-			chosen = i
-		}
-	}
-	if chosen < 0 && len(cs) > 0 {
-		chosen = 0
+	chosen := slices.IndexFunc(cs, func(c Candidate) bool { return c.Origin == f.Target.Use.Value() })
+	if chosen < 0 {
+		chosen = slices.IndexFunc(cs, func(c Candidate) bool { return c.Speed.said() })
 	}
 	if chosen < 0 {
 		return cs
@@ -84,20 +86,22 @@ func choose(f *record.Fan, cs []Candidate) []Candidate {
 }
 
 // TargetSpeed answers with the speed the new fan is to run at: that of the
-// origin in use, or else of the most trusted one that says something.
+// origin chosen, or without a choice of the most trusted one that says
+// something.
 func TargetSpeed(f *record.Fan) Answer[unit.Speed] {
 	if f.SameWheel.Value() == record.No {
 		return originSpeed(f, record.FromRating)
 	}
 	if use := f.Target.Use.Value(); use != "" {
-		if s := originSpeed(f, use); s.said() {
-			return s
-		}
+		return originSpeed(f, use)
 	}
 	for _, o := range ranked {
 		if s := originSpeed(f, o); s.said() {
 			return s
 		}
+	}
+	if asksHealth(&f.Old) {
+		return originSpeed(f, record.FromTachometer)
 	}
 	return originSpeed(f, record.FromReport)
 }

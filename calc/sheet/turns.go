@@ -2,11 +2,7 @@ package sheet
 
 import (
 	"math"
-	"slices"
 
-	"roofside/calc/belt"
-	"roofside/calc/drive"
-	"roofside/calc/limit"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -42,6 +38,7 @@ type Row struct {
 	AmpsHigh Maybe[unit.Current]
 	LoadLow  Maybe[unit.Ratio] // of plate amps
 	LoadHigh Maybe[unit.Ratio]
+	Beyond   bool               // amps so far over the plate that no method tells them: LoadHigh is a least value
 	Base     Maybe[unit.Length] // how far the motor base moves from where it stands, away from the fan positive
 	Shift    unit.Length        // how far the belt's center moves sideways from now
 	Marks    Mark
@@ -93,214 +90,6 @@ func TurnsTable(f *record.Fan) Table {
 	}
 	w.mark(&t)
 	return t
-}
-
-// A worksheet is what the rows of one table have in common.
-type worksheet struct {
-	f      *record.Fan
-	l      *line
-	t      *Table
-	limits motorLimits
-	wheel  Answer[unit.Speed]
-	cold   float64 // how much denser the coldest start's air is
-	apart  float64 // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
-	now    Answer[unit.Turns]
-	least  Answer[unit.Turns]
-	most   Answer[unit.Turns]
-	motorD unit.Length // least sheaves, 0 when no table covers the case
-	beltD  unit.Length
-	lead   unit.Length
-	length Answer[unit.Length] // of the belt
-	driven unit.Length
-	nowC   unit.Length // center distance now,
-	markC  unit.Length // and where travel was measured
-	toward Answer[unit.Length]
-	away   Answer[unit.Length]
-	noAmps Verdict
-}
-
-func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
-	s := &f.New
-	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
-	w.least, w.most = usualTurns(s)
-	w.motorD, w.beltD = leastSheave(s)
-	w.judgeAmps()
-	if s.FlangeLead.State() == record.Known {
-		w.lead = s.FlangeLead.Value()
-	}
-	w.length = BeltLength(s)
-	w.toward, w.away = Read("x", FromPlace, &s.TravelToward), Read("x", FromPlace, &s.TravelAway)
-	if w.length.Known() {
-		w.driven, w.markC = FanPitch(s).Value, s.Center.Value()
-		w.nowC = w.markC
-		if w.now.Known() {
-			if d, err := l.sheave.Pitch(w.now.Value); err == nil {
-				if c, err := belt.CenterFromLength(d, w.driven, w.length.Value); err == nil {
-					w.nowC = c
-				}
-			}
-		}
-	}
-	return w
-}
-
-// lastTurns returns the opening that the table ends at: one turn beyond the
-// usual greatest, and never short of an anchor or of where the sheave stands.
-func (w *worksheet) lastTurns() unit.Turns {
-	s := &w.f.New
-	last := max(s.AnchorTurns.Value(), s.SecondAnchorTurns.Value())
-	if w.most.Known() {
-		last = max(last, w.most.Value+1)
-	}
-	if w.now.Known() {
-		last = max(last, w.now.Value)
-	}
-	return last
-}
-
-func (w *worksheet) row(turns unit.Turns) (Row, error) {
-	d, n, err := w.l.at(turns)
-	if err == nil {
-		err = limit.Positive("speed", n)
-	}
-	if err != nil {
-		return Row{}, err
-	}
-	r := Row{Turns: turns, Pitch: d, Speed: n, band: w.l.bandAt(turns, d)}
-	if w.t.Target.Known() {
-		k := float64(n / w.t.Target.Value)
-		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
-		if k < 1-slack {
-			r.add(Verdict{Level: Watch, Rule: RuleBelow, Method: "drive.tolerance", Value: Figure{&unit.Rotation, float64(n)}, Limit: Figure{&unit.Rotation, float64(w.t.Target.Value)}})
-		}
-	}
-	if w.now.Known() {
-		if x, err := drive.CenterShift(turns-w.now.Value, w.lead); err == nil {
-			r.Shift = x
-		}
-	}
-	w.judgeMotor(&r)
-	w.judgeSheave(&r)
-	w.judgeBase(&r)
-	return r, nil
-}
-
-// judgeAmps gathers what amps are judged by, or why they can't be.
-func (w *worksheet) judgeAmps() {
-	b := w.t.Basis
-	w.noAmps = Verdict{Rule: RulePlateAmps, Method: "motor.limits"}
-	cold := b.coldest(w.f)
-	m, wanted := plateOf(w.f)
-	if !b.Known() || len(wanted) > 0 || !cold.Known() {
-		w.noAmps.Level = Unjudged
-		w.noAmps.Wanted = slices.Concat(wanted, b.Wanted, cold.open())
-		return
-	}
-	w.l.motor, w.cold = m, float64(cold.Value)
-	if r := LastReading(w.f); b.trial == nil || r != b.trial && (r != nil || known(&b.trial.Reading.Speed)) {
-		w.apart = w.l.band + float64(b.Speed.Band/b.Speed.Value)
-	}
-}
-
-func (w *worksheet) judgeMotor(r *Row) {
-	band := unit.Speed(r.band) * r.Speed
-	speed := Answer[unit.Speed]{Value: r.Speed, Band: band, Steps: Steps{done: true}}
-	r.add(limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(speed, w.wheel))
-	if w.noAmps.Level == Unjudged {
-		r.add(w.noAmps)
-		return
-	}
-	b, m := w.t.Basis, w.l.motor
-	k := float64(r.Speed / b.Speed.Value)
-	apart := w.apart + r.band - w.l.band
-	least, most := k*max(1-apart, 0), k*(1+apart)
-	least, most = least*least*least, most*most*most
-	low, high, err := b.amps(m, least, most)
-	coldLow, coldHigh, errCold := b.amps(m, least*w.cold, most*w.cold)
-	if limit.First(err, errCold) != nil { // the plate and the no-load current contradict each other
-		v := w.noAmps
-		v.Level, v.Wanted = Unjudged, []record.Place{&w.f.New.NoLoadAmps}
-		r.add(v)
-		return
-	}
-	r.AmpsLow, r.AmpsHigh = some(low), some(high)
-	r.LoadLow, r.LoadHigh = some(unit.Ratio(low/m.amps)), some(unit.Ratio(high/m.amps))
-	v := w.limits.judge(coldLow, coldHigh)
-	v.Cold = w.cold != 1
-	if v.Level == Unjudged && len(v.Wanted) == 0 {
-		v.Wanted = unsettledAmps(w.f)
-	}
-	r.add(v)
-}
-
-// unsettledAmps returns what would narrow a prediction of amps: the no-load
-// current first, then a reading on the new drive itself.
-func unsettledAmps(f *record.Fan) []record.Place {
-	if !known(&f.New.NoLoadAmps) {
-		return []record.Place{&f.New.NoLoadAmps}
-	}
-	if t := lastTrial(f); t != nil {
-		return []record.Place{&t.Reading.Amps[0]}
-	}
-	return []record.Place{&f.Old.NoLoadAmps}
-}
-
-func (w *worksheet) judgeSheave(r *Row) {
-	if v, err := drive.BeltSpeed(w.motorAt(r), r.Pitch); err == nil {
-		r.add(BeltSpeedVerdict(Answer[unit.Velocity]{Value: v, Steps: Steps{done: true}}))
-	}
-	turns := fixed(r.Turns, "")
-	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch}.hold(turns, w.most))
-	if w.least.Known() {
-		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch, least: true}.hold(turns, w.least))
-	}
-	for _, c := range [2]struct {
-		rule   Rule
-		method string
-		least  unit.Length
-	}{{RuleMotorSheave, "drive.motorsheave", w.motorD}, {RuleSectionSheave, "drive.groove", w.beltD}} {
-		if c.least > 0 {
-			r.add(limitOf[unit.Length]{rule: c.rule, method: c.method, scale: &unit.Shop, level: Watch, least: true}.
-				hold(fixed(r.Pitch, ""), fixed(c.least, c.method)))
-		}
-	}
-}
-
-// motorAt returns the motor's speed at a row; without load, that of its plate.
-func (w *worksheet) motorAt(r *Row) unit.Speed {
-	if w.l.ratio > 0 {
-		return w.l.motorAt(r.Speed)
-	}
-	return w.f.New.MotorSpeed.Value()
-}
-
-func (w *worksheet) judgeBase(r *Row) {
-	if !w.length.Known() {
-		if w.now.Known() && abs(float64(r.Turns-w.now.Value)) > slack {
-			r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Wanted: w.length.open()})
-		}
-		return
-	}
-	c, err := belt.CenterFromLength(r.Pitch, w.driven, w.length.Value)
-	if err != nil { // at this pitch the sheaves would touch
-		r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Wanted: []record.Place{&w.f.New.Center}})
-		return
-	}
-	r.Base = some(c - w.nowC)
-	move, left := c-w.markC, w.away
-	if move < 0 {
-		move, left = -move, w.toward
-	}
-	if move > 0 {
-		r.add(limitOf[unit.Length]{rule: RuleTravel, method: "belt.travel", scale: &unit.Shop, level: Watch}.hold(fixed(move, ""), left))
-	}
-}
-
-// add keeps a verdict that is not within.
-func (r *Row) add(v Verdict) {
-	if v.Level != Within {
-		r.Verdicts = append(r.Verdicts, v)
-	}
 }
 
 func (w *worksheet) mark(t *Table) {
@@ -355,12 +144,7 @@ func nearest(rows []Row, n unit.Speed) int {
 // least value. A row that must not be run is none; nor is the slowest of all
 // when even that is more than over above the target.
 func setRow(rows []Row, target unit.Speed, over unit.Ratio) int {
-	best := -1
-	for i, r := range rows {
-		if r.Speed >= target*(1-slack) && (best < 0 || r.Speed < rows[best].Speed) {
-			best = i
-		}
-	}
+	best := reaching(rows, target)
 	if best < 0 || rows[best].Verdict().Level == Stop {
 		return -1
 	}
@@ -368,4 +152,27 @@ func setRow(rows []Row, target unit.Speed, over unit.Ratio) int {
 		return -1
 	}
 	return best
+}
+
+// reaching returns the slowest row that is not below the target.
+func reaching(rows []Row, target unit.Speed) int {
+	best := -1
+	for i, r := range rows {
+		if r.Speed >= target*(1-slack) && (best < 0 || r.Speed < rows[best].Speed) {
+			best = i
+		}
+	}
+	return best
+}
+
+// noSetting says why [setRow] finds none.
+func noSetting(rows []Row, target unit.Speed) (Why, Verdict) {
+	best := reaching(rows, target)
+	switch {
+	case best < 0:
+		return TooSlow, Verdict{}
+	case rows[best].Verdict().Level == Stop:
+		return MustNotBe, rows[best].Verdict()
+	}
+	return TooFast, Verdict{}
 }

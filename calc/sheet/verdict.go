@@ -27,6 +27,8 @@ const (
 	RuleBeltSpeed     Rule = "belt-speed"
 	RulePlateAmps     Rule = "plate-amps"
 	RuleServiceAmps   Rule = "service-amps"
+	RuleTripAmps      Rule = "trip-amps"
+	RuleOverFrequency Rule = "over-frequency"
 	RuleUsualTurns    Rule = "usual-turns"
 	RuleLeastTurns    Rule = "least-turns"
 	RuleMotorSheave   Rule = "motor-sheave-least"
@@ -66,6 +68,7 @@ type Verdict struct {
 	Limit  Figure         // the limit it was held against
 	Cold   bool           // judged for the coldest start
 	Wanted []record.Place // what would settle it, the most telling first
+	Fault  *Fault         // why it can't be judged, where something is wrong
 }
 
 // A limitOf describes what a value is held against.
@@ -86,6 +89,9 @@ func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
 	v := Verdict{Level: Within, Rule: l.rule, Method: l.method}
 	if !value.Known() || !bound.Known() {
 		v.Level = Unjudged
+		if v.Fault = bound.Fault; v.Fault == nil {
+			v.Fault = value.Fault
+		}
 		v.Wanted = append(append(v.Wanted, bound.open()...), value.open()...)
 		return v
 	}

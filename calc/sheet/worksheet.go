@@ -1,0 +1,155 @@
+package sheet
+
+import (
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/limit"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A worksheet is what the rows of one table have in common.
+type worksheet struct {
+	f      *record.Fan
+	l      *line
+	t      *Table
+	limits motorLimits
+	wheel  Answer[unit.Speed]
+	cold   float64 // how much denser the coldest start's air is
+	frozen float64 // how much denser it may be, where that isn't known; else 0
+	apart  float64 // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
+	now    Answer[unit.Turns]
+	least  Answer[unit.Turns]
+	most   Answer[unit.Turns]
+	motorD unit.Length // least sheaves, 0 when no table covers the case
+	beltD  unit.Length
+	lead   unit.Length
+	length Answer[unit.Length] // of the belt
+	driven unit.Length
+	nowC   unit.Length // center distance now,
+	markC  unit.Length // and where travel was measured
+	toward Answer[unit.Length]
+	away   Answer[unit.Length]
+	noAmps Verdict
+}
+
+func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
+	s := &f.New
+	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
+	w.least, w.most = usualTurns(s)
+	w.motorD, w.beltD = leastSheave(s)
+	w.judgeAmps()
+	if s.FlangeLead.State() == record.Known {
+		w.lead = s.FlangeLead.Value()
+	}
+	w.length = BeltLength(s)
+	w.toward, w.away = Read("x", FromPlace, &s.TravelToward), Read("x", FromPlace, &s.TravelAway)
+	if w.length.Known() {
+		w.driven, w.markC = FanPitch(s).Value, s.Center.Value()
+		w.nowC = w.markC
+		if w.now.Known() {
+			if d, err := l.sheave.Pitch(w.now.Value); err == nil {
+				if c, err := belt.CenterFromLength(d, w.driven, w.length.Value); err == nil {
+					w.nowC = c
+				}
+			}
+		}
+	}
+	return w
+}
+
+// lastTurns returns the opening that the table ends at: one turn beyond the
+// usual greatest, and never short of an anchor or of where the sheave stands.
+func (w *worksheet) lastTurns() unit.Turns {
+	s := &w.f.New
+	last := max(s.AnchorTurns.Value(), s.SecondAnchorTurns.Value())
+	if w.most.Known() {
+		last = max(last, w.most.Value+1)
+	}
+	if w.now.Known() {
+		last = max(last, w.now.Value)
+	}
+	return last
+}
+
+func (w *worksheet) row(turns unit.Turns) (Row, error) {
+	d, n, err := w.l.at(turns)
+	if err == nil {
+		err = limit.Positive("speed", n)
+	}
+	if err != nil {
+		return Row{}, err
+	}
+	r := Row{Turns: turns, Pitch: d, Speed: n, band: w.l.bandAt(turns, d)}
+	if w.t.Target.Known() {
+		k := float64(n / w.t.Target.Value)
+		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
+		if k < 1-slack {
+			r.add(Verdict{Level: Watch, Rule: RuleBelow, Method: "drive.tolerance", Value: Figure{&unit.Rotation, float64(n)}, Limit: Figure{&unit.Rotation, float64(w.t.Target.Value)}})
+		}
+	}
+	if w.now.Known() {
+		if x, err := drive.CenterShift(turns-w.now.Value, w.lead); err == nil {
+			r.Shift = x
+		}
+	}
+	w.judgeMotor(&r)
+	w.judgeSheave(&r)
+	w.judgeBase(&r)
+	return r, nil
+}
+
+func (w *worksheet) judgeSheave(r *Row) {
+	if v, err := drive.BeltSpeed(w.motorAt(r), r.Pitch); err == nil {
+		r.add(BeltSpeedVerdict(Answer[unit.Velocity]{Value: v, Steps: Steps{done: true}}))
+	}
+	turns := fixed(r.Turns, "")
+	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch}.hold(turns, w.most))
+	if w.least.Known() {
+		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch, least: true}.hold(turns, w.least))
+	}
+	for _, c := range [2]struct {
+		rule   Rule
+		method string
+		least  unit.Length
+	}{{RuleMotorSheave, "drive.motorsheave", w.motorD}, {RuleSectionSheave, "drive.groove", w.beltD}} {
+		r.add(leastVerdict(c.rule, c.method, fixed(r.Pitch, ""), c.least))
+	}
+}
+
+// motorAt returns the motor's speed at a row; without load, that of its plate.
+func (w *worksheet) motorAt(r *Row) unit.Speed {
+	if w.l.ratio > 0 {
+		return w.l.motorAt(r.Speed)
+	}
+	return w.f.New.MotorSpeed.Value()
+}
+
+func (w *worksheet) judgeBase(r *Row) {
+	if !w.length.Known() {
+		if w.now.Known() && abs(float64(r.Turns-w.now.Value)) > slack {
+			r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Wanted: w.length.open(), Fault: w.length.Fault})
+		}
+		return
+	}
+	c, err := belt.CenterFromLength(r.Pitch, w.driven, w.length.Value)
+	if err != nil { // at this pitch the sheaves would touch
+		r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Fault: &Fault{Place: &w.f.New.Center, Err: err}})
+		return
+	}
+	r.Base = some(c - w.nowC)
+	move, left := c-w.markC, w.away
+	if move < 0 {
+		move, left = -move, w.toward
+	}
+	if move > 0 {
+		r.add(limitOf[unit.Length]{rule: RuleTravel, method: "belt.travel", scale: &unit.Shop, level: Watch}.hold(fixed(move, ""), left))
+	}
+}
+
+// add keeps a verdict that is not within.
+func (r *Row) add(v Verdict) {
+	if v.Level != Within {
+		r.Verdicts = append(r.Verdicts, v)
+	}
+}
