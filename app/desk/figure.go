@@ -21,7 +21,7 @@ func (d *Desk) Figure(s *unit.Scale, base float64) (figure, label string) {
 	if u.Symbol == "turns" {
 		return d.Turns(unit.Turns(base)), u.Label
 	}
-	return d.Locale.WriteFixed(u.Of(base), decimals[u.Symbol]), u.Label
+	return strings.Replace(d.Locale.WriteFixed(u.Of(base), decimals[u.Symbol]), "-", "−", 1), u.Label
 }
 
 // Difference writes a difference of base values: of two temperatures too.

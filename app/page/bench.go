@@ -26,6 +26,8 @@ type bench struct {
 	embedded bool
 	update   bool   // a new version waits
 	link     string // as last copied
+	long     bool   // the record is too long for one
+	title    string // as the browser shows it
 	typing   string // the field that has the focus
 
 	drawings map[string]func() app.UI // how the parts of the page are drawn
@@ -60,6 +62,7 @@ func Begin() {
 	}
 	shared = newBench(shelf, app.Window().Get("navigator").Get("language").String())
 	shared.embedded = embedded
+	shared.resume()
 	if embedded {
 		app.Window().Get("roofside").Set("storage", "none") // by choice: what ends the program must not say it is kept
 	}
@@ -90,12 +93,32 @@ func (b *bench) keyOf(p record.Place) string {
 	return ""
 }
 
+// still keeps the element under the hand where it is on the screen while what
+// stands above it changes its height. Not every engine does so by itself.
+func (b *bench) still() {
+	if !b.live {
+		return
+	}
+	held := app.Window().Get("document").Get("activeElement")
+	if !held.Truthy() {
+		return
+	}
+	top := func() float64 { return held.Call("getBoundingClientRect").Get("top").Float() }
+	before := top()
+	b.ctx.Defer(func(app.Context) {
+		if moved := top() - before; held.Get("isConnected").Bool() && (moved > 1 || moved < -1) {
+			app.Window().Call("scrollBy", 0, moved)
+		}
+	})
+}
+
 // guarded runs what a hand has caused. If it fails, the record is as it was
 // last kept, the failure is shown, and the page goes on.
 func (b *bench) guarded(act func()) func() {
 	return func() {
 		defer b.catch()
 		inject("handler")
+		b.still()
 		act()
 	}
 }

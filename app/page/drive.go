@@ -55,6 +55,10 @@ func (v *driveView) compare() app.UI {
 		now, label = sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed), v.T("answer.left.fan-speed")
 	}
 	old := sheet.FanSpeed(f, &f.Old)
+	fromTarget := v.apart(old)
+	if old.Value == v.t.Target.Value { // its own
+		fromTarget = ""
+	}
 	rotation := &unit.Rotation
 	var sources *sheet.Verdict // one source alone has nothing to agree with, and that alarms nobody
 	if t := sheet.TargetVerdict(f); t.Level != sheet.Unjudged {
@@ -64,7 +68,7 @@ func (v *driveView) compare() app.UI {
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
 		app.Div().Class("four").Body(
 			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: sources}, v.t.Target),
-			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: v.apart(old)}, old),
+			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: fromTarget}, old),
 			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true, apart: v.apart(shipped)}, shipped),
 			answer(v.bench, shown{name: "new.fan-speed", label: label, scale: rotation, big: true, apart: v.apart(now)}, now),
 		),
@@ -117,16 +121,30 @@ func (v *driveView) sheaves() app.UI {
 	open := v.t.Target.Known() && len(v.t.Rows) > 0 && v.t.Set < 0
 	body := func() app.UI {
 		s := sheet.SheavesFor(v.Fan)
-		return app.Div().Class("list").Body(
-			answer(v.bench, shown{name: "need.motor-sheave", scale: &unit.Shop}, s.Motor),
-			answer(v.bench, shown{name: "need.fan-sheave", scale: &unit.Shop}, s.Fan),
-			answer(v.bench, shown{name: "need.motor-speed", scale: &unit.Rotation}, s.Speed),
+		return app.Div().Body(
+			app.Div().Body(app.If(s.AtTheTarget.Level >= sheet.Watch, func() app.UI { return v.verdict("need.target", s.AtTheTarget).UI() })),
+			app.Div().Class("list").Body(
+				answer(v.bench, shown{name: "need.motor-sheave", scale: &unit.Shop, verdict: doubtful(s.MotorVerdict)}, s.Motor),
+				answer(v.bench, shown{name: "need.fan-sheave", scale: &unit.Shop, verdict: doubtful(s.FanVerdict)}, s.Fan),
+				answer(v.bench, shown{name: "need.motor-speed", scale: &unit.Rotation}, s.Speed),
+				app.If(v.Fan.Supply.Value() == record.Inverter, func() app.UI {
+					return answer(v.bench, shown{name: "need.frequency", scale: &unit.Cycles, verdict: doubtful(s.FrequencyVerdict)}, s.Frequency)
+				}),
+			),
 		)
 	}
 	if open {
 		return app.Section().Class("section").Body(app.H2().Text(v.T("section.sheaves")), body())
 	}
 	return v.section("sheaves", v.T("section.sheaves"), "", body)
+}
+
+// doubtful returns a verdict that is worth a line under its answer.
+func doubtful(d sheet.Verdict) *sheet.Verdict {
+	if d.Level == sheet.Within {
+		return nil
+	}
+	return &d
 }
 
 func (v *driveView) job() app.UI {

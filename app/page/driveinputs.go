@@ -110,10 +110,30 @@ func (b *bench) step(key string, e *record.Entry[unit.Turns], by unit.Turns) {
 	})
 }
 
+// count lays the count pad out for a place, or puts it away. It is kept, for a
+// phone may end the program while its screen is locked.
+func (b *bench) count(key string) {
+	if b.pad = key; key == "" {
+		b.Fans.Shelf.Delete(padEntry)
+	} else if err := b.Fans.Shelf.Put(padEntry, key); err != nil {
+		b.Trouble = err
+	}
+}
+
+const padEntry = "pad"
+
+// resume lays out the count pad that was open when the program ended.
+func (b *bench) resume() {
+	if key, ok := b.Fans.Shelf.Get(padEntry); ok && b.place(key) != nil {
+		b.pad = key
+		b.open[sectionOf(key)] = true
+	}
+}
+
 // counter is the pad for counting turns by taps.
 func (b *bench) counter(key string, e *record.Entry[unit.Turns], by unit.Turns) app.UI {
 	if b.pad != key {
-		return widget.Button("count "+key, b.T("count.start", "n", b.Turns(by)), "wide", b.guarded(func() { b.pad = key }))
+		return widget.Button("count "+key, b.T("count.start", "n", b.Turns(by)), "wide", b.guarded(func() { b.count(key) }))
 	}
 	shown := b.Turns(0)
 	if e.State() == record.Known {
@@ -130,6 +150,6 @@ func (b *bench) counter(key string, e *record.Entry[unit.Turns], by unit.Turns) 
 				b.must(e.Set(""))
 			})
 		}),
-		OnDone: b.guarded(func() { b.pad = "" }),
+		OnDone: b.guarded(func() { b.count("") }),
 	}.UI()
 }

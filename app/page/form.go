@@ -202,17 +202,18 @@ func boolean(b bool) string {
 	return "false"
 }
 
-// mostWanted keeps the plate that stays in view from hiding the fields.
+// mostWanted is how many ways to a field are laid out at once; the plate that
+// stays in view has room for one, or it would hide the fields.
 const mostWanted = 3
 
 // wanted lists what is missing, each a way to its field.
-func (b *bench) wanted(name string, ps []record.Place) app.UI {
-	shown := ps[:min(len(ps), mostWanted)]
+func (b *bench) wanted(name string, ps []record.Place, most int) app.UI {
+	shown := ps[:min(len(ps), most)]
 	return app.Ul().Class("wanted").Aria("label", b.T("wanted.label")).Body(app.Range(shown).Slice(func(i int) app.UI {
 		key := b.keyOf(shown[i])
 		return app.Li().Body(widget.Button("to "+name+" "+key, b.full(key), "to", b.guarded(func() { b.jump(key) })))
-	}), app.If(len(ps) > mostWanted, func() app.UI {
-		return app.Li().Class("more").Text(b.T("wanted.more", "n", b.Locale.WriteFixed(float64(len(ps)-mostWanted), 0)))
+	}), app.If(len(ps) > most, func() app.UI {
+		return app.Li().Class("more").Text(strings.TrimSpace(b.others(len(ps) - most)))
 	}))
 }
 

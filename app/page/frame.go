@@ -34,7 +34,10 @@ func (l *leaf) OnNav(ctx app.Context) {
 		u.Fragment, u.RawFragment = "", ""
 		ctx.Page().ReplaceURL(&u)
 	}
-	b.choosing, b.pad, b.link, b.typing = "", "", "", ""
+	b.choosing, b.link, b.typing, b.long = "", "", "", false
+	if b.visited {
+		b.count("")
+	}
 	b.Reload()
 	if b.visited {
 		b.focus("main")
@@ -52,6 +55,7 @@ func (l *leaf) draw(title string, body func(b *bench) app.UI) (ui app.UI) {
 		}
 	}()
 	inject("render")
+	b.entitle(title)
 	class := "page"
 	if b.Settings.Look != "" {
 		class += " look-" + b.Settings.Look
@@ -70,6 +74,14 @@ func (l *leaf) draw(title string, body func(b *bench) app.UI) (ui app.UI) {
 			return b.memo("tabs", func() app.UI { return b.tabs(l.route) }, l.route, b.words.Tag)
 		}),
 	)
+}
+
+// entitle names the page in the browser's own list of pages.
+func (b *bench) entitle(title string) {
+	if title += " · Roofside"; app.IsClient && title != b.title {
+		b.title = title
+		app.Window().Get("document").Set("title", title)
+	}
 }
 
 func (b *bench) catchDrawing(r any) {
@@ -127,7 +139,7 @@ func systemName(y unit.System) string {
 
 // tabs leads to the other pages.
 func (b *bench) tabs(route string) app.UI {
-	tabs := []struct{ route, key string }{{"/", "tab.fans"}, {"/drive/", "tab.drive"}, {"/airflow/", "tab.airflow"}, {"/settings/", "tab.settings"}, {"/sources/", "tab.sources"}}
+	tabs := []struct{ route, key string }{{"/", "tab.fans"}, {"/drive/", "tab.drive"}, {"/airflow/", "tab.airflow"}}
 	return app.Nav().Class("tabs").Aria("label", b.T("tabs")).Body(app.Range(tabs).Slice(func(i int) app.UI {
 		a := app.A().Href(href(tabs[i].route)).Text(b.T(tabs[i].key))
 		if tabs[i].route == route {

@@ -29,11 +29,11 @@ func (v *driveView) headline() app.UI {
 			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 		))
 	}
-	if worst, judged := v.held(m.Do); judged {
+	if worst, judged := v.held(m); judged {
 		body = append(body, v.brief("set", worst).UI())
 	}
 	if len(wanted) > 0 {
-		body = append(body, v.wanted("move", wanted))
+		body = append(body, v.wanted("move", wanted, 1))
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
 }
@@ -50,10 +50,13 @@ func (v *driveView) setVerdict(r sheet.Row) sheet.Verdict {
 
 // held judges the drive where there is no setting to set: what the latest
 // reading says, and a fixed sheave's own speed.
-func (v *driveView) held(do sheet.Do) (worst sheet.Verdict, judged bool) {
-	switch do {
+func (v *driveView) held(m sheet.Move) (worst sheet.Verdict, judged bool) {
+	switch m.Do {
 	case sheet.DoHold, sheet.DoNone:
 		all := sheet.Alarms(v.Fan)
+		if m.Why == sheet.MustNotBe {
+			all = append(all, m.Barred)
+		}
 		return sheet.Worst(all), len(all) > 0
 	case sheet.DoFixed:
 		all := append(sheet.Alarms(v.Fan), sheet.MotorVerdict(v.Fan, v.t.Basis, v.t.Speed), sheet.WheelVerdict(v.Fan, v.t.Speed), sheet.BelowVerdict(v.t.Speed, v.t.Target))
@@ -69,7 +72,7 @@ func (v *driveView) below() app.UI {
 	var body []app.UI
 	m, _ := sheet.NextMove(v.Fan, v.t)
 	moving := v.t.Set >= 0 && m.Do != sheet.DoHold
-	worst, judged := v.held(m.Do)
+	worst, judged := v.held(m)
 	if moving {
 		worst, judged = v.setVerdict(v.t.Rows[v.t.Set]), true
 	}
@@ -124,7 +127,7 @@ func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 	case sheet.DoHold:
 		return v.T("move.hold")
 	case sheet.DoNone:
-		return v.T("move.none")
+		return v.T("move.none." + string(m.Why))
 	case sheet.DoFixed:
 		s, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		return v.T("move.fixed", "speed", s+" "+rpm, "over", v.Signed(&unit.Share, float64(m.Over)))

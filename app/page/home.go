@@ -36,6 +36,10 @@ func (p *Home) Render() app.UI {
 				app.Li().Body(app.A().Href(href("/drive/")).Body(app.Strong().Text(b.T("tab.drive")), app.Span().Text(b.T("home.drive")))),
 				app.Li().Body(app.A().Href(href("/airflow/")).Body(app.Strong().Text(b.T("tab.airflow")), app.Span().Text(b.T("home.airflow")))),
 			),
+			app.Div().Class("row").Body(
+				app.A().Class("button").Href(href("/settings/")).Text(b.T("settings.title")),
+				app.A().Class("button").Href(href("/sources/")).Text(b.T("sources.title")),
+			),
 			b.cautions("lock", "belt", "live", "code"),
 			app.P().Class("field-note").Text(b.T("home.privacy")),
 		)

@@ -88,5 +88,6 @@ func (v *driveView) sheave() app.UI {
 		target, _ := v.Figure(&unit.Shop, float64(need.Value))
 		p.Target, p.TargetLabel = need.Value, v.T("picture.target", "d", target+" "+inch)
 	}
-	return v.memo("sheave", p.UI, p.Description, p.TargetLabel, exact(float64(p.Closed)), exact(float64(p.Open)), exact(float64(p.Target)), exact(float64(p.Angle)))
+	draw := func() app.UI { return app.Figure().Body(p.UI(), app.FigCaption().Text(p.Description)) }
+	return v.memo("sheave", draw, p.Description, p.TargetLabel, exact(float64(p.Closed)), exact(float64(p.Open)), exact(float64(p.Target)), exact(float64(p.Angle)))
 }

@@ -18,7 +18,7 @@ func (v *driveView) turns() app.UI {
 	}
 	if len(v.t.Rows) == 0 {
 		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.T("turns.wanting")),
-			v.wanted("turns", v.t.Speed.Wanted))
+			v.wanted("turns", v.t.Speed.Wanted, mostWanted))
 	}
 	from := v.T("turns.from." + string(v.t.From))
 	return app.Section().Class("turns").Body(
@@ -27,7 +27,7 @@ func (v *driveView) turns() app.UI {
 		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", v.T("turns.title")).Body(
 			app.Table().Class("turns-table").Body(
 				app.THead().Body(v.memo("turns head", v.head, systemName(v.Settings.Units), v.words.Tag)),
-				app.TBody().Body(app.Range(v.t.Rows).Slice(func(i int) app.UI { return v.row(v.t.Rows[i]) })),
+				app.TBody().Body(v.rows()...),
 			),
 		),
 		v.amps(),
@@ -48,7 +48,7 @@ func (v *driveView) amps() app.UI {
 	if len(b.Wanted) == 0 {
 		return app.P().Class("field-note").Text(v.T("basis.no"))
 	}
-	return app.Div().Body(app.P().Class("field-note").Text(v.T("basis.wanted")), v.wanted("amps", b.Wanted))
+	return app.Div().Body(app.P().Class("field-note").Text(v.T("basis.wanted")), v.wanted("amps", b.Wanted, mostWanted))
 }
 
 func (v *driveView) columns() []string {
@@ -68,7 +68,33 @@ var marks = []struct {
 	key  string
 }{{sheet.MarkSet, "set"}, {sheet.MarkNow, "now"}, {sheet.MarkShipped, "shipped"}, {sheet.MarkTarget, "target"}, {sheet.MarkFound, "found"}}
 
-func (v *driveView) row(r sheet.Row) app.UI {
+// rows draws the rows, each that was tapped with its reasons under it.
+func (v *driveView) rows() []app.UI {
+	var list []app.UI
+	for _, r := range v.t.Rows {
+		open := v.open[rowID(r)]
+		list = append(list, v.row(r, open))
+		if open {
+			list = append(list, app.Tr().Class("why").Body(app.Td().ColSpan(len(v.columns())).Body(app.Div().Body(v.why(r)...))))
+		}
+	}
+	return list
+}
+
+func rowID(r sheet.Row) string { return "row " + exact(float64(r.Turns)) }
+
+func (v *driveView) why(r sheet.Row) []app.UI {
+	if len(r.Verdicts) == 0 {
+		return []app.UI{app.P().Text(v.T("row.within"))}
+	}
+	var all []app.UI
+	for i, d := range r.Verdicts {
+		all = append(all, v.verdict(rowID(r)+" "+exact(float64(i)), d).UI())
+	}
+	return all
+}
+
+func (v *driveView) row(r sheet.Row, open bool) app.UI {
 	class := ""
 	var tags []string
 	for _, m := range marks {
@@ -93,11 +119,14 @@ func (v *driveView) row(r sheet.Row) app.UI {
 				return app.Span().Class("tag").Text(tags[i])
 			})),
 			app.Td().Class("figure").Body(app.Data().Value(exactly).Attr("data-unit", "rpm").Text(speed)),
-			app.Td().Class("level "+string(level)).Title(reason).Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
+			app.Td().Class("level "+string(level)).Body(
+				widget.Button(rowID(r), "", "row-why", v.toggle(rowID(r))).Aria("expanded", boolean(open)).Aria("label", v.Turns(r.Turns)+": "+reason).
+					Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
+			),
 			app.Range(cells).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
 		)
 	}
-	return v.memo("row "+turns, draw, class, exactly, speed, reason, strings.Join(cells, "\x00"))
+	return v.memo("row "+turns, draw, class, exactly, speed, reason, boolean(open), strings.Join(cells, "\x00"))
 }
 
 // short names the limit that decides a row.
@@ -125,7 +154,10 @@ func (v *driveView) ampsRange(r sheet.Row) string {
 	}
 	low, _ := v.Figure(&unit.Amperage, float64(r.AmpsLow.V))
 	high, a := v.Figure(&unit.Amperage, float64(r.AmpsHigh.V))
-	if low == high {
+	if r.Beyond {
+		high = ">\u202f" + high
+	}
+	if r.AmpsLow == r.AmpsHigh {
 		return high + " " + a
 	}
 	return low + "–" + high + " " + a
@@ -136,6 +168,9 @@ func (v *driveView) plateRange(r sheet.Row) string {
 		return "–"
 	}
 	s, label := v.Figure(&unit.Share, float64(r.LoadHigh.V))
+	if r.Beyond {
+		return "> " + s + " " + label
+	}
 	return "≤ " + s + " " + label
 }
 
@@ -143,7 +178,7 @@ func (v *driveView) travel(m sheet.Maybe[unit.Length]) string {
 	if !m.Known {
 		return "–"
 	}
-	return v.Signed(&unit.Shop, float64(m.V))
+	return v.aside(m.V)
 }
 
 // aside writes the sideways shift of the belt, which is small.

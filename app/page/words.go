@@ -108,21 +108,38 @@ func (b *bench) brief(name string, v sheet.Verdict) *widget.Verdict {
 
 func (b *bench) reason(v sheet.Verdict) string {
 	if v.Level == sheet.Unjudged {
-		what := b.T("rule." + string(v.Rule))
-		if len(v.Wanted) > 0 {
-			return b.T("unjudged.wanted", "what", what, "places", b.list(v.Wanted))
-		}
-		if own := "rule." + string(v.Rule) + ".unjudged"; b.words.Has(own) {
-			return b.T(own)
-		}
-		return b.T("unjudged.band", "what", what)
+		return b.unjudged(v)
 	}
 	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
 	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
 	if v.Cold {
 		s += " " + b.T("cold")
 	}
+	if len(v.Wanted) > 0 {
+		s += " " + b.T("wanted", "places", b.list(v.Wanted))
+	}
 	return s
+}
+
+// unjudged says why nothing is said: something is wrong, or missing, or the band
+// reaches across the limit.
+func (b *bench) unjudged(v sheet.Verdict) string {
+	what, missing := b.T("rule."+string(v.Rule)), ""
+	if v.Fault != nil {
+		return what + ": " + b.faulty(v.Fault)
+	}
+	if len(v.Wanted) > 0 {
+		missing = b.T("wanted", "places", b.list(v.Wanted))
+	}
+	switch own := "rule." + string(v.Rule) + ".unjudged"; {
+	case v.Value.Scale != nil && v.Limit.Scale != nil:
+		return strings.TrimSpace(b.T("unjudged.close", "what", what, "value", b.figure(v.Value), "limit", b.figure(v.Limit)) + " " + missing)
+	case missing != "":
+		return what + ": " + lowerFirst(missing)
+	case b.words.Has(own):
+		return b.T(own)
+	}
+	return b.T("unjudged.band", "what", what)
 }
 
 func (b *bench) figure(f sheet.Figure) string {
@@ -136,14 +153,18 @@ func (b *bench) figure(f sheet.Figure) string {
 // list names places, at most three.
 func (b *bench) list(ps []record.Place) string {
 	var names []string
-	for i, p := range ps {
-		if i == 3 {
-			names = append(names, "…")
-			break
-		}
+	for _, p := range ps[:min(len(ps), 3)] {
 		names = append(names, b.full(b.keyOf(p)))
 	}
-	return strings.Join(names, ", ")
+	return strings.Join(names, ", ") + b.others(len(ps)-3)
+}
+
+// others says how many were left out.
+func (b *bench) others(n int) string {
+	if n <= 0 {
+		return ""
+	}
+	return " " + b.T("wanted.more", "n", b.Locale.WriteFixed(float64(n), 0))
 }
 
 // first names the first place that is wanted, where there is no room for all.
@@ -151,11 +172,7 @@ func (b *bench) first(ps []record.Place) string {
 	if len(ps) == 0 {
 		return ""
 	}
-	name := b.label(b.keyOf(ps[0]))
-	if len(ps) > 1 {
-		name += ", …"
-	}
-	return name
+	return b.label(b.keyOf(ps[0])) + b.others(len(ps)-1)
 }
 
 // sourceOf names where a method stands, and how that is known.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"net/url"
 	"strings"
+	"unicode/utf8"
 )
 
 // Errors of a part of a link.
@@ -14,7 +15,8 @@ var (
 	ErrLong   = errors.New("too long")
 )
 
-const longestLink = 16 << 10
+// LongestLink is the longest fragment that is read.
+const LongestLink = 16 << 10
 
 // ParseFragment reads the fragment of a link, key=text&key=text. A part that
 // can't be read is reported and the rest is used.
@@ -22,7 +24,7 @@ func ParseFragment(fragment string) (map[string]string, []Problem) {
 	texts := map[string]string{}
 	var problems []Problem
 	fragment = strings.TrimPrefix(fragment, "#")
-	if len(fragment) > longestLink {
+	if len(fragment) > LongestLink {
 		return texts, []Problem{{Text: clip(fragment, longestWord), Err: ErrLong}}
 	}
 	for part := range strings.SplitSeq(fragment, "&") {
@@ -36,8 +38,8 @@ func ParseFragment(fragment string) (map[string]string, []Problem) {
 		}
 		value, err := url.PathUnescape(text)
 		switch _, twice := texts[key]; {
-		case err != nil:
-			problems = append(problems, Problem{clip(key, longestWord), clip(text, longestWord), ErrEscape})
+		case err != nil, !utf8.ValidString(value):
+			problems = append(problems, Problem{clip(key, longestWord), clip(strings.ReplaceAll(text, "%FF", "%"), longestWord), ErrEscape})
 		case twice:
 			problems = append(problems, Problem{clip(key, longestWord), clip(value, longestWord), ErrTwice})
 		default:

@@ -10,14 +10,14 @@ import (
 )
 
 func TestMalformedPartsAreNamedAndTheRestIsUsed(t *testing.T) {
-	texts, problems := record.ParseFragment("#old.motor-speed=1750rpm&&nonsense&=3&a=%zz&b=%4&c=%&old.motor-speed=1160rpm&name=100%25%20A%26B=C+D&d=")
+	texts, problems := record.ParseFragment("#old.motor-speed=1750rpm&&nonsense&=3&a=%zz&b=%4&c=%&e=1%FF7&old.motor-speed=1160rpm&name=100%25%20A%26B=C+D&d=")
 	want := map[string]string{"old.motor-speed": "1750rpm", "name": "100% A&B=C+D", "d": ""}
 	if !maps.Equal(texts, want) {
 		t.Errorf("read %q, want %q", texts, want)
 	}
 	wanted := []record.Problem{
 		{Key: "nonsense", Err: record.ErrPart}, {Key: "=3", Err: record.ErrPart},
-		{Key: "a", Text: "%zz", Err: record.ErrEscape}, {Key: "b", Text: "%4", Err: record.ErrEscape}, {Key: "c", Text: "%", Err: record.ErrEscape},
+		{Key: "a", Text: "%zz", Err: record.ErrEscape}, {Key: "b", Text: "%4", Err: record.ErrEscape}, {Key: "c", Text: "%", Err: record.ErrEscape}, {Key: "e", Text: "1%7", Err: record.ErrEscape},
 		{Key: "old.motor-speed", Text: "1160rpm", Err: record.ErrTwice},
 	}
 	if len(problems) != len(wanted) {

@@ -50,7 +50,11 @@ func NowTurns(f *record.Fan) Answer[unit.Turns] {
 func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
 	var a Ask
 	s := &f.New
-	d := Use(&a, "d", MotorPitchAt(s, turns))
+	pitch := MotorPitchAt(s, turns)
+	if len(pitch.Wanted) > 0 && !known(&s.Sheave) { // which diameters to ask for depends on it
+		pitch.Wanted = []record.Place{&s.Sheave}
+	}
+	d := Use(&a, "d", pitch)
 	if r := LastReading(f); r != nil {
 		n := Want(&a, "nᵣ", &r.Reading.Speed)
 		dr := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &r.Turns)))
