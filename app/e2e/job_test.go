@@ -294,10 +294,37 @@ func TestTheCountPadKeepsEachTap(t *testing.T) {
 	}
 	tab.AwaitText(".countpad-figure", "2½")
 	tab.Reload()
-	tab.open("new")
-	if got := tab.FieldText("new.turns"); got != "2.5" {
-		t.Errorf("after five taps of a half and loading anew: %q", got)
+	tab.AwaitText(".countpad-figure", "2½") // the pad is open still, for the hand to go on
+	tab.Click(`button[name="new.turns tap"]`)
+	tab.AwaitText(".countpad-figure", "3")
+	tab.Click(`button[name="new.turns done"]`)
+	if got := tab.FieldText("new.turns"); got != "3" {
+		t.Errorf("after six taps of a half, loading anew between them: %q", got)
 	}
+	tab.Reload()
+	tab.Await(`!document.querySelector(".countpad")`)
+}
+
+// A row of the table opens to what stands against it, and a field stays under
+// the hand while the table appears above it.
+func TestRowsOpenAndFieldsHoldStill(t *testing.T) {
+	tab := NewPhone(t).Open("/drive/#target.speed=900rpm&new.sheave=adjustable&new.anchor-turns=0&new.anchor-pitch=4in" +
+		"&new.second-anchor-turns=5&new.second-anchor-pitch=3in&new.motor-speed=1750rpm&new.section=A&new.turns=1")
+	tab.open("new")
+	tab.focus("new.fan-sheave")
+	where := `document.activeElement.getBoundingClientRect().top`
+	tab.Await(`document.documentElement.style.overflowAnchor = "none"`)
+	before := Eval[float64](tab, where)
+	tab.Keys("8")
+	tab.Await(`document.querySelector(".turns-table")`)
+	tab.Rest()
+	if after := Eval[float64](tab, where); after < before-2 || after > before+2 {
+		t.Errorf("the field went from %v to %v", before, after)
+	}
+	tab.Click(`button[name="row 3"]`)
+	tab.AwaitText(".why", "Motor amps")
+	tab.Click(`button[name="row 3"]`)
+	tab.Await(`!document.querySelector(".why")`)
 }
 
 // The same typing in another language's number format.
