@@ -121,7 +121,14 @@ func (v *airView) hood() app.UI {
 	q := sheet.HoodAirflow(f, v.at)
 	velocity := sheet.DuctVelocity(f, q)
 	duct, hood, space := sheet.DuctVerdict(velocity), sheet.HoodVerdict(f, q), sheet.SpaceVerdict(f)
-	return v.section("hood-answers", v.T("air.hood"), "", func() app.UI {
+	summary := ""
+	if worst, judged := firmest(hood, duct, space); judged {
+		summary = v.T("level." + string(levels[worst.Level]))
+		if worst.Level != sheet.Within {
+			summary += ": " + v.T("rule."+string(worst.Rule))
+		}
+	}
+	return v.section("hood-answers", v.T("air.hood"), summary, func() app.UI {
 		return app.Div().Class("list").Body(
 			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood}, q),
 			answer(v.bench, shown{name: "hood.least", scale: &unit.Airflow}, sheet.HoodLeast(f)),
@@ -131,6 +138,17 @@ func (v *airView) hood() app.UI {
 			app.P().Class("field-note").Text(v.T("air.proof")),
 		)
 	})
+}
+
+// firmest returns the worst of the verdicts that judge something, for where a
+// closed section must not hide it.
+func firmest(all ...sheet.Verdict) (worst sheet.Verdict, judged bool) {
+	for _, d := range all {
+		if d.Level != sheet.Unjudged && (!judged || d.Level > worst.Level) {
+			worst, judged = d, true
+		}
+	}
+	return worst, judged
 }
 
 func (v *airView) reference() app.UI {

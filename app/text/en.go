@@ -162,7 +162,7 @@ var english = map[string]string{
 	"limit.overflow":       "These values are too far apart to mean anything.",
 	"limit.sheavesOverlap": "The shafts are too close: the sheaves would overlap.", "limit.beltTooShort": "The belt is too short to go around both sheaves.",
 	"limit.anchorsSame": "Both stamped settings are the same.", "limit.anchorsContradict": "The stamped settings contradict each other: they stand at different turns, and more turns open give a smaller diameter.",
-	"limit.turnsNegative": "A sheave can't be closed past closed.", "limit.tooFewTurns": "Too few turns for the reading error.", "limit.grooveTooNarrow": "The groove is narrower than the belt.",
+	"limit.turnsNegative": "That would be closed past closed: a diameter or a width is wrong.", "limit.tooFewTurns": "Too few turns for the reading error.", "limit.grooveTooNarrow": "The groove is narrower than the belt.",
 	"limit.sheaveTooSmall": "No diameter is left.", "limit.notTabulated": "The table has no such row.", "limit.oddPoles": "Poles come in pairs.",
 	"limit.aboveSynchronous": "Faster than its field: no induction motor is.", "limit.slipTooLarge": "No usual motor has this speed at 60 or 50 Hz.", "limit.stalled": "The load would stall it.",
 	"limit.belowNoLoad": "Less than the no-load amps.", "limit.noLoadTooLarge": "No-load amps must be under the plate amps.", "limit.notAllowed": "The code's table does not allow this.",

@@ -65,11 +65,9 @@ func serviceAmps(s *record.Side, full Answer[unit.Current]) Answer[unit.Current]
 	return spread("Iₛ", []Answer[unit.Current]{low, high})
 }
 
-// ServiceVoid tells whether the new motor's service factor gives nothing: on a
+// serviceVoid tells whether the new motor's service factor gives nothing: on a
 // variable frequency drive, above 3300 ft, in air above 40 °C, or with more
 // than 1 % of voltage unbalance (common practice).
-func ServiceVoid(f *record.Fan) bool { return serviceVoid(f, VoltageUnbalance(f)) }
-
 func serviceVoid(f *record.Fan, u Answer[unit.Ratio]) bool {
 	high := f.Altitude.State() == record.Known && f.Altitude.Value() > serviceAltitude*(1+slack)
 	hot := false

@@ -74,7 +74,7 @@ func TestServiceFactorIsVoid(t *testing.T) {
 	} {
 		f := fan(t, swap)
 		set(t, f, c.with...)
-		if sheet.ServiceVoid(f) != c.void {
+		if void := sheet.SpeedLimits(f, sheet.FanBasis(f))[0].Rule == sheet.RuleServiceVoid; void != c.void {
 			t.Errorf("%s: void is %v", c.name, !c.void)
 		}
 	}
