@@ -111,6 +111,7 @@ func (v *driveView) row(r sheet.Row, open bool) app.UI {
 	if len(r.Verdicts) > 0 {
 		reason = v.T("level."+string(level)) + ": " + v.reason(worst)
 	}
+	short := v.short(worst, len(r.Verdicts))
 	turns, exactly := exact(float64(r.Turns)), exact(float64(r.Speed))
 	cells := []string{v.percent(r.OfTarget), v.ampsRange(r), v.plateRange(r), v.percent(r.Power), v.travel(r.Base), pitch, v.aside(r.Shift)}
 	draw := func() app.UI {
@@ -120,8 +121,8 @@ func (v *driveView) row(r sheet.Row, open bool) app.UI {
 			})),
 			app.Td().Class("figure").Body(app.Data().Value(exactly).Attr("data-unit", "rpm").Text(speed)),
 			app.Td().Class("level "+string(level)).Body(
-				widget.Button(rowID(r), "", "row-why", v.toggle(rowID(r))).Aria("expanded", boolean(open)).Aria("label", v.Turns(r.Turns)+": "+reason).
-					Body(widget.Mark(level), app.Span().Class("quiet").Text(v.short(worst, len(r.Verdicts)))),
+				widget.Button(rowID(r), "", "row-why", v.toggle(rowID(r))).Aria("expanded", boolean(open)).Aria("label", v.Turns(r.Turns)+": "+short+". "+reason).
+					Body(widget.Mark(level), app.Span().Class("quiet").Text(short)),
 			),
 			app.Range(cells).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
 		)

@@ -1,0 +1,81 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// axeRoutes lists every page with a link that fills it: with answers, and with
+// what can't be read or can't be.
+var axeRoutes = []struct{ route, link string }{
+	{"/", ""},
+	{"/drive/", ""},
+	{"/drive/", filled},
+	{"/drive/", faulty},
+	{"/airflow/", filled},
+	{"/airflow/", faulty},
+	{"/settings/", ""},
+	{"/sources/", ""},
+}
+
+const (
+	filled = "#supply=three-phase&same-wheel=yes&altitude=620ft&coldest-air=5F&target.speed=712rpm&target.airflow=3200cfm&target.pressure=1.1inwg" +
+		"&target.power=1.15hp&target.air-temperature=90F&old.motor-speed=1725rpm&old.motor-sheave=?&old.count-fan-turns=20&old.count-motor-turns=48.25" +
+		"&new.motor-power=2hp&new.motor-volts=208V&new.motor-amps=6.6A&new.service-factor-amps=7.6A&new.motor-speed=1750rpm&new.wheel-max-speed=1080rpm" +
+		"&new.section=A&new.sheave=adjustable&new.anchor-turns=0&new.anchor-pitch=4.0in&new.second-anchor-turns=5&new.second-anchor-pitch=3.0in" +
+		"&new.fan-sheave=8.4in&new.turns=0&new.center-distance=15-3/4in&new.travel-toward=1in&new.travel-away=1-1/4in&new.belt-number=A50" +
+		"&hood.listing=listed&hood.label-airflow=3000cfm&hood.duct-width=18in&hood.duct-height=12in&trial.t1.turns=3&trial.t1.speed=700rpm&trial.t1.amps-1=4.4A"
+	faulty = "#no.such=1&old.motor-speed=!fast&old.motor-sheave=3.4in&old.fan-sheave=0in&old.center-distance=1in&new.sheave=adjustable&new.section=A" +
+		"&new.anchor-turns=0&new.anchor-pitch=3in&new.second-anchor-turns=5&new.second-anchor-pitch=4in&same-wheel=yes&hood.duct-width=0in&hood.airflow=!much"
+)
+
+// Every page, in every look, with answers and with errors, is free of what
+// axe-core finds wrong.
+func TestNothingStandsInTheWayOfAnyone(t *testing.T) {
+	axe, err := os.ReadFile("../../.build/axe-core/axe.min.js")
+	if err != nil {
+		t.Fatal(err, "; app/e2e/install-axe brings it")
+	}
+	p := NewPhone(t)
+	for _, at := range axeRoutes {
+		tab := p.Open(at.route + at.link)
+		tab.examine(t, string(axe), at.route)
+		tab.Close()
+	}
+	embedded := p.Open("/drive/?embed" + filled)
+	embedded.examine(t, string(axe), "embedded /drive/")
+	wide := p.Open("/drive/" + filled)
+	wide.do("widening", chromedp.EmulateViewport(1280, 800))
+	wide.examine(t, string(axe), "/drive/ at 1280")
+}
+
+// examine opens what is closed and asks axe-core in each look.
+func (t *Tab) examine(test *testing.T, axe, where string) {
+	test.Helper()
+	for range 3 { // what opens may hold more that opens
+		Eval[int](t, `(() => { const closed = [...document.querySelectorAll("main [aria-expanded=false]:not(.row-why)")].slice(0, 60); closed.forEach((b) => b.click()); return closed.length; })()`)
+		t.Rest()
+	}
+	Eval[bool](t, "("+"() => { "+axe+"; return true; })()")
+	for _, look := range []string{"light", "dark", "sun"} {
+		only := `, { runOnly: { type: "rule", values: ["color-contrast"] } }`
+		if look == "light" {
+			only = ""
+		}
+		found := Eval[[]string](t, fmt.Sprintf(`(async () => {
+			document.querySelector(".page").classList.remove("look-light", "look-dark", "look-sun");
+			document.querySelector(".page").classList.add("look-%s");
+			const result = await axe.run(document%s);
+			return result.violations.flatMap((v) => v.nodes.slice(0, 3).map((n) => v.id + ": " + n.html.slice(0, 160) + " " + n.failureSummary.slice(0, 300)));
+		})()`, look, only))
+		if len(found) > 0 {
+			test.Errorf("%s, %s:\n%s", where, look, strings.Join(found, "\n"))
+		}
+	}
+}
