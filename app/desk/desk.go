@@ -29,10 +29,10 @@ type Desk struct {
 	loads map[string]int // and each by itself
 }
 
-// change is the record before something was done to a place.
+// change is the way back from something that was done.
 type change struct {
-	key   string
-	texts map[string]string
+	key  string
+	back func()
 }
 
 const mostBack = 30
@@ -69,22 +69,6 @@ func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
 	d.note(d.Fans.Shelf.Put(openEntry, id))
 }
 
-// Start puts a new fan on the desk and keeps it.
-func (d *Desk) Start(f *record.Fan) {
-	d.put(store.NewID(), f, nil)
-	d.save()
-}
-
-// Keep turns the scratch record into a kept fan.
-func (d *Desk) Keep() {
-	if d.ID != store.Scratch {
-		return
-	}
-	f := d.Fan
-	d.Fans.Shelf.Delete("fan/" + store.Scratch)
-	d.Start(f)
-}
-
 // Follow opens a link's fragment on the scratch record. A scratch record with
 // something in it is kept as a fan first, so that a link loses nothing.
 func (d *Desk) Follow(fragment string) {
@@ -108,13 +92,23 @@ func (d *Desk) Do(key string, act func()) {
 		return
 	}
 	if len(d.back) == 0 || d.back[len(d.back)-1].key != key || key == "" {
-		d.back = append(d.back, change{key, d.Fan.Texts()})
-		if len(d.back) > mostBack {
-			d.back = d.back[1:]
-		}
+		texts := d.Fan.Texts()
+		d.remember(key, func() {
+			d.Fan = record.NewFan()
+			d.Problems = d.Fan.Apply(texts)
+			d.Reload()
+			d.save()
+		})
 	}
 	act()
 	d.save()
+}
+
+func (d *Desk) remember(key string, back func()) {
+	d.back = append(d.back, change{key, back})
+	if len(d.back) > mostBack {
+		d.back = d.back[1:]
+	}
 }
 
 // CanUndo tells whether there is a way back.
@@ -127,11 +121,7 @@ func (d *Desk) Undo() {
 	}
 	last := d.back[len(d.back)-1]
 	d.back = d.back[:len(d.back)-1]
-	f := record.NewFan()
-	d.Problems = f.Apply(last.texts)
-	d.Fan = f
-	d.Reload()
-	d.save()
+	last.back()
 }
 
 // Reload makes every field show the record again instead of what was typed.

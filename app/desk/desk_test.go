@@ -130,7 +130,7 @@ func TestALinkLosesNothing(t *testing.T) {
 func TestAKeptFanIsNotChangedByALink(t *testing.T) {
 	d := fresh(t)
 	f := record.NewFan()
-	d.Start(f)
+	d.Start("", f)
 	id := d.ID
 	d.Follow("old.fan-sheave=9in")
 	d.Take(id)
@@ -215,5 +215,49 @@ func TestTurnsAreWrittenAsTheHandCountsThem(t *testing.T) {
 		if got := d.Turns(turns); got != want {
 			t.Errorf("%v is written %q, not %q", float64(turns), got, want)
 		}
+	}
+}
+
+// What was removed comes back by undo, opened; the order goes on.
+func TestFansAreCopiedShiftedRemovedAndBroughtBack(t *testing.T) {
+	d := fresh(t)
+	roof, err := d.Fans.AddRoof("roof")
+	if err != nil {
+		t.Fatal(err)
+	}
+	first := record.NewFan()
+	first.Apply(map[string]string{"name": "first", "new.motor-power": "2 hp", "old.amps-1": "3 A"})
+	d.Start(roof, first)
+	id := d.ID
+	d.Start(roof, record.NewFan())
+	d.Take(id)
+	d.Copy()
+	if ids := d.Fans.IDs(); len(ids) != 3 || ids[0] != id || ids[1] != d.ID {
+		t.Errorf("the copy %s stands in %v", d.ID, ids)
+	}
+	if got := d.Fan.Texts(); len(got) != 1 || got["new.motor-power"] != "2 hp" {
+		t.Errorf("the copy holds %v", got)
+	}
+	d.Shift(-1)
+	if ids := d.Fans.IDs(); ids[0] != d.ID {
+		t.Errorf("shifted: %v", ids)
+	}
+	d.Take(id)
+	before := d.Fans.Roofs()
+	d.Remove()
+	if d.ID != store.Scratch || len(d.Fans.IDs()) != 2 || !d.CanUndo() {
+		t.Errorf("removed: %s is open of %v", d.ID, d.Fans.IDs())
+	}
+	d.Undo()
+	if d.ID != id || d.Fan.Name.Text() != "first" || len(d.Fans.Roofs()[0].Fans) != len(before[0].Fans) {
+		t.Errorf("undone: %s %q of %v", d.ID, d.Fan.Name.Text(), d.Fans.IDs())
+	}
+	d.RemoveRoof(roof)
+	if d.ID != store.Scratch || len(d.Fans.IDs()) != 0 {
+		t.Errorf("roof removed: %s of %v", d.ID, d.Fans.IDs())
+	}
+	d.Undo()
+	if d.ID != id || len(d.Fans.IDs()) != 3 {
+		t.Errorf("undone: %s of %v", d.ID, d.Fans.IDs())
 	}
 }

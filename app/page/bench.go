@@ -30,6 +30,7 @@ type bench struct {
 	title    string // as the browser shows it
 	typing   string // the field that has the focus
 
+	briefs   map[string]brief         // of kept fans
 	drawings map[string]func() app.UI // how the parts of the page are drawn
 	blamed   map[record.Place]error   // values that a formula refused, while a page is drawn
 
@@ -46,7 +47,7 @@ type bench struct {
 var shared = newBench(store.Memory(), "en-US")
 
 func newBench(shelf store.Shelf, language string) *bench {
-	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, drawings: map[string]func() app.UI{}}
+	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}}
 	b.words = text.For(b.Settings.TextTag())
 	return b
 }

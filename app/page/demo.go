@@ -45,8 +45,13 @@ func demo() []*record.Fan {
 // startDemo keeps the invented fans and opens the first.
 func (b *bench) startDemo() {
 	first := ""
+	roof, err := b.Fans.AddRoof(b.T("demo.roof"))
+	if err != nil {
+		b.Trouble = err
+		return
+	}
 	for _, f := range demo() {
-		b.Start(f)
+		b.Start(roof, f)
 		if first == "" {
 			first = b.ID
 		}

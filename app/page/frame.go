@@ -139,9 +139,9 @@ func systemName(y unit.System) string {
 
 // tabs leads to the other pages.
 func (b *bench) tabs(route string) app.UI {
-	tabs := []struct{ route, key string }{{"/", "tab.fans"}, {"/drive/", "tab.drive"}, {"/airflow/", "tab.airflow"}}
+	tabs := append([]struct{ route, key string }{{"/", "fans"}}, calculators...)
 	return app.Nav().Class("tabs").Aria("label", b.T("tabs")).Body(app.Range(tabs).Slice(func(i int) app.UI {
-		a := app.A().Href(href(tabs[i].route)).Text(b.T(tabs[i].key))
+		a := app.A().Href(href(tabs[i].route)).Text(b.T("tab." + tabs[i].key))
 		if tabs[i].route == route {
 			a = a.Aria("current", "page")
 		}
@@ -173,7 +173,7 @@ func (b *bench) notices() app.UI {
 			return app.Li().Text(b.problem(p))
 		})), widget.Button("problems seen", b.T("notice.seen"), "", b.guarded(func() { b.Problems = nil })))
 	}
-	if b.update {
+	if b.update && !b.swapping() {
 		note("", b.T("notice.update"), widget.Button("update", b.T("notice.update.now"), "", b.guarded(func() {
 			app.Window().Get("roofside").Call("takeOver")
 		})))

@@ -16,7 +16,9 @@ func (v *driveView) headline() app.UI {
 	m, wanted := sheet.NextMove(v.Fan, v.t)
 	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
 	t := v.t.Target
-	if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay {
+	worst, judged := sheet.Standing(v.Fan, v.t, m)
+	set := m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay
+	if set {
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		target, _ := v.Figure(&unit.Rotation, float64(t.Value))
 		body = append(body, app.P().Class("gives").Body(
@@ -25,44 +27,17 @@ func (v *driveView) headline() app.UI {
 			app.Output().Name("set.turns").Class("machine").Body(app.Data().Value(exact(float64(m.To))).Attr("data-unit", "1")),
 		))
 		body = append(body, app.Div().Class("plate-foot").Body(
-			v.brief("set", v.setVerdict(v.t.Rows[v.t.Set])).UI(),
+			v.brief("set", worst).UI(),
 			widget.Button("set working", "ƒ", "working", v.toggle("working set")).Aria("label", v.T("working")).Aria("expanded", boolean(v.open["working set"])),
 		))
 	}
-	if worst, judged := v.held(m); judged {
+	if judged && !set {
 		body = append(body, v.brief("set", worst).UI())
 	}
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("move", wanted, 1))
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
-}
-
-// setVerdict judges the setting: what the latest reading says outright, how far
-// above the target it lies, what its row says, and whether the target is sure.
-func (v *driveView) setVerdict(r sheet.Row) sheet.Verdict {
-	all := append(sheet.Alarms(v.Fan), sheet.OverVerdict(v.Fan, v.t), r.Verdict())
-	if target := sheet.TargetVerdict(v.Fan); target.Level >= sheet.Watch {
-		all = append(all, target)
-	}
-	return sheet.Worst(all)
-}
-
-// held judges the drive where there is no setting to set: what the latest
-// reading says, and a fixed sheave's own speed.
-func (v *driveView) held(m sheet.Move) (worst sheet.Verdict, judged bool) {
-	switch m.Do {
-	case sheet.DoHold, sheet.DoNone:
-		all := sheet.Alarms(v.Fan)
-		if m.Why == sheet.MustNotBe {
-			all = append(all, m.Barred)
-		}
-		return sheet.Worst(all), len(all) > 0
-	case sheet.DoFixed:
-		all := append(sheet.Alarms(v.Fan), sheet.MotorVerdict(v.Fan, v.t.Basis, v.t.Speed), sheet.WheelVerdict(v.Fan, v.t.Speed), sheet.BelowVerdict(v.t.Speed, v.t.Target))
-		return sheet.Worst(all), true
-	}
-	return sheet.Verdict{}, false
 }
 
 // below says, under the plate that stays in view, what goes with the move: why
@@ -72,10 +47,7 @@ func (v *driveView) below() app.UI {
 	var body []app.UI
 	m, _ := sheet.NextMove(v.Fan, v.t)
 	moving := v.t.Set >= 0 && m.Do != sheet.DoHold
-	worst, judged := v.held(m)
-	if moving {
-		worst, judged = v.setVerdict(v.t.Rows[v.t.Set]), true
-	}
+	worst, judged := sheet.Standing(v.Fan, v.t, m)
 	if judged {
 		body = append(body, v.verdict("setting", worst).UI())
 	}

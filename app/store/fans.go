@@ -2,9 +2,7 @@ package store
 
 import (
 	"crypto/rand"
-	"encoding/json"
 	"errors"
-	"slices"
 	"strings"
 
 	"roofside/calc/record"
@@ -45,52 +43,29 @@ func (s Fans) Load(id string) (*record.Fan, []record.Problem, error) {
 	return f, problems, err
 }
 
-// Save writes a fan, and puts a new one at the end of the order.
+// Text returns a fan's entry as it stands, "" for none.
+func (s Fans) Text(id string) string {
+	text, _ := s.Shelf.Get(fanPrefix + id)
+	return text
+}
+
+// Save writes a fan. One that is on no roof comes to stand on the last.
 func (s Fans) Save(id string, f *record.Fan) error {
+	if _, known := s.Shelf.Get(fanPrefix + id); !known && id != Scratch {
+		return s.Add("", "", id, f)
+	}
 	data, err := f.Marshal()
 	if err != nil {
 		return err
 	}
-	if _, known := s.Shelf.Get(fanPrefix + id); known || id == Scratch {
-		return s.Shelf.Put(fanPrefix+id, string(data))
-	}
-	ids := s.IDs()
-	if err := s.Shelf.Put(fanPrefix+id, string(data)); err != nil {
-		return err
-	}
-	return s.order(append(ids, id))
+	return s.Shelf.Put(fanPrefix+id, string(data))
 }
 
-// IDs lists the kept fans in order. What the index has lost is found again.
+// IDs lists the kept fans, roof by roof, in their order.
 func (s Fans) IDs() []string {
-	var listed, ids []string
-	if text, ok := s.Shelf.Get(indexEntry); ok && json.Unmarshal([]byte(text), &listed) != nil {
-		listed = nil // rebuilt below from the entries themselves
+	var ids []string
+	for _, r := range s.Roofs() {
+		ids = append(ids, r.Fans...)
 	}
-	have := map[string]bool{}
-	for _, k := range s.Shelf.Keys() {
-		if id, ok := strings.CutPrefix(k, fanPrefix); ok && id != Scratch {
-			have[id] = true
-		}
-	}
-	for _, id := range listed {
-		if have[id] {
-			ids = append(ids, id)
-			delete(have, id)
-		}
-	}
-	rest := make([]string, 0, len(have))
-	for id := range have {
-		rest = append(rest, id)
-	}
-	slices.Sort(rest)
-	return append(ids, rest...)
-}
-
-func (s Fans) order(ids []string) error {
-	text, err := json.Marshal(ids)
-	if err != nil {
-		return err
-	}
-	return s.Shelf.Put(indexEntry, string(text))
+	return ids
 }

@@ -21,11 +21,18 @@ var english = map[string]string{
 
 	// Home.
 	"home.title": "Fans", "home.lead": "Record what the old fan did. Set the new one to match. Keep both.",
-	"home.start": "New fan", "home.loose": "Scratch record", "home.demo": "Try the example",
+	"home.start": "New fan", "home.roof": "New roof", "demo.roof": "Teaching kitchen, example", "home.loose": "Scratch record", "home.demo": "Try the example",
 	"home.scratch": "The scratch record holds values.", "home.keep": "Keep it as a fan",
 	"home.calculators": "Calculators", "home.drive": "Speed by sheaves, and the setting that matches the old fan",
 	"home.airflow": "What a speed does to airflow, pressure, power and amps",
 	"home.privacy": "Everything stays on this device. Nothing is sent anywhere; what stands behind # in a link never reaches a server.",
+
+	"roof.unnamed": "Roof", "roof.edit": "Edit", "roof.name": "Name of the roof", "roof.remove": "Remove this roof and its fans",
+	"fan.earlier": "Earlier", "fan.later": "Later", "fan.copy": "Copy for its twin", "fan.remove": "Remove",
+	"step.next": "Next: {what}.", "step.done": "Done", "step.back": "Step back", "stage.none": "Not begun",
+	"next.surveyed": "survey the old fan", "next.planned": "plan what to bring", "next.bench-set": "set sheave and belt on the bench",
+	"next.unhooked": "lock out and unhook the old fan", "next.lifted-off": "lift it off", "next.set": "set the new fan on its curb", "next.wired": "wire it",
+	"next.rotation-proven": "prove rotation", "next.run-in": "run in and tension again", "next.handed-over": "hand over",
 
 	// Settings and sources.
 	"settings.title": "Settings", "settings.units": "Units", "settings.units.us": "US customary", "settings.units.si": "SI",
@@ -178,7 +185,7 @@ var english = map[string]string{
 	"side.target": "Target", "side.old": "Old fan", "side.new": "New fan", "side.trial": "Reading {n}", "side.hood": "Hood", "side.want": "What if",
 
 	// Places.
-	"place.name": "Name of the fan", "place.supply": "Supply", "place.same-wheel": "Same wheel (type, diameter, model)",
+	"place.name": "Name of the fan", "place.step": "Step of the swap", "place.supply": "Supply", "place.same-wheel": "Same wheel (type, diameter, model)",
 	"place.altitude": "Altitude", "place.coldest-air": "Air at the coldest start",
 	"place.target.speed": "Fan speed in the balance report or design", "place.tag-speed": "Fan speed on the drive tag", "place.rated-speed": "New fan's rated speed at the design airflow and pressure",
 	"place.use": "Source to use", "place.over": "Allowed over target", "place.airflow": "Airflow", "place.pressure": "Static pressure", "place.power": "Fan power (brake)",
@@ -201,7 +208,9 @@ var english = map[string]string{
 
 	// Choices.
 	"option.three-phase": "Three-phase", "option.single-phase": "Single-phase", "option.drive": "Three-phase from a variable frequency drive", "option.two-speed": "Two-speed", "option.direct": "Direct drive, or electronically commutated",
-	"option.": "not said", "option.yes": "Yes", "option.no": "No", "option.fixed": "Fixed", "option.adjustable": "Adjustable", "option.standard": "Standard", "option.combination": "Combination A/B",
+	"option.": "not said", "option.surveyed": "Surveyed", "option.planned": "Planned", "option.bench-set": "Bench-set", "option.unhooked": "Unhooked", "option.lifted-off": "Lifted off",
+	"option.set": "On its curb", "option.wired": "Wired", "option.rotation-proven": "Rotation proven", "option.run-in": "Run in", "option.handed-over": "Handed over",
+	"option.yes": "Yes", "option.no": "No", "option.fixed": "Fixed", "option.adjustable": "Adjustable", "option.standard": "Standard", "option.combination": "Combination A/B",
 	"option.report": "Report", "option.tag": "Tag", "option.tachometer": "Tachometer", "option.count": "Count", "option.sheaves": "Sheaves",
 	"option.speed": "What a speed does", "option.airflow": "Speed for an airflow", "option.pressure": "Speed for a pressure", "option.power": "Speed for a power",
 	"option.listed": "Listed", "option.unlisted": "Unlisted", "option.wall": "Wall canopy", "option.single-island": "Single island", "option.double-island": "Double island, each side",

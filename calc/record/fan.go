@@ -9,6 +9,7 @@ const Form = 1
 // A Fan is one fan to be replaced and its replacement.
 type Fan struct {
 	Name      Word
+	Step      Choice[Stage] // of the swap, the last one done
 	Supply    Choice[Supply]
 	SameWheel Choice[Answer] // the new wheel is the old one's type, diameter and model
 

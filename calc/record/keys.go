@@ -66,6 +66,7 @@ func (l *lister) under(prefix string) *lister {
 
 func (l *lister) fan(f *Fan) {
 	l.add("name", &f.Name)
+	l.add("step", &f.Step)
 	l.add("supply", &f.Supply)
 	l.add("same-wheel", &f.SameWheel)
 	put(l, "altitude", &f.Altitude, &altitude)

@@ -1,0 +1,162 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/store"
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+)
+
+// A brief is what the list of fans says of one, kept with the text that it was
+// read from: a roof of many fans is drawn at every stroke.
+type brief struct {
+	text   string
+	name   string
+	stage  record.Stage
+	worst  sheet.Verdict
+	judged bool
+}
+
+// briefOf reads what the list says of a kept fan.
+func (b *bench) briefOf(id string) brief {
+	text := b.Fans.Text(id)
+	if have, ok := b.briefs[id]; ok && have.text == text {
+		return have
+	}
+	now := brief{text: text}
+	if f, _, err := b.Fans.Load(id); err == nil {
+		now.name, now.stage = f.Name.Text(), f.Step.Value()
+		if f.Supply.Value() != record.Direct {
+			t := sheet.TurnsTable(f)
+			m, _ := sheet.NextMove(f, t)
+			now.worst, now.judged = sheet.Standing(f, t, m)
+		}
+	}
+	b.briefs[id] = now
+	return now
+}
+
+// swapping tells whether a kitchen is without its fan: nothing is to come
+// between the hand and the record then.
+func (b *bench) swapping() bool {
+	if b.Fan.Step.Value().Open() {
+		return true
+	}
+	for _, id := range b.Fans.IDs() {
+		if b.briefOf(id).stage.Open() {
+			return true
+		}
+	}
+	return false
+}
+
+func (b *bench) newRoof() {
+	id, err := b.Fans.AddRoof("")
+	if err != nil {
+		b.Trouble = err
+		return
+	}
+	b.open["roof "+id] = true
+	b.focus(widget.ID("roof-" + id))
+}
+
+// roof draws a roof with its fans in serving order.
+func (b *bench) roof(r store.Roof) app.UI {
+	name := r.Name
+	if name == "" {
+		name = b.T("roof.unnamed")
+	}
+	id := "roof " + r.ID
+	return app.Section().Class("roof").ID("r-"+r.ID).Body(
+		app.Div().Class("roof-head").Body(
+			app.H2().Text(name),
+			widget.Button(id+" edit", b.T("roof.edit"), "", b.toggle(id)).Aria("expanded", boolean(b.open[id])).Aria("label", b.T("roof.edit")+": "+name),
+		),
+		app.Div().Body(app.If(b.open[id], func() app.UI { return b.roofEdit(r) })),
+		app.Ol().Class("fans").Body(app.Range(r.Fans).Slice(func(i int) app.UI {
+			if r.Fans[i] == b.ID {
+				return b.openFan()
+			}
+			return b.fanLine(r.Fans[i])
+		})),
+		widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()) })),
+	)
+}
+
+func (b *bench) roofEdit(r store.Roof) app.UI {
+	return app.Div().Class("fields").Body(
+		widget.Field{
+			Key: "roof-" + r.ID, Load: b.Loads(), Label: b.T("roof.name"), Plain: true, Text: r.Name,
+			OnType: b.guardedText(func(s string) { b.Trouble = b.Fans.NameRoof(r.ID, s) }),
+		}.UI(),
+		app.Div().Class("row").Body(widget.Button("roof "+r.ID+" remove", b.T("roof.remove"), "", b.guarded(func() { b.RemoveRoof(r.ID) }))),
+	)
+}
+
+// fanLine is one kept fan: what it is called, how far it has come, how it stands.
+func (b *bench) fanLine(id string) app.UI {
+	s := b.briefOf(id)
+	name := s.name
+	if name == "" {
+		name = b.T("fan.unnamed")
+	}
+	stage, level := b.stage(s.stage), levels[s.worst.Level]
+	word := ""
+	if s.judged {
+		word = b.T("level." + string(level))
+	}
+	draw := func() app.UI {
+		return app.Li().Class("fan").Body(widget.Button("open "+id, "", "wide fan-line", b.guarded(func() { b.Take(id) })).Body(
+			app.Strong().Text(name),
+			app.Span().Class("tag").Text(stage),
+			app.If(s.judged, func() app.UI {
+				return app.Span().Class("level "+string(level)).Body(widget.Mark(level), app.Span().Class("quiet").Text(word))
+			}),
+		))
+	}
+	return b.memo("fan "+id, draw, name, stage, word)
+}
+
+// openFan is the fan on the desk, with what can be done to it here.
+func (b *bench) openFan() app.UI {
+	stage := b.Fan.Step.Value()
+	next := stage.Next()
+	return app.Li().Class("fan open").Body(
+		b.field("name"),
+		app.P().Class("stage").Body(app.Span().Class("tag").Text(b.stage(stage)), app.If(next != "", func() app.UI {
+			return app.Text(b.T("step.next", "what", b.T("next."+string(next))))
+		})),
+		app.Div().Class("row").Body(
+			app.If(next != "", func() app.UI {
+				return widget.Button("step next", b.T("step.done"), "primary", b.guarded(func() { b.stand(next) }))
+			}),
+			app.If(stage != "", func() app.UI {
+				return widget.Button("step back", b.T("step.back"), "", b.guarded(func() { b.stand(stage.Previous()) }))
+			}),
+		),
+		app.Div().Class("row").Body(app.Range(calculators).Slice(func(i int) app.UI {
+			return app.A().Class("button").Href(href(calculators[i].route)).Text(b.T("tab." + calculators[i].key))
+		})),
+		app.Div().Class("row").Body(
+			widget.Button("earlier", b.T("fan.earlier"), "", b.guarded(func() { b.Shift(-1) })),
+			widget.Button("later", b.T("fan.later"), "", b.guarded(func() { b.Shift(+1) })),
+			widget.Button("copy fan", b.T("fan.copy"), "", b.guarded(b.Copy)),
+			widget.Button("remove fan", b.T("fan.remove"), "", b.guarded(b.Remove)),
+		),
+	)
+}
+
+// stage names the step that a swap has come to.
+func (b *bench) stage(g record.Stage) string {
+	if g == "" {
+		return b.T("stage.none")
+	}
+	return b.option(string(g))
+}
+
+// stand records the step that the swap has come to.
+func (b *bench) stand(g record.Stage) {
+	b.Do("", func() { b.must(b.Fan.Step.Set(string(g))) })
+}
