@@ -30,6 +30,7 @@ type bench struct {
 	title    string // as the browser shows it
 	typing   string // the field that has the focus
 
+	arrival  *arrival                 // a file that was chosen
 	briefs   map[string]brief         // of kept fans
 	drawings map[string]func() app.UI // how the parts of the page are drawn
 	blamed   map[record.Place]error   // values that a formula refused, while a page is drawn

@@ -31,12 +31,14 @@ func (p *Home) Render() app.UI {
 			app.Div().Body(app.If(b.ID == store.Scratch && !b.Fan.Empty(), func() app.UI {
 				return app.Div().Class("notice").Body(app.P().Text(b.T("home.scratch")), widget.Button("keep", b.T("home.keep"), "primary", b.guarded(b.Keep)))
 			})),
+			b.arrived(),
 			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i]) })),
 			app.Div().Class("row").Body(
 				app.If(len(roofs) == 0, func() app.UI {
 					return widget.Button("start", b.T("home.start"), "primary", b.guarded(func() { b.Start("", record.NewFan()) }))
 				}),
 				widget.Button("new roof", b.T("home.roof"), "", b.guarded(b.newRoof)),
+				widget.Button("open file", b.T("file.open"), "", b.guarded(b.pick)),
 				widget.Button("scratch", b.T("home.loose"), "", b.guarded(func() { b.Take(store.Scratch) })),
 				widget.Button("demo", b.T("home.demo"), "", b.guarded(b.startDemo)),
 			),

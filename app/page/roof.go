@@ -91,6 +91,10 @@ func (b *bench) roofEdit(r store.Roof) app.UI {
 			Key: "roof-" + r.ID, Load: b.Loads(), Label: b.T("roof.name"), Plain: true, Text: r.Name,
 			OnType: b.guardedText(func(s string) { b.Trouble = b.Fans.NameRoof(r.ID, s) }),
 		}.UI(),
+		app.Div().Class("row").Body(
+			widget.Button("export "+r.ID, b.T("file.save"), "", b.guarded(func() { b.export(r) })),
+			widget.Button("readings "+r.ID, b.T("file.readings"), "", b.guarded(func() { b.exportReadings(r) })),
+		),
 		app.Div().Class("row").Body(widget.Button("roof "+r.ID+" remove", b.T("roof.remove"), "", b.guarded(func() { b.RemoveRoof(r.ID) }))),
 	)
 }

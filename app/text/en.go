@@ -34,6 +34,12 @@ var english = map[string]string{
 	"next.unhooked": "lock out and unhook the old fan", "next.lifted-off": "lift it off", "next.set": "set the new fan on its curb", "next.wired": "wire it",
 	"next.rotation-proven": "prove rotation", "next.run-in": "run in and tension again", "next.handed-over": "hand over",
 
+	// Files.
+	"file.save": "Save as a file", "file.readings": "Readings as CSV", "file.open": "Open a file", "file.take": "Add this roof", "file.leave": "Leave it",
+	"file.holds": "The file holds “{roof}” with {n} fans. It is added beside your roofs and replaces nothing.", "file.doubt": "{n} values in it can't be used and stay out.",
+	"file.not": "This is no roof's file, or it was cut off. Nothing was changed.", "file.newer": "Written by a newer version than this one. Nothing was changed.",
+	"file.large": "Too large for a roof's file. Nothing was changed.",
+
 	// Settings and sources.
 	"settings.title": "Settings", "settings.units": "Units", "settings.units.us": "US customary", "settings.units.si": "SI",
 	"settings.numbers": "Number format", "settings.numbers.": "As this browser", "settings.look": "Appearance",

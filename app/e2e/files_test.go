@@ -1,0 +1,113 @@
+//go:build e2e
+
+package e2e
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/dom"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+)
+
+// downloads lets the browser put files into a folder, and returns it.
+func (t *Tab) downloads() string {
+	t.t.Helper()
+	dir := t.t.TempDir()
+	t.do("allowing downloads", command(browser.SetDownloadBehavior, browser.SetDownloadBehaviorParams{
+		Behavior: browser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir,
+	}))
+	return dir
+}
+
+// downloaded waits for a file and returns what is in it.
+func (t *Tab) downloaded(pattern string) string {
+	t.t.Helper()
+	for deadline := time.Now().Add(patience); time.Now().Before(deadline); time.Sleep(10 * time.Millisecond) {
+		files, err := filepath.Glob(pattern)
+		if err != nil {
+			t.t.Fatal(err)
+		}
+		if len(files) == 1 {
+			if content, err := os.ReadFile(files[0]); err == nil && len(content) > 0 {
+				return string(content)
+			}
+		}
+	}
+	t.t.Fatalf("no file %s came", pattern)
+	return ""
+}
+
+// hand clicks what asks for a file, and hands it one.
+func (t *Tab) hand(selector, file string) {
+	t.t.Helper()
+	asked := make(chan cdp.BackendNodeID, 1)
+	if err := chromedp.Listen(t.ctx, func(event any) {
+		if e, ok := event.(*page.EventFileChooserOpened); ok {
+			select {
+			case asked <- e.BackendNodeID:
+			default:
+			}
+		}
+	}); err != nil {
+		t.t.Fatal(err)
+	}
+	t.do("waiting for a file chooser", command(page.SetInterceptFileChooserDialog, page.SetInterceptFileChooserDialogParams{Enabled: true}))
+	t.Click(selector)
+	select {
+	case node := <-asked:
+		t.do("handing over "+file, command(dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, BackendNodeID: node}))
+	case <-time.After(patience):
+		t.t.Fatalf("%s asked for no file", selector)
+	}
+}
+
+// A roof goes out as a file and comes into another browser as a roof of its own;
+// files that are no roof's change nothing.
+func TestRoofsGoOutAndIn(t *testing.T) {
+	tab := NewPhone(t).Open("/")
+	tab.Click(`button[name="demo"]`)
+	dir := tab.downloads()
+	tab.Click(`.roof-head button`)
+	tab.Click(`button[name^="export "]`)
+	file := tab.downloaded(filepath.Join(dir, "*.roof.json"))
+	tab.Click(`button[name^="readings "]`)
+	if csv := tab.downloaded(filepath.Join(dir, "*.csv")); !strings.Contains(csv, "Hood line 1, east") || !strings.Contains(csv, "846") {
+		t.Errorf("the readings:\n%s", csv)
+	}
+
+	other := NewPhone(t).Open("/")
+	kept := filepath.Join(t.TempDir(), "kept.json")
+	for _, c := range []struct{ content, says string }{
+		{file[:len(file)/2], "cut off"},
+		{"\x89PNG", "no roof"},
+		{strings.Replace(file, `"form": 1`, `"form": 2`, 1), "newer version"},
+		{file + strings.Repeat(" ", 2<<20), "Too large"},
+	} {
+		if err := os.WriteFile(kept, []byte(c.content), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		other.hand(`button[name="open file"]`, kept)
+		other.AwaitText(".notice", c.says)
+		other.Await(`!document.querySelector(".fan")`)
+		other.Click(`button[name="file leave"]`)
+		other.Await(`!document.querySelector(".notice")`)
+	}
+	if err := os.WriteFile(kept, []byte(file), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	other.hand(`button[name="open file"]`, kept)
+	other.AwaitText(".notice", "Bread oven")
+	other.Await(`!document.querySelector(".fan")`)
+	other.Click(`button[name="file take"]`)
+	other.Await(`document.querySelectorAll(".fan").length === 4`)
+	other.Click(`.fan button`)
+	other.Go("/drive/")
+	other.AwaitValue("set.turns", 3, 0, "1")
+}
