@@ -27,11 +27,12 @@ type Fan struct {
 
 // Target is what the new fan is to do.
 type Target struct {
-	Speed    Entry[unit.Speed] // of the balance report or the design
-	TagSpeed Entry[unit.Speed] // of the drive tag
-	Rated    Entry[unit.Speed] // the new fan's, at the design airflow and pressure
-	Use      Choice[Origin]    // overrules the ranking of origins
-	Over     Entry[unit.Ratio] // how far above the target a setting may come
+	Speed      Entry[unit.Speed] // of the balance report or the design
+	TagSpeed   Entry[unit.Speed] // of the drive tag
+	Rated      Entry[unit.Speed] // the new fan's, at the design airflow and pressure
+	RatedPower Entry[unit.Power] // at its shaft, there
+	Use        Choice[Origin]    // overrules the ranking of origins
+	Over       Entry[unit.Ratio] // how far above the target a setting may come
 
 	Airflow  Entry[unit.Flow]
 	Pressure Entry[unit.Pressure] // static

@@ -85,6 +85,7 @@ func (l *lister) target(t *Target) {
 	put(l, "speed", &t.Speed, &reportSpeed)
 	put(l, "tag-speed", &t.TagSpeed, &plateSpeed)
 	put(l, "rated-speed", &t.Rated, &plateSpeed)
+	put(l, "rated-power", &t.RatedPower, &platePower)
 	l.add("use", &t.Use)
 	put(l, "over", &t.Over, &share)
 	put(l, "airflow", &t.Airflow, &reportFlow)

@@ -19,12 +19,12 @@ type Point struct {
 // the balance report or the design, else what was read at the old fan.
 func ReferencePoint(f *record.Fan) Point {
 	t, r := &f.Target, &f.Old.Reading
-	if known(&t.Airflow) || known(&t.Pressure) || !known(&r.Airflow) && !known(&r.Pressure) || f.SameWheel.Value() == record.No {
-		speed := Read("n₁", FromReport, &t.Speed)
-		if f.SameWheel.Value() == record.No {
-			speed = Read("n₁", FromRating, &t.Rated)
-		}
-		return Point{speed, Read("Q₁", FromReport, &t.Airflow), Read("p₁", FromReport, &t.Pressure),
+	if f.SameWheel.Value() == record.No { // what the old wheel took says nothing of another's power
+		return Point{Read("n₁", FromRating, &t.Rated), Read("Q₁", FromReport, &t.Airflow), Read("p₁", FromReport, &t.Pressure),
+			Read("P₁", FromRating, &t.RatedPower), Read("T₁", FromReport, &t.AirTemp)}
+	}
+	if known(&t.Airflow) || known(&t.Pressure) || !known(&r.Airflow) && !known(&r.Pressure) {
+		return Point{Read("n₁", FromReport, &t.Speed), Read("Q₁", FromReport, &t.Airflow), Read("p₁", FromReport, &t.Pressure),
 			Read("P₁", FromReport, &t.Power), Read("T₁", FromReport, &t.AirTemp)}
 	}
 	power := OldPower(f)

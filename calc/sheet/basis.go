@@ -49,7 +49,7 @@ func FanBasis(f *record.Fan) *Basis {
 	}
 	t := &f.Target
 	if f.SameWheel.Value() == record.No { // the old motor tells nothing of another wheel
-		return powerBasis(t, Read("n", FromRating, &t.Rated))
+		return powerBasis(t, &t.RatedPower, Read("n", FromRating, &t.Rated))
 	}
 	if f.SameWheel.Value() != record.Yes {
 		ask := []record.Place{&f.SameWheel}
@@ -60,7 +60,7 @@ func FanBasis(f *record.Fan) *Basis {
 			return b
 		}
 	}
-	b := powerBasis(t, Read("n", FromReport, &t.Speed))
+	b := powerBasis(t, &t.Power, Read("n", FromReport, &t.Speed))
 	if known(&t.Power) || !ampsTellLoad(f) {
 		return b
 	}
@@ -79,8 +79,8 @@ func clamped(r *record.Reading) bool {
 
 // powerBasis returns a basis from the power that a report or a rating states at
 // a speed.
-func powerBasis(t *record.Target, speed Answer[unit.Speed]) *Basis {
-	p := Read("P", FromReport, &t.Power)
+func powerBasis(t *record.Target, power *record.Entry[unit.Power], speed Answer[unit.Speed]) *Basis {
+	p := Read("P", FromReport, power)
 	b := &Basis{From: FromReport, Speed: speed, Air: Read("T", FromReport, &t.AirTemp), Power: p, Wanted: append(p.open(), speed.open()...)}
 	if p.Known() {
 		low, high := p.Low(), p.High()
@@ -90,9 +90,10 @@ func powerBasis(t *record.Target, speed Answer[unit.Speed]) *Basis {
 }
 
 // trialSpeed answers with the fan's speed at a trial: read, or else what the
-// drive gives at its turns.
+// drive gives at its turns. A tachometer that has caught twice or half is not
+// read.
 func trialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
-	if known(&t.Reading.Speed) {
+	if known(&t.Reading.Speed) && TrialVerdict(f, t).Level != Stop {
 		return Read("n₂", FromTachometer, &t.Reading.Speed)
 	}
 	return trialExpected(f, t)

@@ -59,13 +59,14 @@ func HoodLeast(f *record.Fan) Answer[unit.Flow] {
 		a.Need(&h.Duty)
 	}
 	length := Want(&a, "L", &h.Length)
+	rate, err := airflow.HoodRate(airflow.Hood(codeWord(h.Kind.Text())), airflow.Duty(codeWord(h.Duty.Text())))
+	q := Take(&a, "q", rate)
 	at := At{"hood": {Place: &h.Kind}, "duty": {Place: &h.Duty}, "length": length.Term}
-	return Solve(&a, FromRating, "air.hood", at, func() (unit.Flow, error) {
-		rate, err := airflow.HoodRate(airflow.Hood(codeWord(h.Kind.Text())), airflow.Duty(codeWord(h.Duty.Text())))
+	return Solve(&a, FromPlace, "air.hood", at, func() (unit.Flow, error) {
 		if err != nil {
 			return 0, err
 		}
-		return airflow.HoodFlow(rate, length.V())
+		return airflow.HoodFlow(q.V(), length.V())
 	})
 }
 
@@ -79,11 +80,10 @@ func HoodVerdict(f *record.Fan, q Answer[unit.Flow]) Verdict {
 	if f.Hood.Listing.Value() == record.Unlisted {
 		l.rule, l.method = RuleTableAirflow, "air.hood"
 	}
-	v := l.hold(q, least)
-	if v.Level == Within && !known(&f.Hood.Airflow) {
-		v.Level, v.Wanted = Unjudged, []record.Place{&f.Hood.Airflow} // speed alone proves no airflow
+	if !known(&f.Hood.Airflow) && least.Known() { // speed alone proves no airflow
+		return Verdict{Level: Unjudged, Rule: l.rule, Method: l.method, Wanted: []record.Place{&f.Hood.Airflow}}
 	}
-	return v
+	return l.hold(q, least)
 }
 
 // MakeUpBalance answers with the exhaust that neither make-up nor transfer air

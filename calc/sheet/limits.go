@@ -28,7 +28,7 @@ const (
 func limitsOf(f *record.Fan) motorLimits {
 	s := &f.New
 	u := VoltageUnbalance(f)
-	plate := Read("Iₙ", FromPlate, &s.MotorAmps)
+	plate := Read("Iₙ", FromPlace, &s.MotorAmps)
 	l := motorLimits{side: s, plate: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
 	if o, err := phase.OverloadOf(plate.Value, phase.OverloadService); plate.Known() && err == nil {
 		l.trip = o.AfterFailure
@@ -36,7 +36,7 @@ func limitsOf(f *record.Fan) motorLimits {
 	if u.Known() || u.Fault != nil {
 		var a Ask
 		full, share := Use(&a, "Iₙ", plate), Use(&a, "u", u)
-		l.plate = Solve(&a, FromPlate, "phase.derating", At{"unbalance": share.Term}, func() (unit.Current, error) {
+		l.plate = Solve(&a, FromPlace, "phase.derating", At{"unbalance": share.Term}, func() (unit.Current, error) {
 			d, err := phase.VoltageDerating(share.V())
 			return full.V() * unit.Current(d.Factor), err
 		})
@@ -51,15 +51,15 @@ func limitsOf(f *record.Fan) motorLimits {
 // the plate's factor makes of full-load amps by the methods that tell load.
 func serviceAmps(s *record.Side, full Answer[unit.Current]) Answer[unit.Current] {
 	if known(&s.ServiceFactorAmps) || !known(&s.ServiceFactor) {
-		return Read("Iₛ", FromPlate, &s.ServiceFactorAmps)
+		return Read("Iₛ", FromPlace, &s.ServiceFactorAmps)
 	}
 	var straight, bent Ask
 	k, i := Want(&straight, "SF", &s.ServiceFactor), Use(&straight, "Iₙ", full)
-	high := Solve(&straight, FromPlate, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
+	high := Solve(&straight, FromPlace, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
 		return airflow.AmpsProportional(k.V(), i.V(), unit.Volt, unit.Volt)
 	})
 	k, i = Want(&bent, "SF", &s.ServiceFactor), Use(&bent, "Iₙ", full)
-	low := Solve(&bent, FromPlate, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
+	low := Solve(&bent, FromPlace, "air.amps", At{"load": k.Term, "fla": i.Term}, func() (unit.Current, error) {
 		return airflow.AmpsHalfNoLoad(k.V(), i.V()*mostNoLoad, i.V())
 	})
 	return spread("Iₛ", []Answer[unit.Current]{low, high})

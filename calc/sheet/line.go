@@ -37,11 +37,18 @@ func LastReading(f *record.Fan) *record.Trial {
 // trial, or as shipped.
 func NowTurns(f *record.Fan) Answer[unit.Turns] {
 	for i := len(f.Trials) - 1; i >= 0; i-- {
-		if t := f.Trials[i]; known(&t.Turns) {
+		if t := f.Trials[i]; known(&t.Turns) && !ordered(t) {
 			return Read("t", FromTrial, &t.Turns)
 		}
 	}
 	return Turns(&f.New)
+}
+
+// ordered tells whether a trial holds no more than the setting that the table
+// had computed for it: nothing says yet that a hand has set it.
+func ordered(t *record.Trial) bool {
+	r := &t.Reading
+	return t.Turns.Basis() == record.Computed && !known(&r.Speed) && !known(&r.MotorTach) && !clamped(r)
 }
 
 // NewSpeedAt answers with the new fan's speed when its sheave is open by

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"roofside/calc/airflow"
+	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
@@ -90,7 +91,7 @@ func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
 	for _, k := range [2]float64{leastNoLoad, mostNoLoad} {
 		var a Ask
 		full := Want(&a, "Iₙ", &s.MotorAmps)
-		i0 := Solve(&a, FromPlate, "air.noload", nil, func() (unit.Current, error) { return full.V() * unit.Current(k), nil })
+		i0 := Solve(&a, FromPlace, "air.noload", nil, func() (unit.Current, error) { return full.V() * unit.Current(k), nil })
 		load := half(s, amps, i0)
 		if amps.Known() && i0.Known() && amps.Value < i0.Value {
 			continue // this motor idles on less
@@ -154,10 +155,20 @@ func Load(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
 	return spread("L", loads)
 }
 
-// OldLoad answers with the load of a side's own reading.
+// OldLoad answers with the load of a side's own reading; for the old fan without
+// amps, with what the report's power is on its motor.
 func OldLoad(f *record.Fan, s *record.Side) Answer[unit.Ratio] {
-	if r := &s.Reading; !known(&r.Amps[0]) && !known(&r.Amps[1]) && !known(&r.Amps[2]) {
-		return Answer[unit.Ratio]{Wanted: []record.Place{&r.Amps[0]}} // the common case, at no cost
+	switch r := &s.Reading; {
+	case clamped(r) && ampsTellLoad(f):
+		return Load(f, s, r)
+	case s == &f.Old && known(&f.Target.Power) && known(&s.MotorPower):
+		var a Ask
+		p, plate := Want(&a, "P₁", &f.Target.Power), Want(&a, "Pₙ", &s.MotorPower)
+		return Solve(&a, FromReport, "air.load.new", nil, func() (unit.Ratio, error) {
+			return limit.Result(unit.Ratio(p.V() / plate.V()))
+		})
+	case clamped(r):
+		return Load(f, s, r)
 	}
-	return Load(f, s, &s.Reading)
+	return Answer[unit.Ratio]{Wanted: []record.Place{&s.Reading.Amps[0]}} // the common case, at no cost
 }

@@ -11,11 +11,11 @@ import (
 // leaves the smaller slip.
 func PlateFrequency(s *record.Side) Answer[unit.Frequency] {
 	if known(&s.MotorFrequency) {
-		return Read("f", FromPlate, &s.MotorFrequency)
+		return Read("f", FromPlace, &s.MotorFrequency)
 	}
 	var a Ask
 	n := Want(&a, "n", &s.MotorSpeed)
-	return Solve(&a, FromPlate, "drive.poles", At{"n": n.Term}, func() (unit.Frequency, error) {
+	return Solve(&a, FromPlace, "drive.poles", At{"n": n.Term}, func() (unit.Frequency, error) {
 		f, _, err := likelyFrequency(n.V())
 		return f, err
 	})
@@ -71,7 +71,7 @@ func Synchronous(s *record.Side, r *record.Reading) Answer[unit.Speed] {
 	f := Use(&a, "f", lineFrequency(s, r))
 	n := Want(&a, "n", &s.MotorSpeed)
 	p := Use(&a, "f₀", PlateFrequency(s))
-	return Solve(&a, FromPlate, "drive.sync", At{"n": n.Term, "f": f.Term}, func() (unit.Speed, error) {
+	return Solve(&a, FromPlace, "drive.sync", At{"n": n.Term, "f": f.Term}, func() (unit.Speed, error) {
 		poles, err := drive.Poles(p.V(), n.V())
 		if err != nil {
 			return 0, err
@@ -143,8 +143,8 @@ func asFarAsSlip(v Answer[unit.Speed], sync unit.Speed) Answer[unit.Speed] {
 	return v
 }
 
-// plateSpeed answers with the plate's own speed, which a motor keeps to a
-// tolerance of its slip.
+// plateSpeed answers with the plate's own speed, which a motor has under full
+// load. With less to do it turns faster, by up to all of its slip: see [rise].
 func plateSpeed(a *Ask, plate Given[unit.Speed], field unit.Speed) Answer[unit.Speed] {
 	v := Solve(a, FromPlate, "", nil, func() (unit.Speed, error) { return plate.V(), nil })
 	return asFarAsSlip(v, field)

@@ -75,7 +75,7 @@ func (b *Basis) fault() *Fault {
 
 // OldAmpsLoad answers with the load of the old motor as found.
 func OldAmpsLoad(f *record.Fan) Answer[unit.Ratio] {
-	return Load(f, &f.Old, &f.Old.Reading)
+	return OldLoad(f, &f.Old)
 }
 
 // NewLoad answers with the new motor's load, as a share of its plate power, at
@@ -113,10 +113,40 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	return v
 }
 
-// WheelVerdict judges a speed against the wheel's greatest.
+// WheelVerdict judges a speed of the new fan against its wheel's greatest.
 func WheelVerdict(f *record.Fan, speed Answer[unit.Speed]) Verdict {
-	return limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.
-		hold(speed, Read("n", FromStamp, &f.New.WheelMax))
+	faster := 0.
+	if speed.From != FromTachometer && speed.From != FromTrial && speed.From != FromPlace && (f.Supply.Value() == record.Inverter || !FanBasis(f).Known()) {
+		faster = rise(f)
+	}
+	return wheelVerdict(speed, Read("n", FromStamp, &f.New.WheelMax), faster)
+}
+
+// wheelVerdict judges a speed that may be higher by a share of itself, beyond
+// its band.
+func wheelVerdict(speed, most Answer[unit.Speed], faster float64) Verdict {
+	may := speed
+	may.Value += unit.Speed(faster) * speed.Value / 2
+	may.Band += unit.Speed(faster) * speed.Value / 2
+	v := limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(may, most)
+	if v.Value.Scale != nil {
+		v.Value.Base = float64(speed.Value)
+	}
+	return v
+}
+
+// rise returns the share by which the new motor may turn faster than it is taken
+// to: with its load unknown, up to its field.
+func rise(f *record.Fan) float64 {
+	s := &f.New
+	if known(&s.Reading.MotorTach) {
+		return 0
+	}
+	n := MotorSpeed(f, s, &s.Reading, noLoad)
+	if field := Synchronous(s, &s.Reading); n.Known() && field.Known() {
+		return max(0, float64(field.Value/n.Value)-1)
+	}
+	return 0
 }
 
 // UnbalanceVerdict judges the voltage unbalance at the motor: above 1 % it

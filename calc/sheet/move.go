@@ -10,14 +10,15 @@ func Setting(t unit.Turns) Answer[unit.Turns] { return fixed(t, "") }
 
 // A Move is what the hand does next to the motor sheave.
 type Move struct {
-	Do       Do
-	Turns    unit.Turns // how many, at least 0
-	From, To unit.Turns
-	Stepwise bool // more than half a turn toward faster: read amps at every half turn
-	Speed    unit.Speed
-	Over     unit.Ratio // above the target
-	Why      Why        // there is no setting
-	Barred   Verdict    // of the setting that must not be run
+	Do        Do
+	Turns     unit.Turns // how many, at least 0
+	From, To  unit.Turns
+	Stepwise  bool // more than half a turn toward faster: read amps at every half turn
+	Speed     unit.Speed
+	Over      unit.Ratio     // above the target
+	Frequency unit.Frequency // to set a drive's output to
+	Why       Why            // there is no setting
+	Barred    Verdict        // of the setting that must not be run
 }
 
 // Why says why no setting brings the drive to its target.
@@ -35,13 +36,16 @@ type Do string
 
 // The moves.
 const (
-	DoOpen  Do = "open"  // slower
-	DoClose Do = "close" // faster
-	DoStay  Do = "stay"
-	DoHold  Do = "hold"    // the latest reading must be settled first
-	DoFixed Do = "fixed"   // the sheave can't be set
-	DoNone  Do = "none"    // no setting reaches the target, or every one that does must not be run
-	DoAsk   Do = "unknown" // something is wanted first
+	DoOpen      Do = "open"  // slower
+	DoClose     Do = "close" // faster
+	DoStay      Do = "stay"
+	DoHold      Do = "hold"      // the latest reading must be settled first
+	DoTension   Do = "tension"   // slower than the drive gives: the belt first, then the same reading again
+	DoCheck     Do = "check"     // faster than a belt can drive it: what is wrong first
+	DoFixed     Do = "fixed"     // the sheave can't be set
+	DoFrequency Do = "frequency" // the drive's output, where no setting of the sheave reaches the target
+	DoNone      Do = "none"      // no setting reaches the target, or every one that does must not be run
+	DoAsk       Do = "unknown"   // something is wanted first
 )
 
 // NextMove tells how to come from the setting now to the one to set. wanted is
@@ -51,6 +55,9 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 		if v.Rule == RuleLostPhase && v.Level == Stop || v.Rule == RuleHarmonic {
 			return Move{Do: DoHold}, nil
 		}
+	}
+	if do := doubted(f); do != "" {
+		return Move{Do: do, To: lastTrial(f).Turns.Value()}, nil
 	}
 	switch {
 	case !t.Speed.Known():
@@ -62,6 +69,9 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case t.Set < 0:
 		m = Move{Do: DoNone}
 		m.Why, m.Barred = noSetting(t.Rows, t.Target.Value)
+		if h := SheavesFor(f); m.Why != MustNotBe && h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
+			m.Do, m.Frequency, m.Speed = DoFrequency, h.Frequency.Value, t.Target.Value
+		}
 		return m, nil
 	}
 	row := t.Rows[t.Set]
@@ -82,6 +92,36 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 		m.Do, m.Turns = DoStay, 0
 	}
 	return m, nil
+}
+
+// sameAgain is how near two readings in a row that stay behind the drive must
+// agree, as a share, to be believed (common practice): a belt that slipped and
+// was tensioned between them would not.
+const sameAgain = 0.02
+
+// doubted tells what is to be settled before a latest reading that the drive
+// can't explain sets the sheave: closing it on a slipping belt overspeeds the
+// fan once the belt is tensioned. Read twice alike, it is the diameters, which
+// the reading makes up for.
+func doubted(f *record.Fan) Do {
+	n := len(f.Trials)
+	if n == 0 || f.Trials[n-1] != LastReading(f) {
+		return ""
+	}
+	last := TrialVerdict(f, f.Trials[n-1])
+	if last.Level != Watch {
+		return ""
+	}
+	if n > 1 && known(&f.Trials[n-2].Reading.Speed) {
+		before := TrialVerdict(f, f.Trials[n-2])
+		if before.Level == Watch && before.Rule == last.Rule && abs(before.Value.Base-last.Value.Base) <= sameAgain {
+			return ""
+		}
+	}
+	if last.Rule == RuleNegativeSlip {
+		return DoCheck
+	}
+	return DoTension
 }
 
 // OverVerdict judges how far the row to set lies above the target.

@@ -23,7 +23,7 @@ func (w *worksheet) judgeAmps() {
 	if w.f.ColdestAir.State() != record.Known {
 		w.frozen = float64(b.frozen())
 	}
-	if r := LastReading(w.f); b.trial == nil || r != b.trial && (r != nil || known(&b.trial.Reading.Speed)) {
+	if r := LastReading(w.f); b.trial == nil || r != b.trial && (r != nil || b.Speed.From == FromTachometer) {
 		w.apart = w.l.band + float64(b.Speed.Band/b.Speed.Value)
 	}
 }
@@ -36,7 +36,11 @@ const beyond = 2
 func (w *worksheet) judgeMotor(r *Row) {
 	band := unit.Speed(r.band) * r.Speed
 	speed := Answer[unit.Speed]{Value: r.Speed, Band: band, Steps: Steps{done: true}}
-	r.add(limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(speed, w.wheel))
+	wheel := wheelVerdict(speed, w.wheel, w.rise)
+	if wheel.Level == Unjudged && len(wheel.Wanted) == 0 && w.rise > 0 {
+		wheel.Wanted = w.t.Basis.Wanted // what tells the load tells how fast the motor turns
+	}
+	r.add(wheel)
 	if w.noAmps.Level == Unjudged {
 		r.add(w.noAmps)
 		return

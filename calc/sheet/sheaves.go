@@ -67,7 +67,7 @@ func SheavesFor(f *record.Fan) Sheaves {
 		})
 	}
 	{
-		target, d, D := Use(&c, "n₂", target), Use(&c, "d", MotorPitch(s)), Use(&c, "D", D)
+		target, d, D := Use(&c, "n₂", target), Use(&c, "d", MotorPitchAt(s, NowTurns(f))), Use(&c, "D", D)
 		out.Speed = Solve(&c, FromPlace, "drive.speed", At{"target": target.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
 			return drive.MotorSpeedFor(target.V(), d.V(), D.V())
 		})

@@ -10,7 +10,9 @@ import "roofside/calc/record"
 func Standing(f *record.Fan, t Table, m Move) (worst Verdict, judged bool) {
 	all := Alarms(f)
 	switch {
-	case m.Do == DoHold:
+	case m.Do == DoHold, m.Do == DoTension, m.Do == DoCheck:
+	case m.Do == DoFrequency:
+		all = append(all, SheavesFor(f).AtTheTarget)
 	case m.Do == DoNone:
 		if m.Why == MustNotBe {
 			all = append(all, m.Barred)

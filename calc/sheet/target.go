@@ -100,8 +100,13 @@ func TargetSpeed(f *record.Fan) Answer[unit.Speed] {
 			return s
 		}
 	}
-	if asksHealth(&f.Old) {
+	switch old := &f.Old; { // what has been begun is asked for
+	case asksHealth(old):
 		return originSpeed(f, record.FromTachometer)
+	case known(&old.CountFan) || known(&old.CountMotor):
+		return originSpeed(f, record.FromCount)
+	case known(&old.FanSheave) || known(&old.FanOutside):
+		return originSpeed(f, record.FromSheaves)
 	}
 	return originSpeed(f, record.FromReport)
 }

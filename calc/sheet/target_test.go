@@ -113,10 +113,14 @@ func TestAnotherWheelHasOnlyItsRating(t *testing.T) {
 	set(t, f, "old.airflow", "3000 cfm", "old.amps-1", "5 A", "old.motor-amps", "6 A", "old.motor-power", "2 hp", "supply", "three-phase")
 	at := sheet.PointAt(f, sheet.TargetSpeed(f), sheet.PlannedAir(f))
 	wants(t, f, "airflow from the old wheel's", at.Airflow, "target.airflow")
-	if b := sheet.FanBasis(f); b.Known() || len(b.Wanted) == 0 || f.KeyOf(b.Wanted[0]) != "target.power" {
+	if b := sheet.FanBasis(f); b.Known() || len(b.Wanted) == 0 || f.KeyOf(b.Wanted[0]) != "target.rated-power" {
 		t.Errorf("power from the old wheel's: %+v", b)
 	}
-	set(t, f, "target.power", "1.4 hp")
+	set(t, f, "target.power", "1.15 hp") // which the old wheel took
+	if b := sheet.FanBasis(f); b.Known() {
+		t.Errorf("power from the old wheel's: %+v", b)
+	}
+	set(t, f, "target.rated-power", "1.4 hp")
 	b := sheet.FanBasis(f)
 	value(t, "power", b.Power, 1.4*745.6998715822702)
 	value(t, "at the rated speed", b.Speed, 655)

@@ -128,14 +128,21 @@ func TestRowsAreJudged(t *testing.T) {
 	if got := rulesOf(sheet.TurnsTable(f).Rows[6]); got[sheet.RuleWheelMax] != sheet.Unjudged {
 		t.Errorf("unread wheel: %v", got)
 	}
-	// 833.3 rpm closed, 812.5 at half a turn, each ± 4.8 or 4.6.
+	// 833.3 rpm closed, 812.5 at half a turn, each ± 4.8 or 4.6; and with its load
+	// unknown the motor may turn at up to 1800: 791.7 at a turn could be 814.3 ± 4.5.
 	set(t, f, "new.wheel-max-speed", "815 rpm")
-	rows = sheet.TurnsTable(f).Rows
-	for i, want := range []sheet.Level{sheet.Stop, sheet.Unjudged, sheet.Within} {
-		if got := rulesOf(rows[i])[sheet.RuleWheelMax]; got != want {
-			t.Errorf("row %d: wheel is %v, want %v", i, got, want)
+	for power, levels := range map[string][]sheet.Level{
+		"":       {sheet.Stop, sheet.Unjudged, sheet.Unjudged, sheet.Within},
+		"1.2 hp": {sheet.Stop, sheet.Unjudged, sheet.Within, sheet.Within},
+	} {
+		set(t, f, "target.power", power)
+		for i, r := range sheet.TurnsTable(f).Rows[:4] {
+			if got := rulesOf(r)[sheet.RuleWheelMax]; got != levels[i] {
+				t.Errorf("power %q, row %d: wheel is %v, want %v", power, i, got, levels[i])
+			}
 		}
 	}
+	set(t, f, "target.power", "")
 	// 3.3 in must go 0.5 in away, 1 in is left; then 0.4 in.
 	set(t, f, "new.travel-away", "0.4 in; within 0 in")
 	rows = sheet.TurnsTable(f).Rows

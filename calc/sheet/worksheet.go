@@ -17,6 +17,7 @@ type worksheet struct {
 	wheel  Answer[unit.Speed]
 	cold   float64 // how much denser the coldest start's air is
 	frozen float64 // how much denser it may be, where that isn't known; else 0
+	rise   float64 // how much faster than said the motor may turn
 	apart  float64 // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
 	now    Answer[unit.Turns]
 	least  Answer[unit.Turns]
@@ -38,6 +39,9 @@ func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
 	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
 	w.least, w.most = usualTurns(s)
 	w.motorD, w.beltD = leastSheave(s)
+	if l.from != FromTrial && l.ratio == 0 {
+		w.rise = rise(f)
+	}
 	w.judgeAmps()
 	if s.FlangeLead.State() == record.Known {
 		w.lead = s.FlangeLead.Value()
@@ -85,7 +89,7 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 		k := float64(n / w.t.Target.Value)
 		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
 		if k < 1-slack {
-			r.add(Verdict{Level: Watch, Rule: RuleBelow, Method: "drive.tolerance", Value: Figure{&unit.Rotation, float64(n)}, Limit: Figure{&unit.Rotation, float64(w.t.Target.Value)}})
+			r.add(BelowVerdict(Answer[unit.Speed]{Value: n, Band: unit.Speed(r.band) * n, Steps: Steps{done: true}}, w.t.Target))
 		}
 	}
 	if w.now.Known() {
