@@ -67,7 +67,18 @@ func (v *airView) headline() app.UI {
 	if v.at.Speed.Known() {
 		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
 		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
-		body = append(body, v.brief("at", sheet.Worst(append(sheet.Alarms(v.Fan), motor, wheel))).UI())
+		all := append(sheet.Alarms(v.Fan), motor, wheel)
+		q := sheet.HoodAirflow(v.Fan, v.at)
+		for _, d := range v.hoodVerdicts(sheet.HoodVerdict(v.Fan, q), sheet.DuctVerdict(sheet.DuctVelocity(v.Fan, q)), sheet.SpaceVerdict(v.Fan)) {
+			if d.Level >= sheet.Watch {
+				all = append(all, d)
+			}
+		}
+		worst := v.brief("at", sheet.Worst(all))
+		if worst.Reason == "" {
+			worst.Reason = v.T("air.within")
+		}
+		body = append(body, worst.UI())
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("air.label")).Body(body...)
 }
@@ -122,7 +133,8 @@ func (v *airView) hood() app.UI {
 	velocity := sheet.DuctVelocity(f, q)
 	duct, hood, space := sheet.DuctVerdict(velocity), sheet.HoodVerdict(f, q), sheet.SpaceVerdict(f)
 	summary := ""
-	if worst, judged := firmest(hood, duct, space); judged {
+	if judged := v.hoodVerdicts(hood, duct, space); len(judged) > 0 {
+		worst := sheet.Worst(judged)
 		summary = v.T("level." + string(levels[worst.Level]))
 		if worst.Level != sheet.Within {
 			summary += ": " + v.T("rule."+string(worst.Rule))
@@ -140,22 +152,26 @@ func (v *airView) hood() app.UI {
 	})
 }
 
-// firmest returns the worst of the verdicts that judge something, for where a
-// closed section must not hide it.
-func firmest(all ...sheet.Verdict) (worst sheet.Verdict, judged bool) {
-	for _, d := range all {
-		if d.Level != sheet.Unjudged && (!judged || d.Level > worst.Level) {
-			worst, judged = d, true
-		}
+// hoodVerdicts leaves out what nothing was entered for.
+func (v *airView) hoodVerdicts(hood, duct, space sheet.Verdict) (all []sheet.Verdict) {
+	h := &v.Fan.Hood
+	if h.Listing.State() != record.Unknown || h.LabelAirflow.State() != record.Unknown || h.Airflow.State() != record.Unknown {
+		all = append(all, hood)
 	}
-	return worst, judged
+	if h.DuctWidth.State() != record.Unknown || h.DuctDiameter.State() != record.Unknown {
+		all = append(all, duct)
+	}
+	if h.SpacePressure.State() != record.Unknown {
+		all = append(all, space)
+	}
+	return all
 }
 
 func (v *airView) reference() app.UI {
 	return v.section("reference", v.T("section.reference"), v.T("section.reference.sub"), func() app.UI {
 		keys := []string{"same-wheel", "target.speed", "target.airflow", "target.pressure", "target.power", "target.air-temperature"}
 		if v.Fan.SameWheel.Value() == record.No {
-			keys[1] = "target.rated-speed"
+			keys[1], keys[4] = "target.rated-speed", "target.rated-power"
 		}
 		if v.Fan.Target.Airflow.State() != record.Known {
 			keys = append(keys, "old.speed", "old.airflow", "old.pressure")

@@ -46,7 +46,7 @@ func (v *driveView) headline() app.UI {
 func (v *driveView) below() app.UI {
 	var body []app.UI
 	m, _ := sheet.NextMove(v.Fan, v.t)
-	moving := v.t.Set >= 0 && m.Do != sheet.DoHold
+	moving := v.t.Set >= 0 && m.Do != sheet.DoHold && m.Do != sheet.DoTension && m.Do != sheet.DoCheck
 	worst, judged := sheet.Standing(v.Fan, v.t, m)
 	if judged {
 		body = append(body, v.verdict("setting", worst).UI())
@@ -83,6 +83,11 @@ func (v *driveView) follow(r sheet.Row) string {
 	if !r.Base.Known || r.Base.V == 0 {
 		return ""
 	}
+	for _, d := range r.Verdicts {
+		if d.Rule == sheet.RuleTravel && d.Level == sheet.Watch { // the base has not that far to go
+			return v.reason(d)
+		}
+	}
 	key, far := "follow.away", r.Base.V
 	if far < 0 {
 		key, far = "follow.toward", -far
@@ -96,8 +101,13 @@ func (v *driveView) follow(r sheet.Row) string {
 // move words the next move, relative to the hand.
 func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 	switch m.Do {
-	case sheet.DoHold:
-		return v.T("move.hold")
+	case sheet.DoHold, sheet.DoCheck:
+		return v.T("move." + string(m.Do))
+	case sheet.DoTension:
+		return v.T("move.tension", "to", v.setting(m.To))
+	case sheet.DoFrequency:
+		s, hz := v.Figure(&unit.Cycles, float64(m.Frequency))
+		return v.T("move.frequency", "f", s+" "+hz)
 	case sheet.DoNone:
 		return v.T("move.none." + string(m.Why))
 	case sheet.DoFixed:

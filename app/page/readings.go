@@ -35,8 +35,9 @@ func (v *driveView) addReading() {
 		if t == nil {
 			panic("the log is full")
 		}
-		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay {
+		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension {
 			v.must(record.Step(&t.Turns, m.To))
+			t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
 		}
 		v.must(t.At.Set(v.now()))
 		v.open["reading "+t.ID] = true

@@ -26,7 +26,7 @@ var parts = []part{
 		"new.turns", "new.most-turns", "new.flange-lead", "new.motor-sheave", "new.motor-sheave-outside", "new.motor-sheave-gap", "new.groove-angle",
 		"new.fan-sheave", "new.fan-sheave-outside", "new.groove"}},
 	{"base", []string{"new.center-distance", "new.travel-toward", "new.travel-away", "new.belt-number"}},
-	{"reference", []string{"target.airflow", "target.pressure", "target.power", "target.air-temperature", "old.airflow", "old.pressure", "altitude"}},
+	{"reference", []string{"target.rated-power", "target.airflow", "target.pressure", "target.power", "target.air-temperature", "old.airflow", "old.pressure", "altitude"}},
 	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
 	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
 		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},

@@ -16,6 +16,9 @@ func (v *driveView) turns() app.UI {
 	if f := v.t.Speed.Fault; f != nil {
 		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.faulty(f)))
 	}
+	if v.Fan.New.Sheave.Value() == record.Fixed {
+		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("field-note").Text(v.T("turns.fixed")), v.amps())
+	}
 	if len(v.t.Rows) == 0 {
 		return app.Section().Class("turns").Body(app.H2().Text(v.T("turns.title")), app.P().Class("answer-missing").Text(v.T("turns.wanting")),
 			v.wanted("turns", v.t.Speed.Wanted, mostWanted))

@@ -131,6 +131,9 @@ func (b *bench) unjudged(v sheet.Verdict) string {
 	if len(v.Wanted) > 0 {
 		missing = b.T("wanted", "places", b.list(v.Wanted))
 	}
+	if settle := known(v.Wanted); settle && v.Value.Scale != nil {
+		missing = b.T("settled", "places", b.list(v.Wanted))
+	}
 	switch own := "rule." + string(v.Rule) + ".unjudged"; {
 	case v.Value.Scale != nil && v.Limit.Scale != nil:
 		return strings.TrimSpace(b.T("unjudged.close", "what", what, "value", b.figure(v.Value), "limit", b.figure(v.Limit)) + " " + missing)
@@ -154,9 +157,26 @@ func (b *bench) figure(f sheet.Figure) string {
 func (b *bench) list(ps []record.Place) string {
 	var names []string
 	for _, p := range ps[:min(len(ps), 3)] {
-		names = append(names, b.full(b.keyOf(p)))
+		names = append(names, b.named(p))
 	}
 	return strings.Join(names, ", ") + b.others(len(ps)-3)
+}
+
+// named names a place within a sentence.
+func (b *bench) named(p record.Place) string { return question(b.full(b.keyOf(p))) }
+
+// question takes the mark off a label that asks.
+func question(label string) string { return strings.Trim(label, "?¿") }
+
+// known tells whether all of some places hold something, so that only a surer
+// value would help.
+func known(ps []record.Place) bool {
+	for _, p := range ps {
+		if p.State() != record.Known {
+			return false
+		}
+	}
+	return len(ps) > 0
 }
 
 // others says how many were left out.
@@ -172,7 +192,7 @@ func (b *bench) first(ps []record.Place) string {
 	if len(ps) == 0 {
 		return ""
 	}
-	return b.label(b.keyOf(ps[0])) + b.others(len(ps)-1)
+	return question(b.label(b.keyOf(ps[0]))) + b.others(len(ps)-1)
 }
 
 // sourceOf names where a method stands, and how that is known.
@@ -183,7 +203,7 @@ func (b *bench) sourceOf(method string) string {
 	}
 	var refs []string
 	for _, r := range m.Refs {
-		refs = append(refs, strings.TrimSpace(r.Title+" "+r.Where))
+		refs = append(refs, strings.TrimSuffix(r.Title+", "+r.Where, ", "))
 	}
 	known := b.T("known." + string(m.Known))
 	if len(refs) == 0 {

@@ -79,8 +79,11 @@ func settingSpeed(f *record.Fan, t Table, r Row) Answer[unit.Speed] {
 	Use(&a, "nᵣ", t.Speed)
 	Take(&a, "t", r.Turns)
 	Use(&a, "d", MotorPitchAt(&f.New, fixed(r.Turns, "")))
-	if t.Basis.Known() {
-		Use(&a, "P₁", t.Basis.Power).Band = 0 // a little of the motor's slip, and so of no weight
+	if l := t.line; l != nil && l.ratio > 0 {
+		Take(&a, "ns", l.sync)
+		Take(&a, "s", l.slip)
+		Take(&a, "P / Pp", unit.Ratio(l.loadAt(r.Speed)))
+		Take(&a, "Pᵣ / Pp", unit.Ratio(l.loadAt(t.Speed.Value)))
 	}
 	v := Solve(&a, t.From, "drive.setting", nil, func() (unit.Speed, error) { return r.Speed, nil })
 	v.Band = unit.Speed(r.band) * r.Speed

@@ -171,7 +171,7 @@ func Expected(f *record.Fan, s *record.Side) Answer[unit.Speed] {
 func CountedSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
 	var a Ask
 	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
-	i := Use(&a, "i", CountedRatio(s))
+	i := Use(&a, "r", CountedRatio(s))
 	return Solve(&a, FromCount, "drive.counted", nil, func() (unit.Speed, error) {
 		return n.V() * unit.Speed(i.V()), nil
 	})

@@ -30,6 +30,8 @@ func ampsIn(f *record.Fan, b *Basis, speed Answer[unit.Speed], denser Answer[uni
 	if known(&s.NoLoadAmps) {
 		i0 := Want(&a, "I₀", &s.NoLoadAmps)
 		i0.Band, at["i0"] = 0, i0.Term
+	} else { // shown for what it is; the ends of the methods already hold it
+		Take(&a, "I₀", amps.V()*(leastNoLoad+mostNoLoad)/2).Band = float64(amps.V() * (mostNoLoad - leastNoLoad) / 2)
 	}
 	p.Band = 0 // the ends of the methods already hold it
 	if speed.From == FromTrial && b.trial != nil && speed.Value == b.Speed.Value {
@@ -104,7 +106,7 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	v.Cold = cold.Value != 1
 	if v.Level == Within && f.ColdestAir.State() != record.Known {
 		if colder := ampsIn(f, b, speed, fixed(b.frozen(), "air.density.ratio")); l.judge(colder.Low(), colder.High()).Level != Within {
-			v.Level, v.Wanted = Unjudged, []record.Place{&f.ColdestAir}
+			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{&f.ColdestAir}}
 		}
 	}
 	if v.Level == Unjudged && len(v.Wanted) == 0 {

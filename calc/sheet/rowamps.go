@@ -66,7 +66,7 @@ func (w *worksheet) judgeMotor(r *Row) {
 	v.Cold = w.cold != 1
 	if v.Level == Within && w.frozen > 0 {
 		if low, high, err := b.amps(m, least*w.frozen, most*w.frozen); err != nil || w.limits.judge(low, high).Level != Within {
-			v.Level, v.Wanted = Unjudged, []record.Place{&w.f.ColdestAir}
+			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{&w.f.ColdestAir}}
 		}
 	}
 	if v.Level == Unjudged && len(v.Wanted) == 0 {

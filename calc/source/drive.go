@@ -3,14 +3,14 @@ package source
 var driveMethods = []Method{
 	{
 		Key:     "drive.speed",
-		Formula: "n₂ = n₁ · d₁ / d₂",
+		Formula: "n₂ = n₁ · d / D",
 		Valid:   "Pitch diameters; no belt slip.",
 		Refs:    []Ref{MachineElements.At("example 7-1"), VentilationManual.At("2.7")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "drive.speed.slip",
-		Formula: "n₂ = n₁ · d₁ / d₂ · (1 − s)",
+		Formula: "n₂ = n₁ · d / D · (1 − s)",
 		Valid:   "Pitch diameters; a sound belt slips and creeps 0.5 to 1.5 % (memory).",
 		Known:   Derived,
 	},
@@ -116,20 +116,20 @@ var driveMethods = []Method{
 	},
 	{
 		Key:     "drive.adjustable",
-		Formula: "d = d₁ − (N − N₁) · (d₁ − d₂) / (N₂ − N₁);  Δd / N = p / tan(α / 2)",
+		Formula: "d = d₁ − (t − t₁) · (d₁ − d₂) / (t₂ − t₁);  Δd / t = p / tan(α / 2)",
 		Valid:   "Straight flanks, one moving flange; turns from fully closed.",
 		Refs:    []Ref{VentilationManual.At("2.7, usual range ± 30 %")},
 		Known:   Derived,
 	},
 	{
 		Key:     "drive.adjustable.usual",
-		Formula: "0 ≤ N ≤ 5 (A, AX, 4L);  1 ≤ N ≤ 6 (B, BX, 5L)",
+		Formula: "0 ≤ t ≤ 5 (A, AX, 4L);  1 ≤ t ≤ 6 (B, BX, 5L)",
 		Valid:   "Usual openings; a sheave's own instructions rule.",
 		Known:   CommonPractice,
 	},
 	{
 		Key:     "drive.adjustable.shift",
-		Formula: "x = N · p / 2",
+		Formula: "x = t · p / 2",
 		Valid:   "One moving flange; 16 threads to the inch unless measured (common practice).",
 		Known:   Derived,
 	},
@@ -160,7 +160,7 @@ var driveMethods = []Method{
 	},
 	{
 		Key:     "drive.middle",
-		Formula: "N = Nmax / 2",
+		Formula: "t = tmax / 2",
 		Valid:   "A sheave chosen so that it can be set both ways.",
 		Known:   CommonPractice,
 	},
@@ -178,7 +178,7 @@ var driveMethods = []Method{
 	},
 	{
 		Key:     "drive.swapped",
-		Formula: "d₂ ≥ d₁",
+		Formula: "D ≥ d",
 		Valid:   "A fan turns slower than its motor; a hint that the sheaves were entered the wrong way around.",
 		Known:   CommonPractice,
 	},

@@ -16,7 +16,7 @@ var (
 	MechanicalDesign   = Publication{"mechanical-design", "Mechanical Engineering Design, solutions manual, chapter 17", "stored copy", LookedUp}
 	VentilationManual  = Publication{"mo-114", "Maintenance and Operation of Ventilation Systems", "NAVFAC MO-114, volume 3", LookedUp}
 	ElectricalScience  = Publication{"hdbk-1011", "DOE Fundamentals Handbook: Electrical Science, volume 4", "DOE-HDBK-1011/4", LookedUp}
-	MachineryCourse    = Publication{"machinery-course", "University course in electric machinery, solution of problem 9-5", "title not seen", LookedUp}
+	MachineryCourse    = Publication{"machinery-course", "Solutions of a university course in electric machinery", "title not seen", LookedUp}
 	ElectricalMachines = Publication{"electrical-machines", "Electrical Machines-2, textbook examples", "inputs of the examples only", LookedUp}
 	MotorStandard      = Publication{"mg-1", "NEMA MG 1: Motors and Generators", "", Memory}
 	MotorGuide         = Publication{"mg-1-condensed", "NEMA MG 1, condensed: information guide", "2011, sections 9.9 and 9.10 in part", LookedUp}
