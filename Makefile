@@ -22,8 +22,9 @@ run: wasm ## build the site quickly and serve it on localhost
 site: wasm ## write the site into dist/, for any static host; BASE=/tools/fans/ for a path
 	go run ./app site -out dist -base $(BASE)
 
-wasm: ## compile the program for the browser
-	$(WASM) -o .build/app.wasm ./app
+wasm: ## compile the program for the browser, against go-app without its server
+	go run ./app/thin .build
+	$(WASM) -modfile=.build/thin.mod -o .build/app.wasm ./app
 
 test: vet unit site browser ## everything that must hold before a change goes in
 
