@@ -70,7 +70,7 @@ func each(t *testing.T, f func(t *testing.T, k collection)) {
 }
 
 // elsewhere are the files of another form, with the package whose tests read them.
-var elsewhere = map[string]string{"units": "unit"}
+var elsewhere = map[string]string{"units": "unit", "icu-numbers": "number"}
 
 func TestEveryFileOfCasesIsRun(t *testing.T) {
 	files, err := filepath.Glob("../../../testdata/published/*.csv")
