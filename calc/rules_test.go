@@ -35,6 +35,7 @@ var may = map[string][]string{
 	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway", "record"},
 	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway"},
 	"internal/hostile":   {"limit"},
+	"internal/check":     {"limit"},
 }
 
 // outside lists the imports from other modules, by file or folder.

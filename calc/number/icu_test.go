@@ -82,10 +82,6 @@ var (
 	narrowSpace = replaced("French groups with the narrow no-break space in CLDR 48, with the wide one in CLDR 32", "\u00a0", "\u202f")
 	apostrophe  = replaced("Swiss groups are parted by the typewriter's apostrophe in CLDR 48, by ’ in CLDR 32", "’", "'")
 	mathMinus   = replaced("Croatian has the mathematical minus in CLDR 48, the hyphen in CLDR 32", "-", "−")
-	lakhs       = difference{
-		"Nepali groups in twos above the thousands in CLDR 48, in threes in CLDR 32",
-		func(_ string, r icuRow) string { return r.write(locale("mr")) }, // the same digits, so grouped
-	}
 
 	differences = map[string][]difference{
 		"fr": {narrowSpace}, "fr-CH": {narrowSpace},
@@ -94,7 +90,7 @@ var (
 		"pt-PT": {fourTogether("\u00a0")}, "pl": {fourTogether("\u00a0")}, "hu": {fourTogether("\u00a0")},
 		"bg": {fourTogether("\u00a0")}, "et": {fourTogether("\u00a0")}, "lv": {fourTogether("\u00a0")},
 		"hr":    {mathMinus},
-		"ne":    {lakhs},
+		"ne":    {writtenBy("Nepali groups in twos above the thousands in CLDR 48, in threes in CLDR 32; Marathi has the same digits", "mr")},
 		"ar":    {writtenBy("Arabic without a country has European digits in CLDR 48, its own in CLDR 32", "ar-u-nu-latn")},
 		"ar-EG": {writtenBy("x/text's tables give Egypt European digits", "ar-u-nu-arab")},
 	}
