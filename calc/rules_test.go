@@ -36,6 +36,7 @@ var may = map[string][]string{
 	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway"},
 	"internal/hostile":   {"limit"},
 	"internal/check":     {"limit"},
+	"internal/mutate":    {"internal/published", "unit"},
 }
 
 // outside lists the imports from other modules, by file or folder.

@@ -103,6 +103,9 @@ func TestNumbersAreWrittenAsICU(t *testing.T) {
 	for _, r := range icuRows(t) {
 		locales[r.locale] = true
 		got := r.write(locale(r.locale))
+		if own, err := locale(r.locale).Number(got); err != nil || own.Value != r.plain {
+			t.Errorf("%s: %v is rounded to %v, %v; by ICU to %v", r.locale, r.number, own.Value, err, r.plain)
+		}
 		for _, d := range differences[r.locale] {
 			mended := d.mend(got, r)
 			if mended != got {

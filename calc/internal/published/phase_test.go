@@ -9,12 +9,6 @@ import (
 	"roofside/calc/unit"
 )
 
-var phaseUnanswered = map[string]string{
-	"A04": "a bill, no answer of the library",
-	"A06": "one motor's test, no formula behind it",
-	"A33": "one motor's typical curve, no formula behind it",
-}
-
 var phaseAnswers = map[string]answer{
 	"A01": unbalanceAndLeg, "A09": unbalanceAndLeg,
 	"A02": func(c Case) Results {

@@ -9,21 +9,6 @@ import (
 	"roofside/calc/unit"
 )
 
-var racewayUnanswered = map[string]string{
-	"B01": lockedRotor, "B02": lockedRotor, "B03": lockedRotor, "B53": lockedRotor,
-	"B44": "a saving of energy, no answer of the library",
-	"B45": "a loss of energy in wiring, no answer of the library",
-	"B47": "a loss of energy in wiring, no answer of the library",
-	"B48": "a bill, no answer of the library",
-	"B51": "a rule for makers of motors, no formula behind it",
-	"D38": "the table of terminal housings was not read; only this row is known",
-	"D58": "another country's rule, which the tool does not use",
-	"E04": "water at another temperature than that of the conventional inch, which the tool uses",
-	"E12": "another country's guidance, which the tool does not use",
-}
-
-const lockedRotor = "locked-rotor current is no answer of the library"
-
 var racewayAnswers = map[string]answer{
 	"D01": insideOf, "D02": insideOf, "D04": insideOf, "D05": insideOf, "D06": insideOf,
 	"D08": func(c Case) Results {
