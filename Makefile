@@ -62,5 +62,8 @@ fuzz: ## each fuzz target for 30 s; FUZZ=5m for longer
 mutate: ## change figures by 1 %, one at a time: a test must fail; MUTATE=-all for every one
 	go run ./calc/internal/mutate $(MUTATE)
 
+counts: ## how many published, derived and recalled cases each formula has
+	@go test -count=1 -run Counts -v ./calc/internal/published
+
 golden: ## rewrite our own kept output; review the difference
 	go test $$(grep -rl --include='*_test.go' 'flag.Bool("update"' . | xargs -rn1 dirname | sort -u) -update
