@@ -243,3 +243,45 @@ func TestLengthTolerance(t *testing.T) {
 		check.Broken(t, "outside", err, "number", limit.NotTabulated)
 	}
 }
+
+// The first value past each bound is refused, the last before it answered.
+func TestBounds(t *testing.T) {
+	const d, D, touching = 4 * in, 10 * in, 7 * in
+	for _, edge := range []struct {
+		name      string
+		parameter string
+		rule      limit.Rule
+		at        func(x unit.Length) error // refuses below 1
+	}{
+		{"arc", "center", limit.SheavesOverlap, func(x unit.Length) error { _, err := belt.Arc(d, D, touching*x); return err }},
+		{"span", "center", limit.SheavesOverlap, func(x unit.Length) error { _, err := belt.Span(d, D, touching*x); return err }},
+		{"length", "center", limit.SheavesOverlap, func(x unit.Length) error { _, err := belt.OpenLength(d, D, touching*x); return err }},
+		{"short center", "pitchLength", limit.BeltTooShort, func(x unit.Length) error {
+			_, err := belt.ApproximateCenter(d, D, x*check.Value[unit.Length](t)(belt.ApproximateLength(d, D, touching*(1+1e-9))))
+			return err
+		}},
+		{"center", "pitchLength", limit.BeltTooShort, func(x unit.Length) error {
+			_, err := belt.CenterFromLength(d, D, x*check.Value[unit.Length](t)(belt.OpenLength(d, D, touching*(1+1e-9))))
+			return err
+		}},
+	} {
+		check.Broken(t, edge.name, edge.at(1-1e-4), edge.parameter, edge.rule)
+		if err := edge.at(1 + 1e-4); err != nil {
+			t.Errorf("%s just within: %v", edge.name, err)
+		}
+	}
+	// Where the square root of the short form has nothing left: 32·(D−d)² past B² by 0.5 %.
+	B := 6 * in * unit.Length(math.Sqrt(32/1.005))
+	_, err := belt.ApproximateCenter(d, D, (B+2*math.Pi*(d+D))/4)
+	check.Broken(t, "short form without a root", err, "pitchLength", limit.BeltTooShort)
+
+	if n := check.Value[int](t)(belt.BeltsNeeded(2.99*unit.Horsepower, unit.Horsepower)); n != 3 {
+		t.Errorf("2.99 times a belt's rating takes %d belts", n)
+	}
+	if n := check.Value[int](t)(belt.DatumNumber(drive.SectionA, 2.3*in)); n != 1 {
+		t.Errorf("2.3 in is A%d", n)
+	}
+	if _, err := belt.StaticTension(unit.Horsepower, 1, 0.1*unit.Degree, 1, 0, belt.TensionByStatics); err != nil {
+		t.Errorf("a tenth of a degree of arc: %v", err)
+	}
+}
