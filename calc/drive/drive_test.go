@@ -102,8 +102,8 @@ func TestHarmonic(t *testing.T) {
 		measured unit.Speed
 		want     drive.Multiple
 	}{
-		{1000, drive.Plain}, {1790, drive.Plain}, {1810, drive.Twice}, {2000, drive.Twice}, {2190, drive.Twice}, {2210, drive.Plain},
-		{440, drive.Plain}, {460, drive.Half}, {500, drive.Half}, {540, drive.Half}, {560, drive.Plain}, {3000, drive.Plain},
+		{1000, drive.Plain}, {1799, drive.Plain}, {1801, drive.Twice}, {2000, drive.Twice}, {2199, drive.Twice}, {2201, drive.Plain},
+		{449.8, drive.Plain}, {450.2, drive.Half}, {500, drive.Half}, {549.8, drive.Half}, {550.2, drive.Plain}, {3000, drive.Plain},
 	} {
 		if got, err := drive.Harmonic(1000, test.measured); err != nil || got != test.want {
 			t.Errorf("%v rpm where 1000 is expected: %v, %v, want %v", test.measured, got, err, test.want)

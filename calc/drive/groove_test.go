@@ -54,9 +54,14 @@ func TestGrooveTable(t *testing.T) {
 			t.Errorf("%s is marked %s", test.section, g.Known)
 		}
 	}
-	for _, s := range []drive.Section{drive.Section4L, drive.Section5L} {
-		if g, err := drive.GrooveOf(s, drive.Standard); err != nil || g.Known != source.Memory {
-			t.Errorf("%s: %v, %v, want it marked as memory", s, g.Known, err)
+	// Light-duty belts run in the same metal (memory).
+	for light, same := range map[drive.Section]drive.Section{drive.Section4L: drive.SectionA, drive.Section5L: drive.SectionB} {
+		for _, groove := range []drive.GrooveType{drive.Standard, drive.Combination} {
+			want := check.Value[drive.Groove](t)(drive.GrooveOf(same, groove))
+			want.Section, want.Least, want.Known = light, 0, source.Memory
+			if got := check.Value[drive.Groove](t)(drive.GrooveOf(light, groove)); got != want {
+				t.Errorf("%s in a %s groove is %+v, want %+v", light, groove, got, want)
+			}
 		}
 	}
 	if n := len(drive.Grooves()); n != 12 {
@@ -154,8 +159,9 @@ func TestOutsideBetweenTwoAngles(t *testing.T) {
 
 func TestNarrowSections(t *testing.T) {
 	length := check.Value[unit.Length](t)
-	check.Near(t, "3V", length(drive.PitchFromOutside(5*in, drive.Section3V, drive.Standard)), 4.95*in, 1e-12)
-	check.Near(t, "5V", length(drive.PitchFromOutside(10*in, drive.Section5V, drive.Standard)), 9.90*in, 1e-12)
+	for s, inside := range map[drive.Section]unit.Length{drive.Section3V: 0.05, drive.Section3VX: 0.05, drive.Section5V: 0.10, drive.Section5VX: 0.10} {
+		check.Near(t, string(s), length(drive.PitchFromOutside(10*in, s, drive.Standard)), (10-inside)*in, 1e-12)
+	}
 	for s, want := range map[drive.Section]float64{drive.Section3V: 2.65, drive.Section3VX: 2.20, drive.Section5V: 7.1, drive.Section5VX: 4.4} {
 		if d, ok := drive.MinimumOutside(s); !ok || math.Abs(d.In(in)-want) > 1e-12 {
 			t.Errorf("%s: least %v, %v", s, d.In(in), ok)

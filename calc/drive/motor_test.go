@@ -32,6 +32,7 @@ func TestPoles(t *testing.T) {
 		{60, 3450, 2}, {60, 3554, 2}, {60, 1725, 4}, {60, 1750, 4}, {60, 1625, 4}, {60, 1140, 6}, {60, 1075, 6}, {60, 850, 8}, {60, 825, 8},
 		{50, 2850, 2}, {50, 1425, 4}, {50, 1455, 4}, {50, 960, 6}, {50, 700, 8},
 		{60, 1800, 4}, {50, 1000, 6}, // at the field's own speed
+		{60, 1441, 4}, {60, 445, 16}, // the most slip and the most poles that are believed
 	} {
 		if got, err := drive.Poles(test.f, test.plate); err != nil || got != test.want {
 			t.Errorf("%v rpm at %v Hz: %v poles, %v, want %v", test.plate, test.f, got, err, test.want)
@@ -44,6 +45,8 @@ func TestPoles(t *testing.T) {
 	}{
 		{"above two poles", 3601, limit.AboveSynchronous},
 		{"between two and four poles", 2000, limit.SlipTooLarge},
+		{"past a fifth of slip", 1439, limit.SlipTooLarge},
+		{"eighteen poles", 398, limit.SlipTooLarge},
 		{"a hand-turned motor", 17.5, limit.SlipTooLarge},
 	} {
 		_, err := drive.Poles(60, test.plate)
@@ -127,8 +130,8 @@ func TestMinimumMotorSheave(t *testing.T) {
 		poles int
 		want  float64 // inches; zero where the rows say nothing
 	}{
-		{0.5, 4, 0}, {0.99, 4, 0}, {1, 4, 2.2}, {1.5, 4, 2.4}, {2, 4, 2.4}, {3, 4, 2.4}, {5, 4, 3.0}, {7.5, 4, 3.0},
-		{10, 4, 3.8}, {15, 4, 4.4}, {15.1, 4, 0}, {20, 4, 0}, {5, 2, 0}, {5, 6, 0},
+		{0.5, 4, 0}, {0.99, 4, 0}, {1, 4, 2.2}, {1.005, 4, 2.4}, {1.5, 4, 2.4}, {3, 4, 2.4}, {3.005, 4, 3.0}, {7.5, 4, 3.0},
+		{7.505, 4, 3.8}, {10, 4, 3.8}, {10.005, 4, 4.4}, {15, 4, 4.4}, {15.1, 4, 0}, {20, 4, 0}, {5, 2, 0}, {5, 6, 0},
 	} {
 		d, ok, err := drive.MinimumMotorSheave(unit.Power(test.hp)*unit.Horsepower, test.poles)
 		if err != nil || ok != (test.want != 0) {

@@ -77,6 +77,7 @@ var indifferent = []struct{ file, line, why string }{
 	{"calc/belt/belt.go", "C := (L - math.Pi*touching) / 2", "where the solver starts"},
 	{"calc/belt/belt.go", "sin := (D - d) / 2 / C", "the solver's slope: it ends at the same root"},
 	{"calc/belt/belt.go", "step := ", "the solver's slope: it ends at the same root"},
+	{"calc/drive/motor.go", "mostPoles = 16", "a whole number of poles"},
 	{"calc/belt/belt.go", "32*r*r > 1", "what is refused here is refused below too"},
 }
 

@@ -146,9 +146,8 @@ var airAnswers = map[string]answer{
 		}
 	},
 	"D21": beltEfficiency, "D22": beltEfficiency, "D23": beltEfficiency, "D24": beltEfficiency, "D25": beltEfficiency,
-	"D26": func(c Case) Results {
-		return Results{"ratio": must(airflow.BeltPartLoad(In[unit.Ratio](c, "torque")))}
-	},
+	"D72": beltEfficiency, "D73": beltEfficiency, "D74": beltEfficiency,
+	"D26": partLoad, "D75": partLoad, "D76": partLoad, "D77": partLoad, "D78": partLoad,
 	"D56": func(c Case) Results {
 		shaft := must(airflow.ShaftPower(In[unit.Voltage](c, "V"), In[unit.Current](c, "I"), In[unit.Ratio](c, "PF"), In[unit.Ratio](c, "eff")))
 		return Results{"bhp_746": shaft / 746 * unit.Horsepower} // the case counts 746 W to the horsepower
@@ -267,6 +266,10 @@ func beltEfficiency(c Case) Results {
 		panic("no such class")
 	}
 	return Results{"eta_belt_max": must(airflow.BeltEfficiency(In[unit.Power](c, "power"), loss))}
+}
+
+func partLoad(c Case) Results {
+	return Results{"ratio": must(airflow.BeltPartLoad(In[unit.Ratio](c, "torque")))}
 }
 
 func hoodRates(c Case) Results {
