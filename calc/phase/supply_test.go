@@ -43,9 +43,18 @@ func TestVoltsAgainstPlate(t *testing.T) {
 }
 
 func TestWideMeterAroundThePlate(t *testing.T) {
-	for share, want := range map[unit.Ratio]phase.Standing{0.0995: phase.Within, 0.1005: phase.Unjudged} {
-		if s := check.Value[phase.Share](t)(phase.VoltsAgainstPlate(230, phase.Meter[unit.Voltage]{Share: share}, 230)); s.Standing != want {
-			t.Errorf("± %v: %s, want %s", share, s.Standing, want)
+	for _, test := range []struct {
+		v     unit.Voltage
+		share unit.Ratio
+		want  phase.Standing
+	}{
+		{230, 0.0995, phase.Within}, {230, 0.1005, phase.Unjudged},
+		{0.99 * 230, 0.085, phase.Within}, {0.985 * 230, 0.09, phase.Unjudged}, // to 0.906 and 0.896 of the plate
+		{1.01 * 230, 0.085, phase.Within}, {1.02 * 230, 0.085, phase.Unjudged}, // to 1.096 and 1.107
+	} {
+		s := check.Value[phase.Share](t)(phase.VoltsAgainstPlate(test.v, phase.Meter[unit.Voltage]{Share: test.share}, 230))
+		if s.Standing != test.want {
+			t.Errorf("%v ± %v: %s, want %s", test.v, test.share, s.Standing, test.want)
 		}
 	}
 }
@@ -127,6 +136,10 @@ func TestVoltsAtMotorWithMeter(t *testing.T) {
 		{506, 0.01, phase.Within, phase.Stop},
 		{480, 0.2, phase.Within, phase.Stop}, // both ends are out, the middle is in
 		{300, 0.01, phase.Stop, phase.Stop},
+		{415.5, 0, phase.Stop, phase.Stop}, {416.5, 0, phase.Watch, phase.Watch},
+		{431.5, 0, phase.Watch, phase.Watch}, {432.5, 0, phase.Within, phase.Within},
+		{503.5, 0, phase.Within, phase.Within}, {504.5, 0, phase.Watch, phase.Watch},
+		{507.5, 0, phase.Watch, phase.Watch}, {508.5, 0, phase.Stop, phase.Stop},
 	} {
 		v := check.Value[phase.Verdict](t)(phase.VoltsAtMotor(test.v, phase.Meter[unit.Voltage]{Share: test.share}, 480))
 		if v.Best != test.best || v.Worst != test.worst || (v.Standing == phase.Unjudged) != (test.best != test.worst) {
@@ -141,7 +154,7 @@ func TestPlateOnSystem(t *testing.T) {
 		want           phase.Standing
 	}{
 		{208, 208, phase.Within}, {200, 208, phase.Within}, {230, 208, phase.Watch}, {232, 208, phase.Stop}, {460, 208, phase.Stop},
-		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {200, 240, phase.Stop},
+		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {218.5, 240, phase.Watch}, {217.8, 240, phase.Stop}, {200, 240, phase.Stop},
 		{460, 480, phase.Within}, {440, 480, phase.Watch}, {230, 480, phase.Stop}, {575, 600, phase.Within},
 	} {
 		if got := check.Value[phase.Standing](t)(phase.PlateOnSystem(test.plate, test.nominal)); got != test.want {
@@ -183,7 +196,7 @@ func TestDeratingOverARange(t *testing.T) {
 	check.Broken(t, "high under value", err, "high", limit.OutOfRange)
 	_, err = phase.DeratingOver(0.04, 0.045, 0.051)
 	check.Broken(t, "may be too unbalanced", err, "high", limit.TooUnbalanced)
-	_, err = phase.ExtraHeating(0.051)
+	_, err = phase.ExtraHeating(0.0502)
 	check.Broken(t, "too unbalanced", err, "unbalance", limit.TooUnbalanced)
 	_, err = phase.HeadroomLeft(0.5, phase.Derating{Factor: 0.9, Low: 0.95, High: 1})
 	check.Broken(t, "derating out of order", err, "derating", limit.OutOfRange)
