@@ -391,7 +391,7 @@ func TestDrop(t *testing.T) {
 	// A power factor of 0.6 has a sine of 0.8: 2 · 10 · (0.78 · 0.6 + 0.065 · 0.8) = 10.4 V.
 	check.Within(t, "at 0.6", drop(raceway.VoltageDrop(raceway.SinglePhase, 10, 1000*unit.Foot, z, 0.6)), 10.4, 1e-9)
 	check.Within(t, "no run", drop(raceway.VoltageDrop(raceway.ThreePhase, 10, 0, z, 0.85)), 0, 0)
-	_, err := raceway.VoltageDrop(raceway.ThreePhase, 10, 1, z, 1.01)
+	_, err := raceway.VoltageDrop(raceway.ThreePhase, 10, 1, z, 1.005)
 	check.Broken(t, "power factor", err, "powerFactor", limit.OutOfRange)
 	_, err = raceway.VoltageDrop("two", 10, 1, z, 0.85)
 	check.Broken(t, "phases", err, "phases", limit.NotTabulated)

@@ -87,6 +87,7 @@ var indifferent = []struct{ file, line, why string }{
 	{"calc/phase/sequence.go", "(1+root), §1)", "a bound for what rounding leaves above it"},
 	{"calc/phase/supply.go", "if s.Low <= §1 &&", "whether the least deviation is 0 or a hundredth, it is within"},
 	{"calc/phase/supply.go", "&& s.High >= §1 {", "whether the least deviation is 0 or a hundredth, it is within"},
+	{"calc/raceway/ampacity.go", "f := unit.Ratio(§1)", "the table's first row stands in for it"},
 }
 
 // least is the smallest number that is a figure; below are allowances for
