@@ -103,7 +103,7 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			near(t, "frequency back", float64(back), float64(f), 1e-12)
+			check.Near(t, "frequency back", float64(back), float64(f), 1e-12)
 			r := n / plate
 			check.Near(t, "equation", n+(1800-plate)*r*r, unit.Speed(30*f), 1e-13)
 			if f < 60 && plate < 1800 {

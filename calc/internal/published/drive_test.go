@@ -130,6 +130,9 @@ var driveAnswers = map[string]answer{
 		}
 		return r
 	},
+	"A46": func(c Case) Results {
+		return Results{"f": must(drive.FrequencyFor(In[unit.Speed](c, "n_plate"), In[unit.Frequency](c, "f_plate"), In[unit.Speed](c, "n"), count(c, "poles")))}
+	},
 	"A32": func(c Case) Results {
 		stages := func(slip unit.Ratio) unit.Speed {
 			n := must(drive.DrivenWithSlip(In[unit.Speed](c, "n1"), In[unit.Length](c, "d1"), In[unit.Length](c, "d2"), slip))
