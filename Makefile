@@ -10,7 +10,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test vet unit browser axe chromium size bench fuzz golden
+.PHONY: help run site wasm test vet unit browser axe chromium size bench fuzz mutate counts golden
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
@@ -59,6 +59,12 @@ fuzz: ## each fuzz target for 30 s; FUZZ=5m for longer
 	    go test -run '^$$' -fuzz "^$$target$$" -fuzztime $(FUZZ) $$package; \
 	  done; \
 	done
+
+mutate: ## change figures by 1 %, one at a time: a test must fail; MUTATE=-all for every one
+	go run ./calc/internal/mutate $(MUTATE)
+
+counts: ## how many published, derived and recalled cases each formula has
+	@go test -count=1 -run Counts -v ./calc/internal/published
 
 golden: ## rewrite our own kept output; review the difference
 	go test $$(grep -rl --include='*_test.go' 'flag.Bool("update"' . | xargs -rn1 dirname | sort -u) -update

@@ -35,6 +35,8 @@ var may = map[string][]string{
 	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway", "record"},
 	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway"},
 	"internal/hostile":   {"limit"},
+	"internal/check":     {"limit"},
+	"internal/mutate":    {"internal/published", "unit"},
 }
 
 // outside lists the imports from other modules, by file or folder.

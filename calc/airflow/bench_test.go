@@ -2,8 +2,10 @@ package airflow_test
 
 import (
 	"testing"
+	"time"
 
 	"roofside/calc/airflow"
+	"roofside/calc/internal/check"
 	"roofside/calc/unit"
 )
 
@@ -11,7 +13,7 @@ var point = airflow.Point{Speed: 900, Flow: 2000 * cfm, Pressure: 1 * inwg, Powe
 
 // Evaluated for every row of a table or plot; none may allocate while its inputs
 // are sound.
-var hot = map[string]func() error{
+var hot = map[string]check.Call{
 	"AtSpeed":        func() error { _, err := airflow.AtSpeed(point, 1000, std); return err },
 	"PowerAtSpeed":   func() error { _, err := airflow.PowerAtSpeed(1*hp, 900, 1000, std, std); return err },
 	"Density":        func() error { _, err := airflow.Density(1500, unit.Celsius(35)); return err },
@@ -22,22 +24,6 @@ var hot = map[string]func() error{
 	"HoodRate":       func() error { _, err := airflow.HoodRate(airflow.Backshelf, airflow.Heavy); return err },
 }
 
-var sink error
+func TestNoAllocations(t *testing.T) { check.Allocations(t, 0, hot) }
 
-func TestNoAllocations(t *testing.T) {
-	for name, f := range hot {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n != 0 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
-}
-
-func BenchmarkAtSpeed(b *testing.B) {
-	b.ReportAllocs()
-	for b.Loop() {
-		sink = hot["AtSpeed"]()
-	}
-}
+func BenchmarkFormulas(b *testing.B) { check.Speed(b, 10*time.Microsecond, hot) }

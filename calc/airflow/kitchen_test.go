@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"roofside/calc/airflow"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/unit"
 )
@@ -23,7 +24,7 @@ func TestHoodRates(t *testing.T) {
 		for i, duty := range duties {
 			q, err := airflow.HoodRate(hood, duty)
 			if want[i] == 0 {
-				broken(t, string(hood), err, "duty", limit.NotAllowed)
+				check.Broken(t, string(hood), err, "duty", limit.NotAllowed)
 				continue
 			}
 			if err != nil || math.Abs(q.In(cfm)-want[i]) > 1e-9 {
@@ -32,19 +33,19 @@ func TestHoodRates(t *testing.T) {
 		}
 	}
 	_, err := airflow.HoodRate("tent", airflow.Light)
-	broken(t, "no such hood", err, "hood", limit.NotTabulated)
+	check.Broken(t, "no such hood", err, "hood", limit.NotTabulated)
 	_, err = airflow.HoodRate(airflow.WallCanopy, "campfire")
-	broken(t, "no such duty", err, "duty", limit.NotTabulated)
+	check.Broken(t, "no such duty", err, "duty", limit.NotTabulated)
 }
 
 // NFPA 96 from memory: 0.02 in wg, about 5 Pa.
 func TestMakeUpLimit(t *testing.T) {
-	near(t, "limit", airflow.MakeUpLimit, 4.98*unit.Pascal, 0.001)
+	check.Near(t, "limit", airflow.MakeUpLimit, 4.98*unit.Pascal, 0.001)
 }
 
 func TestHoodFlowScales(t *testing.T) {
-	flow := value[unit.Flow](t)
-	near(t, "twice as long", flow(airflow.HoodFlow(300*cfm, 10*unit.Foot)), 2*flow(airflow.HoodFlow(300*cfm, 5*unit.Foot)), 1e-14)
-	near(t, "in meters", flow(airflow.HoodFlow(300*cfm, 3.048)), 3000*cfm, 1e-14)
-	near(t, "by area", flow(airflow.HoodFlowByArea(airflow.AreaRateSolidFuel, 6*unit.Foot, 3*unit.Foot)), 3600*cfm, 1e-14)
+	flow := check.Value[unit.Flow](t)
+	check.Near(t, "twice as long", flow(airflow.HoodFlow(300*cfm, 10*unit.Foot)), 2*flow(airflow.HoodFlow(300*cfm, 5*unit.Foot)), 1e-14)
+	check.Near(t, "in meters", flow(airflow.HoodFlow(300*cfm, 3.048)), 3000*cfm, 1e-14)
+	check.Near(t, "by area", flow(airflow.HoodFlowByArea(airflow.AreaRateSolidFuel, 6*unit.Foot, 3*unit.Foot)), 3600*cfm, 1e-14)
 }

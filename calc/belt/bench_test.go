@@ -2,15 +2,17 @@ package belt_test
 
 import (
 	"testing"
+	"time"
 
 	"roofside/calc/belt"
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/unit"
 )
 
 // Evaluated for every half turn of a turns table; none may allocate while its
 // inputs are sound.
-var hot = map[string]func() error{
+var hot = map[string]check.Call{
 	"OpenLength":       func() error { _, err := belt.OpenLength(3.5*in, 9*in, 14*in); return err },
 	"CenterFromLength": func() error { _, err := belt.CenterFromLength(3.5*in, 9*in, 49.3*in); return err },
 	"BaseTravel":       func() error { _, err := belt.BaseTravel(3.5*in, 3.3*in, 9*in, 49.3*in); return err },
@@ -39,32 +41,6 @@ var hot = map[string]func() error{
 	"DatumNumber": func() error { _, err := belt.DatumNumber(drive.SectionB, 49.8*in); return err },
 }
 
-var sink error
+func TestNoAllocations(t *testing.T) { check.Allocations(t, 0, hot) }
 
-func TestNoAllocations(t *testing.T) {
-	for name, f := range hot {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n != 0 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
-}
-
-func BenchmarkOpenLength(b *testing.B)       { run(b, "OpenLength") }
-func BenchmarkCenterFromLength(b *testing.B) { run(b, "CenterFromLength") }
-func BenchmarkBaseTravel(b *testing.B)       { run(b, "BaseTravel") }
-
-func BenchmarkChoices(b *testing.B)       { run(b, "Choices") }
-func BenchmarkStaticTension(b *testing.B) { run(b, "StaticTension") }
-func BenchmarkReadFrequency(b *testing.B) { run(b, "ReadFrequency") }
-func BenchmarkJudge(b *testing.B)         { run(b, "Judge") }
-
-func run(b *testing.B, name string) {
-	b.ReportAllocs()
-	f := hot[name]
-	for b.Loop() {
-		sink = f()
-	}
-}
+func BenchmarkFormulas(b *testing.B) { check.Speed(b, 10*time.Microsecond, hot) }

@@ -7,6 +7,7 @@ import (
 
 	"roofside/calc/belt"
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/source"
 	"roofside/calc/unit"
@@ -23,7 +24,7 @@ func TestStandardLengths(t *testing.T) {
 			t.Fatal(section, len(numbers), known, err)
 		}
 		for i, want := range lengths {
-			near(t, string(section), value[unit.Length](t)(belt.PitchLength(section, numbers[i])).In(in), want, 1e-9)
+			check.Near(t, string(section), check.Value[unit.Length](t)(belt.PitchLength(section, numbers[i])).In(in), want, 1e-9)
 		}
 	}
 	// Numbers of one section and not of the other.
@@ -39,7 +40,7 @@ func TestStandardLengths(t *testing.T) {
 		}
 	}
 	_, _, err := belt.StandardNumbers("Q")
-	broken(t, "no such section", err, "section", limit.NotTabulated)
+	check.Broken(t, "no such section", err, "section", limit.NotTabulated)
 }
 
 // Narrow belts (memory) step as the preferred numbers of the series R40 do, of
@@ -80,7 +81,7 @@ func TestEveryListAscendsAndSaysHowItIsKnown(t *testing.T) {
 		}
 		last := unit.Length(0)
 		for _, n := range numbers {
-			l := value[unit.Length](t)(belt.PitchLength(s, n))
+			l := check.Value[unit.Length](t)(belt.PitchLength(s, n))
 			if l <= last {
 				t.Errorf("%s%d is %v after %v", s, n, l, last)
 			}
@@ -103,23 +104,23 @@ func TestEveryListAscendsAndSaysHowItIsKnown(t *testing.T) {
 func TestOutsideLengthFitsTheSheaves(t *testing.T) {
 	const od = 10 * in
 	for _, s := range []drive.Section{drive.Section4L, drive.Section5L, drive.Section3V, drive.Section3VX, drive.Section5V, drive.Section5VX} {
-		pd := value[unit.Length](t)(drive.PitchFromOutside(od, s, drive.Standard))
-		inside := 60*in - value[unit.Length](t)(belt.PitchLength(s, 600))
-		near(t, string(s), inside, math.Pi*(od-pd), 1e-9)
+		pd := check.Value[unit.Length](t)(drive.PitchFromOutside(od, s, drive.Standard))
+		inside := 60*in - check.Value[unit.Length](t)(belt.PitchLength(s, 600))
+		check.Near(t, string(s), inside, math.Pi*(od-pd), 1e-9)
 	}
 	// A41 lies near 4L430, and a B belt near 3 in over its number (memory).
-	light, classical := value[unit.Length](t)(belt.PitchLength(drive.Section4L, 430)), value[unit.Length](t)(belt.PitchLength(drive.SectionA, 41))
-	near(t, "4L430 and A41", light.In(in), classical.In(in), 0.01)
-	light, classical = value[unit.Length](t)(belt.PitchLength(drive.Section5L, 430)), value[unit.Length](t)(belt.PitchLength(drive.SectionB, 40))
-	near(t, "5L430 and B40", light.In(in), classical.In(in), 0.01)
+	light, classical := check.Value[unit.Length](t)(belt.PitchLength(drive.Section4L, 430)), check.Value[unit.Length](t)(belt.PitchLength(drive.SectionA, 41))
+	check.Near(t, "4L430 and A41", light.In(in), classical.In(in), 0.01)
+	light, classical = check.Value[unit.Length](t)(belt.PitchLength(drive.Section5L, 430)), check.Value[unit.Length](t)(belt.PitchLength(drive.SectionB, 40))
+	check.Near(t, "5L430 and B40", light.In(in), classical.In(in), 0.01)
 }
 
 func TestNearestSizes(t *testing.T) {
 	drives(func(d, D, C unit.Length) {
-		l := value[unit.Length](t)(belt.OpenLength(d, D, C))
+		l := check.Value[unit.Length](t)(belt.OpenLength(d, D, C))
 		s, b, err := belt.NearestSizes(drive.SectionB, l)
 		if l < 36.8*in || l > 300.3*in {
-			broken(t, "beyond the list", err, "pitchLength", limit.NotTabulated)
+			check.Broken(t, "beyond the list", err, "pitchLength", limit.NotTabulated)
 			return
 		}
 		if err != nil {
@@ -130,27 +131,27 @@ func TestNearestSizes(t *testing.T) {
 		}
 		shorter, longer, err := belt.Choices(drive.SectionB, d, D, C)
 		if err != nil { // the shorter belt does not reach around the sheaves
-			broken(t, "too short", err, "center", limit.BeltTooShort)
+			check.Broken(t, "too short", err, "center", limit.BeltTooShort)
 			return
 		}
 		for _, c := range []belt.Choice{shorter, longer} {
-			near(t, "length at the choice's center", value[unit.Length](t)(belt.OpenLength(d, D, c.Center)), c.Length, 1e-9)
-			near(t, "move", C+c.Move, c.Center, 1e-12)
+			check.Near(t, "length at the choice's center", check.Value[unit.Length](t)(belt.OpenLength(d, D, c.Center)), c.Length, 1e-9)
+			check.Near(t, "move", C+c.Move, c.Center, 1e-12)
 		}
 		if shorter.Move > 1e-9*C || longer.Move < -1e-9*C {
 			t.Errorf("the shorter belt moves %v, the longer %v", shorter.Move, longer.Move)
 		}
 	})
 	_, _, err := belt.Choices(drive.SectionA, 3*in, 4*in, 2*in)
-	broken(t, "overlapping", err, "center", limit.SheavesOverlap)
+	check.Broken(t, "overlapping", err, "center", limit.SheavesOverlap)
 	_, _, err = belt.Choices(drive.SectionA, 3*in, 4*in, 100*in)
-	broken(t, "longer than any", err, "center", limit.NotTabulated)
+	check.Broken(t, "longer than any", err, "center", limit.NotTabulated)
 	_, err = belt.PitchLength(drive.Section4L, 7)
-	broken(t, "outside in", err, "number", limit.BeltTooShort)
+	check.Broken(t, "outside in", err, "number", limit.BeltTooShort)
 	_, err = belt.PitchLength(drive.Section4L, 10001)
-	broken(t, "too long", err, "number", limit.OutOfRange)
+	check.Broken(t, "too long", err, "number", limit.OutOfRange)
 	_, err = belt.PitchLength(drive.Section4L, 0)
-	broken(t, "none", err, "number", limit.NotPositive)
+	check.Broken(t, "none", err, "number", limit.NotPositive)
 }
 
 func TestBaseReach(t *testing.T) {
@@ -173,17 +174,17 @@ func TestBaseReach(t *testing.T) {
 		if err != nil || b.Reach != test.want {
 			t.Errorf("%s: %+v, %v, want %s", test.name, b, err, test.want)
 		}
-		near(t, test.name+": toward and away", b.Toward+b.Away, (test.toward+test.away)*in, 1e-12)
+		check.Near(t, test.name+": toward and away", b.Toward+b.Away, (test.toward+test.away)*in, 1e-12)
 	}
-	long := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionB, 98))
-	near(t, "2 per cent of B98", long.Toward.In(in), 1.996, 1e-9)
-	near(t, "3 per cent of B98", long.Away.In(in), 2.994, 1e-9)
+	long := check.Value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionB, 98))
+	check.Near(t, "2 per cent of B98", long.Toward.In(in), 1.996, 1e-9)
+	check.Near(t, "3 per cent of B98", long.Away.In(in), 2.994, 1e-9)
 	for _, number := range []int{26, 60} {
-		if a := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionAX, number)); a != need {
+		if a := check.Value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionAX, number)); a != need {
 			t.Errorf("AX%d: %+v", number, a)
 		}
 	}
-	if a := value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionA, 61)); a == need {
+	if a := check.Value[belt.Allowance](t)(belt.TravelAllowance(drive.SectionA, 61)); a == need {
 		t.Error("A61 has the short belts' allowance")
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"roofside/calc/belt"
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/unit"
 )
@@ -27,7 +28,7 @@ func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
 	for range 5000 {
 		force := unit.Force(1+9*random.Float64()) * lbf
 		span := unit.Length(8+40*random.Float64()) * in
-		h := value[unit.Length](t)(belt.DeflectionDistance(span))
+		h := check.Value[unit.Length](t)(belt.DeflectionDistance(span))
 		deflection := h * unit.Length(0.7+0.6*random.Float64())
 		forceOff, deflectionOff := force*unit.Force(0.1*random.Float64()), deflection*unit.Length(0.2*random.Float64())
 		r, err := belt.ReadForce(force, forceOff, deflection, deflectionOff, span)
@@ -75,8 +76,8 @@ func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
 func TestSetBeltIsWithin(t *testing.T) {
 	pulls(func(power unit.Power, v unit.Velocity, arc unit.Angle, belts int) {
 		const m, span = 0.105 * unit.KilogramPerMeter, 14 * in
-		tension := value[unit.Force](t)(belt.StaticTension(power, v, arc, belts, 0, belt.TensionByStatics))
-		f := value[belt.Forces](t)(belt.ForceBands(tension, 0))
+		tension := check.Value[unit.Force](t)(belt.StaticTension(power, v, arc, belts, 0, belt.TensionByStatics))
+		f := check.Value[belt.Forces](t)(belt.ForceBands(tension, 0))
 		for _, test := range []struct {
 			share unit.Force
 			band  belt.Band
@@ -86,12 +87,12 @@ func TestSetBeltIsWithin(t *testing.T) {
 			{1.45, f.New, belt.Loose}, {1.75, f.New, belt.Taut}, {2.05, f.New, belt.Tight},
 		} {
 			at := tension * test.share
-			h := value[unit.Length](t)(belt.DeflectionDistance(span))
-			byForce := value[belt.Reading](t)(belt.ReadForce(at/16, 0, h, 0, span))
-			hz := value[unit.Frequency](t)(belt.FrequencyFromTension(m, span, at))
-			byFrequency := value[belt.Reading](t)(belt.ReadFrequency(m, 0, span, hz, 0, 0))
+			h := check.Value[unit.Length](t)(belt.DeflectionDistance(span))
+			byForce := check.Value[belt.Reading](t)(belt.ReadForce(at/16, 0, h, 0, span))
+			hz := check.Value[unit.Frequency](t)(belt.FrequencyFromTension(m, span, at))
+			byFrequency := check.Value[belt.Reading](t)(belt.ReadFrequency(m, 0, span, hz, 0, 0))
 			for _, r := range []belt.Reading{byForce, byFrequency} {
-				if got := value[belt.Verdict](t)(belt.Judge(r, test.band)); got.Tautness != test.want {
+				if got := check.Value[belt.Verdict](t)(belt.Judge(r, test.band)); got.Tautness != test.want {
 					t.Errorf("%v of the tension: %s, want %s", test.share, got.Tautness, test.want)
 				}
 			}
@@ -101,22 +102,22 @@ func TestSetBeltIsWithin(t *testing.T) {
 
 func TestReadingFaults(t *testing.T) {
 	_, err := belt.ReadForce(4*lbf, 4*lbf, 0.2*in, 0, 14*in)
-	broken(t, "force of its own error", err, "forceOff", limit.TooCoarse)
+	check.Broken(t, "force of its own error", err, "forceOff", limit.TooCoarse)
 	_, err = belt.ReadForce(4*lbf, 0, 0.03*in, 0.03*in, 14*in)
-	broken(t, "deflection of its own error", err, "deflectionOff", limit.TooCoarse)
+	check.Broken(t, "deflection of its own error", err, "deflectionOff", limit.TooCoarse)
 	_, err = belt.ReadFrequency(0.1, 1, 14*in, 40, 0, 0)
-	broken(t, "any mass", err, "spread", limit.TooCoarse)
+	check.Broken(t, "any mass", err, "spread", limit.TooCoarse)
 	_, err = belt.ReadFrequency(0.1, 0, 14*in, 40, 40, 0)
-	broken(t, "any frequency", err, "fOff", limit.TooCoarse)
+	check.Broken(t, "any frequency", err, "fOff", limit.TooCoarse)
 	_, err = belt.Judge(belt.Reading{Low: 2, Value: 1, High: 3}, belt.Band{Low: 1, High: 2})
-	broken(t, "reading out of order", err, "reading", limit.OutOfRange)
+	check.Broken(t, "reading out of order", err, "reading", limit.OutOfRange)
 	_, err = belt.Judge(belt.Reading{Low: 1, Value: 1, High: 1}, belt.Band{Low: 2, High: 1})
-	broken(t, "band out of order", err, "allowed", limit.OutOfRange)
+	check.Broken(t, "band out of order", err, "allowed", limit.OutOfRange)
 }
 
 func TestSectionInGroove(t *testing.T) {
 	for _, s := range drive.Sections() {
-		if m := value[belt.Match](t)(belt.SectionInGroove(s, s, drive.Standard)); m != belt.MatchOwn {
+		if m := check.Value[belt.Match](t)(belt.SectionInGroove(s, s, drive.Standard)); m != belt.MatchOwn {
 			t.Errorf("%s in its own groove: %s", s, m)
 		}
 	}
@@ -133,16 +134,16 @@ func TestSectionInGroove(t *testing.T) {
 		{"5V", "3V", drive.Standard, belt.MatchProud},
 		{"3VX", "3V", drive.Standard, belt.MatchKin},
 	} {
-		if m := value[belt.Match](t)(belt.SectionInGroove(test.belt, test.sheave, test.groove)); m != test.want {
+		if m := check.Value[belt.Match](t)(belt.SectionInGroove(test.belt, test.sheave, test.groove)); m != test.want {
 			t.Errorf("%s in %s, %s: %s, want %s", test.belt, test.sheave, test.groove, m, test.want)
 		}
 	}
 	_, err := belt.SectionInGroove("3V", "3V", drive.Combination)
-	broken(t, "narrow combination", err, "groove", limit.NotTabulated)
+	check.Broken(t, "narrow combination", err, "groove", limit.NotTabulated)
 	_, err = belt.SectionInGroove("Q", "A", drive.Standard)
-	broken(t, "unknown belt", err, "belt", limit.NotTabulated)
+	check.Broken(t, "unknown belt", err, "belt", limit.NotTabulated)
 	_, err = belt.SectionInGroove("A", "Q", drive.Standard)
-	broken(t, "unknown sheave", err, "sheave", limit.NotTabulated)
+	check.Broken(t, "unknown sheave", err, "sheave", limit.NotTabulated)
 }
 
 func TestBeltCount(t *testing.T) {
@@ -150,7 +151,7 @@ func TestBeltCount(t *testing.T) {
 		design, rating unit.Power
 		want           int
 	}{{1, 2, 1}, {2, 2, 1}, {2.0001, 2, 2}, {0.3, 0.1, 3}, {1e-9, 1, 1}} {
-		n := value[int](t)(belt.BeltsNeeded(test.design, test.rating))
+		n := check.Value[int](t)(belt.BeltsNeeded(test.design, test.rating))
 		if n != test.want {
 			t.Errorf("%v by %v: %d, want %d", test.design, test.rating, n, test.want)
 		}
@@ -164,7 +165,7 @@ func TestBeltCount(t *testing.T) {
 		}
 	}
 	_, err := belt.BeltsNeeded(101, 1)
-	broken(t, "too many", err, "rating", limit.OutOfRange)
+	check.Broken(t, "too many", err, "rating", limit.OutOfRange)
 }
 
 func TestAlignment(t *testing.T) {
@@ -172,8 +173,8 @@ func TestAlignment(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "aim, for a foot", aim.In(in), 1./16, 1e-12)
-	near(t, "most, about a tenth for a foot", most.In(in), 0.105, 0.005)
+	check.Near(t, "aim, for a foot", aim.In(in), 1./16, 1e-12)
+	check.Near(t, "most, about a tenth for a foot", most.In(in), 0.105, 0.005)
 	for gap := unit.Length(0); gap < 0.2*in; gap += 0.001 * in {
 		want := belt.AlignmentOut
 		if gap <= aim {
@@ -181,11 +182,11 @@ func TestAlignment(t *testing.T) {
 		} else if gap <= most {
 			want = belt.AlignmentAllowed
 		}
-		if got := value[belt.Alignment](t)(belt.JudgeAlignment(gap, 0, 12*in)); got != want {
+		if got := check.Value[belt.Alignment](t)(belt.JudgeAlignment(gap, 0, 12*in)); got != want {
 			t.Errorf("%v in: %s, want %s", gap.In(in), got, want)
 		}
 	}
-	there, back := value[unit.Length](t)(belt.BeltShift(0.0625*in, 1, 3)), value[unit.Length](t)(belt.BeltShift(0.0625*in, 3, 1))
-	near(t, "there and back", there, -back, 1e-15)
-	near(t, "half a flange's travel", there.In(in), 0.0625, 1e-12)
+	there, back := check.Value[unit.Length](t)(belt.BeltShift(0.0625*in, 1, 3)), check.Value[unit.Length](t)(belt.BeltShift(0.0625*in, 3, 1))
+	check.Near(t, "there and back", there, -back, 1e-15)
+	check.Near(t, "half a flange's travel", there.In(in), 0.0625, 1e-12)
 }

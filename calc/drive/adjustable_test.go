@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/unit"
 )
@@ -17,11 +18,11 @@ func TestAdjustableGoesThroughItsAnchors(t *testing.T) {
 		{1, 6, 5.4 * in, 4.2 * in},
 		{4.5, 0.5, 2.8 * in, 3.6 * in}, // the more open one first
 	} {
-		a := value[drive.Adjustable](t)(drive.NewAdjustable(test.t1, test.d1, test.t2, test.d2))
-		length, turns := value[unit.Length](t), value[unit.Turns](t)
-		near(t, "first", length(a.Pitch(test.t1)), test.d1, 1e-13)
-		near(t, "second", length(a.Pitch(test.t2)), test.d2, 1e-13)
-		near(t, "middle", length(a.Pitch((test.t1+test.t2)/2)), (test.d1+test.d2)/2, 1e-13)
+		a := check.Value[drive.Adjustable](t)(drive.NewAdjustable(test.t1, test.d1, test.t2, test.d2))
+		length, turns := check.Value[unit.Length](t), check.Value[unit.Turns](t)
+		check.Near(t, "first", length(a.Pitch(test.t1)), test.d1, 1e-13)
+		check.Near(t, "second", length(a.Pitch(test.t2)), test.d2, 1e-13)
+		check.Near(t, "middle", length(a.Pitch((test.t1+test.t2)/2)), (test.d1+test.d2)/2, 1e-13)
 		last := 100 * in
 		for n := unit.Turns(0); n <= 6; n += 0.5 {
 			d := length(a.Pitch(n))
@@ -29,9 +30,9 @@ func TestAdjustableGoesThroughItsAnchors(t *testing.T) {
 				t.Errorf("opening to %v turns gives %v, no smaller than %v", n, d.In(in), last.In(in))
 			}
 			last = d
-			near(t, "turns", 1+turns(a.Turns(d)), 1+n, 1e-12)
+			check.Near(t, "turns", 1+turns(a.Turns(d)), 1+n, 1e-12)
 		}
-		near(t, "per turn", length(a.Pitch(2))-length(a.Pitch(3)), a.PerTurn(), 1e-12)
+		check.Near(t, "per turn", length(a.Pitch(2))-length(a.Pitch(3)), a.PerTurn(), 1e-12)
 	}
 }
 
@@ -53,40 +54,40 @@ func TestAdjustableRefuses(t *testing.T) {
 		{"no diameter", 0, 5, 4, 0, "d2", limit.NotPositive},
 	} {
 		_, err := drive.NewAdjustable(test.t1, test.d1, test.t2, test.d2)
-		broken(t, test.name, err, test.parameter, test.rule)
+		check.Broken(t, test.name, err, test.parameter, test.rule)
 	}
-	a := value[drive.Adjustable](t)(drive.NewAdjustable(0, 3.7*in, 5, 2.7*in))
+	a := check.Value[drive.Adjustable](t)(drive.NewAdjustable(0, 3.7*in, 5, 2.7*in))
 	_, err := a.Pitch(-1)
-	broken(t, "closed too far", err, "turns", limit.TurnsNegative)
+	check.Broken(t, "closed too far", err, "turns", limit.TurnsNegative)
 	_, err = a.Pitch(30)
-	broken(t, "opened too far", err, "turns", limit.SheaveTooSmall)
+	check.Broken(t, "opened too far", err, "turns", limit.SheaveTooSmall)
 	_, err = a.Turns(3.8 * in)
-	broken(t, "larger than closed", err, "pitch", limit.TurnsNegative)
+	check.Broken(t, "larger than closed", err, "pitch", limit.TurnsNegative)
 	if n, err := a.Turns(3.7 * in); err != nil || n != 0 {
 		t.Errorf("closed: %v, %v", n, err)
 	}
 	_, err = drive.Adjustable{}.Pitch(1)
-	broken(t, "zero value", err, "", limit.AnchorsSame)
+	check.Broken(t, "zero value", err, "", limit.AnchorsSame)
 	_, err = drive.Adjustable{}.Turns(1)
-	broken(t, "zero value", err, "", limit.AnchorsSame)
+	check.Broken(t, "zero value", err, "", limit.AnchorsSame)
 }
 
 // A shop reckons with about 0.2 in a turn and 1.0 in over five; the threads and
 // angle behind it must agree.
 func TestTradeFigureOfPitchPerTurn(t *testing.T) {
-	per := value[unit.Length](t)(drive.PitchPerTurn(drive.DefaultLead, 34*unit.Degree))
+	per := check.Value[unit.Length](t)(drive.PitchPerTurn(drive.DefaultLead, 34*unit.Degree))
 	if per < 0.19*in || per > 0.21*in {
 		t.Errorf("%v in a turn", per.In(in))
 	}
-	lead := value[unit.Length](t)(drive.LeadForTravel(5*per, 5, 34*unit.Degree))
-	near(t, "back to the thread", lead, drive.DefaultLead, 1e-13)
+	lead := check.Value[unit.Length](t)(drive.LeadForTravel(5*per, 5, 34*unit.Degree))
+	check.Near(t, "back to the thread", lead, drive.DefaultLead, 1e-13)
 }
 
 func TestCenterShift(t *testing.T) {
-	shift := value[unit.Length](t)
-	near(t, "one turn", shift(drive.CenterShift(1, drive.DefaultLead)), in/32, 1e-15)
-	near(t, "closing", shift(drive.CenterShift(-2, drive.DefaultLead)), -in/16, 1e-15)
-	near(t, "none", shift(drive.CenterShift(0, drive.DefaultLead)), 0, 1)
+	shift := check.Value[unit.Length](t)
+	check.Near(t, "one turn", shift(drive.CenterShift(1, drive.DefaultLead)), in/32, 1e-15)
+	check.Near(t, "closing", shift(drive.CenterShift(-2, drive.DefaultLead)), -in/16, 1e-15)
+	check.Near(t, "none", shift(drive.CenterShift(0, drive.DefaultLead)), 0, 1)
 }
 
 func TestUsualTurns(t *testing.T) {

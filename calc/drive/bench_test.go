@@ -2,14 +2,16 @@ package drive_test
 
 import (
 	"testing"
+	"time"
 
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/unit"
 )
 
 // A turns table evaluates these for every half turn on every keystroke; none
 // may allocate while its inputs are sound.
-var hot = map[string]func() error{
+var hot = map[string]check.Call{
 	"Driven":           func() error { _, err := drive.Driven(1725, 3.4*in, 8.6*in); return err },
 	"DrivenWithSlip":   func() error { _, err := drive.DrivenWithSlip(1725, 3.4*in, 8.6*in, 0.01); return err },
 	"DriverSheave":     func() error { _, err := drive.DriverSheave(1725, 700, 8.6*in); return err },
@@ -39,29 +41,6 @@ var hot = map[string]func() error{
 	"MinimumMotorSheave": func() error { _, _, err := drive.MinimumMotorSheave(unit.Horsepower, 4); return err },
 }
 
-func TestNoAllocations(t *testing.T) {
-	for name, f := range hot {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n != 0 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
-}
+func TestNoAllocations(t *testing.T) { check.Allocations(t, 0, hot) }
 
-var sink error
-
-func BenchmarkDriven(b *testing.B)  { run(b, "Driven") }
-func BenchmarkOnDrive(b *testing.B) { run(b, "OnDrive") }
-func BenchmarkAdjustable(b *testing.B) {
-	run(b, "Adjustable")
-}
-
-func run(b *testing.B, name string) {
-	b.ReportAllocs()
-	f := hot[name]
-	for b.Loop() {
-		sink = f()
-	}
-}
+func BenchmarkFormulas(b *testing.B) { check.Speed(b, 10*time.Microsecond, hot) }

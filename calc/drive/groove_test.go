@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/source"
 	"roofside/calc/unit"
@@ -47,15 +48,20 @@ func TestGrooveTable(t *testing.T) {
 			"first angle": {g.Narrow.Angle.In(unit.Degree), 34},
 			"other angle": {g.Wide.Angle.In(unit.Degree), 38},
 		} {
-			near(t, string(test.section)+" "+string(test.groove)+" "+what, pair[0], pair[1], 1e-12)
+			check.Near(t, string(test.section)+" "+string(test.groove)+" "+what, pair[0], pair[1], 1e-12)
 		}
 		if g.Known != source.LookedUp {
 			t.Errorf("%s is marked %s", test.section, g.Known)
 		}
 	}
-	for _, s := range []drive.Section{drive.Section4L, drive.Section5L} {
-		if g, err := drive.GrooveOf(s, drive.Standard); err != nil || g.Known != source.Memory {
-			t.Errorf("%s: %v, %v, want it marked as memory", s, g.Known, err)
+	// Light-duty belts run in the same metal (memory).
+	for light, same := range map[drive.Section]drive.Section{drive.Section4L: drive.SectionA, drive.Section5L: drive.SectionB} {
+		for _, groove := range []drive.GrooveType{drive.Standard, drive.Combination} {
+			want := check.Value[drive.Groove](t)(drive.GrooveOf(same, groove))
+			want.Section, want.Least, want.Known = light, 0, source.Memory
+			if got := check.Value[drive.Groove](t)(drive.GrooveOf(light, groove)); got != want {
+				t.Errorf("%s in a %s groove is %+v, want %+v", light, groove, got, want)
+			}
 		}
 	}
 	if n := len(drive.Grooves()); n != 12 {
@@ -84,7 +90,7 @@ func TestPrintedDepthIsGeometry(t *testing.T) {
 // A standard groove's gap at the rim gives the pitch diameter that the outside
 // diameter gives.
 func TestGapAgreesWithOutside(t *testing.T) {
-	length := value[unit.Length](t)
+	length := check.Value[unit.Length](t)
 	for _, test := range []struct {
 		section drive.Section
 		outside unit.Length
@@ -104,24 +110,24 @@ func TestGapAgreesWithOutside(t *testing.T) {
 	}
 	open := length(drive.PitchFromGap(4*in, 0.6*in, drive.SectionA, 34*unit.Degree))
 	closed := length(drive.PitchFromGap(4*in, 0.5*in, drive.SectionA, 34*unit.Degree))
-	near(t, "difference of two gaps", closed-open, length(drive.GapChange(0.1*in, 34*unit.Degree)), 1e-12)
+	check.Near(t, "difference of two gaps", closed-open, length(drive.GapChange(0.1*in, 34*unit.Degree)), 1e-12)
 
 	_, err := drive.PitchFromGap(4*in, 0.4*in, drive.SectionA, 34*unit.Degree)
-	broken(t, "narrower than the belt", err, "gap", limit.GrooveTooNarrow)
+	check.Broken(t, "narrower than the belt", err, "gap", limit.GrooveTooNarrow)
 	_, err = drive.PitchFromGap(1*in, 0.8*in, drive.SectionA, 34*unit.Degree)
-	broken(t, "no diameter left", err, "outside", limit.SheaveTooSmall)
+	check.Broken(t, "no diameter left", err, "outside", limit.SheaveTooSmall)
 	_, err = drive.PitchFromGap(4*in, 0.5*in, drive.Section3V, 38*unit.Degree)
-	broken(t, "narrow section", err, "section", limit.NotTabulated)
+	check.Broken(t, "narrow section", err, "section", limit.NotTabulated)
 	_, err = drive.PitchFromGap(4*in, 0.5*in, drive.SectionA, 180*unit.Degree)
-	broken(t, "flat", err, "angle", limit.OutOfRange)
+	check.Broken(t, "flat", err, "angle", limit.OutOfRange)
 }
 
 func TestOutsideThereAndBack(t *testing.T) {
-	length := value[unit.Length](t)
+	length := check.Value[unit.Length](t)
 	for _, s := range drive.Sections() {
 		for _, groove := range []drive.GrooveType{drive.Standard, drive.Combination} {
 			if _, err := drive.PitchFromOutside(5*in, s, groove); err != nil {
-				broken(t, string(s), err, "groove", limit.NotTabulated)
+				check.Broken(t, string(s), err, "groove", limit.NotTabulated)
 				continue
 			}
 			for outside := 2 * in; outside < 15*in; outside += 0.0937 * in {
@@ -129,32 +135,33 @@ func TestOutsideThereAndBack(t *testing.T) {
 				if pitch >= outside {
 					t.Errorf("%s %s: pitch %v outside %v", s, groove, pitch.In(in), outside.In(in))
 				}
-				near(t, string(s)+" "+string(groove), length(drive.OutsideFromPitch(pitch, s, groove)), outside, 1e-12)
+				check.Near(t, string(s)+" "+string(groove), length(drive.OutsideFromPitch(pitch, s, groove)), outside, 1e-12)
 			}
 		}
 	}
 	_, err := drive.PitchFromOutside(0.2*in, drive.SectionA, drive.Standard)
-	broken(t, "all rim", err, "outside", limit.SheaveTooSmall)
+	check.Broken(t, "all rim", err, "outside", limit.SheaveTooSmall)
 	_, err = drive.PitchFromOutside(5*in, "Z9", drive.Standard)
-	broken(t, "no such section", err, "section", limit.NotTabulated)
+	check.Broken(t, "no such section", err, "section", limit.NotTabulated)
 	_, err = drive.PitchFromOutside(5*in, drive.SectionA, "round")
-	broken(t, "no such groove", err, "groove", limit.NotTabulated)
+	check.Broken(t, "no such groove", err, "groove", limit.NotTabulated)
 }
 
 // Where the angle changes, no sheave gives an A belt in a combination groove
 // these pitches; the answer is then within the step of 0.032 in.
 func TestOutsideBetweenTwoAngles(t *testing.T) {
-	outside := value[unit.Length](t)(drive.OutsideFromPitch(7.115*in, drive.SectionA, drive.Combination))
-	pitch := value[unit.Length](t)(drive.PitchFromOutside(outside, drive.SectionA, drive.Combination))
+	outside := check.Value[unit.Length](t)(drive.OutsideFromPitch(7.115*in, drive.SectionA, drive.Combination))
+	pitch := check.Value[unit.Length](t)(drive.PitchFromOutside(outside, drive.SectionA, drive.Combination))
 	if off := math.Abs(float64(pitch - 7.115*in)); off > float64(0.0321*in) || off == 0 {
 		t.Errorf("off by %v in", unit.Length(off).In(in))
 	}
 }
 
 func TestNarrowSections(t *testing.T) {
-	length := value[unit.Length](t)
-	near(t, "3V", length(drive.PitchFromOutside(5*in, drive.Section3V, drive.Standard)), 4.95*in, 1e-12)
-	near(t, "5V", length(drive.PitchFromOutside(10*in, drive.Section5V, drive.Standard)), 9.90*in, 1e-12)
+	length := check.Value[unit.Length](t)
+	for s, inside := range map[drive.Section]unit.Length{drive.Section3V: 0.05, drive.Section3VX: 0.05, drive.Section5V: 0.10, drive.Section5VX: 0.10} {
+		check.Near(t, string(s), length(drive.PitchFromOutside(10*in, s, drive.Standard)), (10-inside)*in, 1e-12)
+	}
 	for s, want := range map[drive.Section]float64{drive.Section3V: 2.65, drive.Section3VX: 2.20, drive.Section5V: 7.1, drive.Section5VX: 4.4} {
 		if d, ok := drive.MinimumOutside(s); !ok || math.Abs(d.In(in)-want) > 1e-12 {
 			t.Errorf("%s: least %v, %v", s, d.In(in), ok)

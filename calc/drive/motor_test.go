@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"roofside/calc/drive"
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/unit"
 )
@@ -18,7 +19,7 @@ func TestSynchronousSpeeds(t *testing.T) {
 	}
 	for poles, rule := range map[int]limit.Rule{0: limit.NotPositive, -2: limit.NotPositive, 3: limit.OddPoles} {
 		_, err := drive.SynchronousSpeed(60, poles)
-		broken(t, "poles", err, "poles", rule)
+		check.Broken(t, "poles", err, "poles", rule)
 	}
 }
 
@@ -31,6 +32,7 @@ func TestPoles(t *testing.T) {
 		{60, 3450, 2}, {60, 3554, 2}, {60, 1725, 4}, {60, 1750, 4}, {60, 1625, 4}, {60, 1140, 6}, {60, 1075, 6}, {60, 850, 8}, {60, 825, 8},
 		{50, 2850, 2}, {50, 1425, 4}, {50, 1455, 4}, {50, 960, 6}, {50, 700, 8},
 		{60, 1800, 4}, {50, 1000, 6}, // at the field's own speed
+		{60, 1441, 4}, {60, 445, 16}, // the most slip and the most poles that are believed
 	} {
 		if got, err := drive.Poles(test.f, test.plate); err != nil || got != test.want {
 			t.Errorf("%v rpm at %v Hz: %v poles, %v, want %v", test.plate, test.f, got, err, test.want)
@@ -43,18 +45,20 @@ func TestPoles(t *testing.T) {
 	}{
 		{"above two poles", 3601, limit.AboveSynchronous},
 		{"between two and four poles", 2000, limit.SlipTooLarge},
+		{"past a fifth of slip", 1439, limit.SlipTooLarge},
+		{"eighteen poles", 398, limit.SlipTooLarge},
 		{"a hand-turned motor", 17.5, limit.SlipTooLarge},
 	} {
 		_, err := drive.Poles(60, test.plate)
-		broken(t, test.name, err, "n", test.rule)
+		check.Broken(t, test.name, err, "n", test.rule)
 	}
 }
 
 func TestSpeedUnderLoad(t *testing.T) {
-	speed := value[unit.Speed](t)
-	near(t, "idle", speed(drive.SpeedUnderLoad(1800, 1725, 0)), 1800, 0)
-	near(t, "full", speed(drive.SpeedUnderLoad(1800, 1725, 1)), 1725, 0)
-	near(t, "half", speed(drive.SpeedUnderLoad(1800, 1725, 0.5)), (1800.0+1725)/2, 1e-15)
+	speed := check.Value[unit.Speed](t)
+	check.Near(t, "idle", speed(drive.SpeedUnderLoad(1800, 1725, 0)), 1800, 0)
+	check.Near(t, "full", speed(drive.SpeedUnderLoad(1800, 1725, 1)), 1725, 0)
+	check.Near(t, "half", speed(drive.SpeedUnderLoad(1800, 1725, 0.5)), (1800.0+1725)/2, 1e-15)
 	last := unit.Speed(math.Inf(1))
 	for load := unit.Ratio(0); load < 1.3; load += 0.05 {
 		n := speed(drive.SpeedUnderLoad(1800, 1725, load))
@@ -64,18 +68,18 @@ func TestSpeedUnderLoad(t *testing.T) {
 		last = n
 	}
 	_, err := drive.SpeedUnderLoad(1800, 1725, 24)
-	broken(t, "stalled", err, "load", limit.Stalled)
+	check.Broken(t, "stalled", err, "load", limit.Stalled)
 	_, err = drive.SpeedUnderLoad(1800, 1801, 1)
-	broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
+	check.Broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
 }
 
 func TestSlipThereAndBack(t *testing.T) {
 	for n := unit.Speed(1600); n <= 1800; n += 12.5 {
-		s := value[unit.Ratio](t)(drive.Slip(1800, n))
-		near(t, "speed at slip", value[unit.Speed](t)(drive.SpeedAtSlip(1800, s)), n, 1e-14)
+		s := check.Value[unit.Ratio](t)(drive.Slip(1800, n))
+		check.Near(t, "speed at slip", check.Value[unit.Speed](t)(drive.SpeedAtSlip(1800, s)), n, 1e-14)
 	}
 	_, err := drive.SpeedAtSlip(1800, 1)
-	broken(t, "standing", err, "slip", limit.Stalled)
+	check.Broken(t, "standing", err, "slip", limit.Stalled)
 }
 
 func TestPlateBandHoldsThePlate(t *testing.T) {
@@ -83,15 +87,15 @@ func TestPlateBandHoldsThePlate(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "most slip", 1800-slowest, 1.2*75, 1e-12)
-	near(t, "least slip", 1800-fastest, 0.8*75, 1e-12)
+	check.Near(t, "most slip", 1800-slowest, 1.2*75, 1e-12)
+	check.Near(t, "least slip", 1800-fastest, 0.8*75, 1e-12)
 	_, _, err = drive.PlateBand(1800, 200)
-	broken(t, "no such plate", err, "plate", limit.SlipTooLarge)
+	check.Broken(t, "no such plate", err, "plate", limit.SlipTooLarge)
 }
 
 // The closed form must satisfy what it was solved from.
 func TestOnDriveSolvesItsEquation(t *testing.T) {
-	speed := value[unit.Speed](t)
+	speed := check.Value[unit.Speed](t)
 	for _, plate := range []unit.Speed{1650, 1725, 1750, 1790, 1800} {
 		for f := unit.Frequency(5); f <= 60; f += 2.5 {
 			n := speed(drive.OnDrive(plate, 60, f, 4))
@@ -99,9 +103,9 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			near(t, "frequency back", float64(back), float64(f), 1e-12)
+			check.Near(t, "frequency back", float64(back), float64(f), 1e-12)
 			r := n / plate
-			near(t, "equation", n+(1800-plate)*r*r, unit.Speed(30*f), 1e-13)
+			check.Near(t, "equation", n+(1800-plate)*r*r, unit.Speed(30*f), 1e-13)
 			if f < 60 && plate < 1800 {
 				if p := speed(drive.OnDriveProportional(plate, 60, f, 4)); p >= n {
 					t.Errorf("%v Hz: in proportion %v is not under %v", f, p, n)
@@ -111,12 +115,12 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 				}
 			}
 		}
-		near(t, "plate frequency", speed(drive.OnDrive(plate, 60, 60, 4)), plate, 1e-14)
+		check.Near(t, "plate frequency", speed(drive.OnDrive(plate, 60, 60, 4)), plate, 1e-14)
 	}
 	_, err := drive.OnDriveConstantSlip(1650, 60, 5, 4)
-	broken(t, "less field than slip", err, "f", limit.Stalled)
+	check.Broken(t, "less field than slip", err, "f", limit.Stalled)
 	_, err = drive.OnDrive(1850, 60, 45, 4)
-	broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
+	check.Broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
 }
 
 // NEMA MG 1, 14.42, four poles, from memory.
@@ -126,13 +130,13 @@ func TestMinimumMotorSheave(t *testing.T) {
 		poles int
 		want  float64 // inches; zero where the rows say nothing
 	}{
-		{0.5, 4, 0}, {0.99, 4, 0}, {1, 4, 2.2}, {1.5, 4, 2.4}, {2, 4, 2.4}, {3, 4, 2.4}, {5, 4, 3.0}, {7.5, 4, 3.0},
-		{10, 4, 3.8}, {15, 4, 4.4}, {15.1, 4, 0}, {20, 4, 0}, {5, 2, 0}, {5, 6, 0},
+		{0.5, 4, 0}, {0.99, 4, 0}, {1, 4, 2.2}, {1.005, 4, 2.4}, {1.5, 4, 2.4}, {3, 4, 2.4}, {3.005, 4, 3.0}, {7.5, 4, 3.0},
+		{7.505, 4, 3.8}, {10, 4, 3.8}, {10.005, 4, 4.4}, {15, 4, 4.4}, {15.1, 4, 0}, {20, 4, 0}, {5, 2, 0}, {5, 6, 0},
 	} {
 		d, ok, err := drive.MinimumMotorSheave(unit.Power(test.hp)*unit.Horsepower, test.poles)
 		if err != nil || ok != (test.want != 0) {
 			t.Errorf("%v hp, %d poles: %v, %v", test.hp, test.poles, ok, err)
 		}
-		near(t, "least sheave", d, unit.Length(test.want)*in, 1e-12)
+		check.Near(t, "least sheave", d, unit.Length(test.want)*in, 1e-12)
 	}
 }

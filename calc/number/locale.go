@@ -20,6 +20,8 @@ type Locale struct {
 	secondary      int      // size of the groups before it
 
 	decimalMark, groupMark rune // marks as [fold] leaves them; groupMark 0 for no grouping
+
+	european *Locale // how numbers typed in European digits look, where the language has its own
 }
 
 // For returns the locale of a language tag. Marks, digits and groups are taken
@@ -39,7 +41,22 @@ func For(tag language.Tag) *Locale {
 	negative := format(-1)
 	l.minus = negative[:strings.IndexRune(negative, l.digits[1])]
 	l.deriveGroups(format(11111111111))
+	if l.digits[0] != '0' {
+		if t, err := tag.SetTypeForKey("nu", "latn"); err == nil {
+			l.european = For(t)
+		}
+	}
 	return l
+}
+
+// typing returns the locale whose marks go with the digits of a text: in Arabic
+// 1,750 has a European comma, which groups, where ١٬٧٥٠ has an Arabic one.
+func (l *Locale) typing(typed string) *Locale {
+	own := func(r rune) bool { return r > unicode.MaxASCII && unicode.IsDigit(r) }
+	if l.european == nil || strings.ContainsFunc(typed, own) {
+		return l
+	}
+	return l.european
 }
 
 // deriveGroups takes the grouping mark and the sizes of groups from a number

@@ -24,6 +24,7 @@ const maxTyped = 2 * maxText
 // factor of 1000 in silence: one mark with three digits behind it is read as
 // the locale has it and echoed with the other reading; a mark that can't be
 // grouping is a decimal mark; marks that contradict the locale are refused.
+// Where a language has digits of its own, European ones bring their own marks.
 func (l *Locale) Number(typed string) (Reading, error) {
 	if tooLong(typed, maxTyped) {
 		return Reading{}, &Error{RuleTooLong, clip(typed)}
@@ -32,7 +33,7 @@ func (l *Locale) Number(typed string) (Reading, error) {
 	if s == "" {
 		return Reading{}, &Error{RuleEmpty, ""}
 	}
-	r, rule := l.number(s)
+	r, rule := l.typing(typed).number(s)
 	if rule != "" {
 		return Reading{}, &Error{rule, typed}
 	}
@@ -55,6 +56,7 @@ func (l *Locale) Quantity(typed string, k *unit.Kind, shown unit.Unit) (Reading,
 	if s == "" {
 		return Reading{}, &Error{RuleEmpty, ""}
 	}
+	l = l.typing(typed)
 	if f, ok := splitFeet(s, k, loose); ok {
 		return l.feet(f, typed)
 	}

@@ -52,6 +52,10 @@ func TestNumber(t *testing.T) {
 		{"ar", "١٫٧٢٥", "1.725", 1.725, echo, "1725"},
 		{"ar-EG", "١٬٧٢٥", "1725", 1725, echo, "1.725"},
 		{"ar", "1.725", "1.725", 1.725, echo, "1725"},
+		{"ar", "1,725", "1725", 1725, echo, "1.725"},
+		{"ar", "1,72", "1.72", 1.72, echo, ""},
+		{"ar", "1,234.5", "1234.5", 1234.5, plain, ""},
+		{"fa", "-1,234.5", "-1234.5", -1234.5, plain, ""},
 
 		// A mark that can't be grouping.
 		{"en-US", "1,72", "1.72", 1.72, echo, ""},
@@ -226,6 +230,8 @@ func TestQuantity(t *testing.T) {
 		{"en-US", "1750 1/min", speed, unit.Rotation.US, "1750 rpm", 1750, plain, ""},
 		{"en-US", "1750 min-1", speed, unit.Rotation.US, "1750 rpm", 1750, plain, ""},
 		{"en-US", "1,750 RPM", speed, unit.Rotation.US, "1750 rpm", 1750, echo, "1.750 rpm"},
+		{"ar", "1,750 rpm", speed, unit.Rotation.US, "1750 rpm", 1750, echo, "1.750 rpm"},
+		{"ar", "١٬٧٥٠ rpm", speed, unit.Rotation.US, "1750 rpm", 1750, echo, "1.750 rpm"},
 		{"en-US", "32°F", warmth, unit.Warmth.SI, "32 F", 273.15, plain, ""},
 		{"en-US", "0 c", warmth, unit.Warmth.US, "0 C", 273.15, plain, ""},
 		{"es-ES", "0 ºC", warmth, unit.Warmth.US, "0 C", 273.15, plain, ""},

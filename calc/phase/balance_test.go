@@ -6,27 +6,11 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/unit"
 )
-
-func value[Q any](t *testing.T) func(Q, error) Q {
-	return func(q Q, err error) Q {
-		t.Helper()
-		if err != nil {
-			t.Fatal(err)
-		}
-		return q
-	}
-}
-
-func near[Q ~float64](t *testing.T, what string, got, want Q, slack float64) {
-	t.Helper()
-	if !(math.Abs(float64(got-want)) <= slack*math.Max(math.Abs(float64(want)), 1e-9)) {
-		t.Errorf("%s: got %v, want %v", what, got, want)
-	}
-}
 
 type legs [3]unit.Current
 
@@ -63,7 +47,7 @@ func TestUnbalanceRangeHoldsAllThatMayBe(t *testing.T) {
 	const steps = 20
 	certain := 0
 	readings(func(x legs, m phase.Meter[unit.Current]) {
-		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		s := check.Value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
 		least, most := math.Inf(1), 0.0
 		for n := range (steps + 1) * (steps + 1) * (steps + 1) {
 			var y legs
@@ -83,7 +67,7 @@ func TestUnbalanceRangeHoldsAllThatMayBe(t *testing.T) {
 		if least < float64(s.Low)-1e-12 || least > float64(s.Low)+grid/4 {
 			t.Errorf("%v ± %v: least %v, told %v", x, m, least, s.Low)
 		}
-		near(t, "greatest", float64(s.High), most, 1e-9)
+		check.Near(t, "greatest", float64(s.High), most, 1e-9)
 		if s.Low > s.Value || s.Value > s.High {
 			t.Errorf("%v: out of order", s)
 		}
@@ -98,7 +82,7 @@ func TestUnbalanceRangeHoldsAllThatMayBe(t *testing.T) {
 
 func TestUncertainLegIsUncertain(t *testing.T) {
 	readings(func(x legs, m phase.Meter[unit.Current]) {
-		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		s := check.Value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
 		if s.Certain != phase.NoLeg {
 			return
 		}
@@ -117,21 +101,21 @@ func TestUncertainLegIsUncertain(t *testing.T) {
 
 func TestUnbalanceForgetsOrderAndSize(t *testing.T) {
 	readings(func(x legs, m phase.Meter[unit.Current]) {
-		s := value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
-		turned := value[phase.Spread](t)(phase.UnbalanceRange(x[1], x[2], x[0], m))
-		near(t, "turned, low", turned.Low, s.Low, 1e-9)
-		near(t, "turned, high", turned.High, s.High, 1e-9)
+		s := check.Value[phase.Spread](t)(phase.UnbalanceRange(x[0], x[1], x[2], m))
+		turned := check.Value[phase.Spread](t)(phase.UnbalanceRange(x[1], x[2], x[0], m))
+		check.Near(t, "turned, low", turned.Low, s.Low, 1e-9)
+		check.Near(t, "turned, high", turned.High, s.High, 1e-9)
 		if want := (s.Leg+1)%3 + 1; turned.Leg != want {
 			t.Errorf("leg %d became %d, want %d", s.Leg, turned.Leg, want)
 		}
 		const k = 37
 		m.Floor *= k
-		larger := value[phase.Spread](t)(phase.UnbalanceRange(x[0]*k, x[1]*k, x[2]*k, m))
-		near(t, "larger", larger.Value, s.Value, 1e-9)
-		near(t, "larger, low", larger.Low, s.Low, 1e-9)
-		near(t, "larger, high", larger.High, s.High, 1e-9)
+		larger := check.Value[phase.Spread](t)(phase.UnbalanceRange(x[0]*k, x[1]*k, x[2]*k, m))
+		check.Near(t, "larger", larger.Value, s.Value, 1e-9)
+		check.Near(t, "larger, low", larger.Low, s.Low, 1e-9)
+		check.Near(t, "larger, high", larger.High, s.High, 1e-9)
 	})
-	s := value[phase.Spread](t)(phase.UnbalanceRange[unit.Voltage](480, 480, 480, phase.Meter[unit.Voltage]{}))
+	s := check.Value[phase.Spread](t)(phase.UnbalanceRange[unit.Voltage](480, 480, 480, phase.Meter[unit.Voltage]{}))
 	if s != (phase.Spread{}) {
 		t.Errorf("balanced: %+v", s)
 	}
@@ -156,7 +140,7 @@ func TestNoVerdictThatTheMeterCouldOverturn(t *testing.T) {
 			x[i] = unit.Current(460 * (1 + 0.08*(random.Float64()-0.5)*random.Float64()))
 		}
 		m := phase.Meter[unit.Voltage]{Share: unit.Ratio(0.006 * random.Float64())}
-		b := value[phase.Balance](t)(phase.VoltageBalance(unit.Voltage(x[0]), unit.Voltage(x[1]), unit.Voltage(x[2]), m))
+		b := check.Value[phase.Balance](t)(phase.VoltageBalance(unit.Voltage(x[0]), unit.Voltage(x[1]), unit.Voltage(x[2]), m))
 		seen[b.Standing]++
 		for range 40 {
 			y := x
@@ -180,7 +164,7 @@ func TestNoVerdictThatTheMeterCouldOverturn(t *testing.T) {
 		a, b, c unit.Voltage
 		want    phase.Standing
 	}{{460, 460, 453.2, phase.Within}, {460, 460, 453.0, phase.Watch}, {460, 460, 426.5, phase.Watch}, {460, 460, 425, phase.Stop}} {
-		if b := value[phase.Balance](t)(phase.VoltageBalance(test.a, test.b, test.c, phase.Meter[unit.Voltage]{})); b.Standing != test.want {
+		if b := check.Value[phase.Balance](t)(phase.VoltageBalance(test.a, test.b, test.c, phase.Meter[unit.Voltage]{})); b.Standing != test.want {
 			t.Errorf("%v V: %s, want %s", test.c, b.Standing, test.want)
 		}
 	}
@@ -203,7 +187,7 @@ func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
 		{"far out", 14, 10, 9, 0.9, phase.Watch, phase.ReasonNone},
 		{"near the limit", 11, 10, 9, 0.9, phase.Unjudged, phase.ReasonBand},
 	} {
-		b := value[phase.Balance](t)(phase.CurrentBalance(test.a, test.b, test.c, m, test.load))
+		b := check.Value[phase.Balance](t)(phase.CurrentBalance(test.a, test.b, test.c, m, test.load))
 		if b.Standing != test.want || b.Reason != test.reason {
 			t.Errorf("%s: %+v", test.name, b)
 		}
@@ -216,7 +200,7 @@ func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
 // Common practice: 10 per cent at load.
 func TestCurrentBalanceLimit(t *testing.T) {
 	for off, want := range map[unit.Current]phase.Standing{1: phase.Within, 1.005: phase.Watch} { // u is off over 10
-		b := value[phase.Balance](t)(phase.CurrentBalance(10+off, 10-off/2, 10-off/2, phase.Meter[unit.Current]{}, 1))
+		b := check.Value[phase.Balance](t)(phase.CurrentBalance(10+off, 10-off/2, 10-off/2, phase.Meter[unit.Current]{}, 1))
 		if b.Standing != want {
 			t.Errorf("%v off ten: %s, want %s", off, b.Standing, want)
 		}
@@ -237,7 +221,7 @@ func TestSequenceFactorIsTheComponents(t *testing.T) {
 		z := -(x + y)
 		p, n := components(x, y)
 		want := min(p, n) / max(p, n) // the order of the phases is not known
-		got := value[unit.Ratio](t)(phase.SequenceFactor(unit.Voltage(cmplx.Abs(x)), unit.Voltage(cmplx.Abs(y)), unit.Voltage(cmplx.Abs(z))))
+		got := check.Value[unit.Ratio](t)(phase.SequenceFactor(unit.Voltage(cmplx.Abs(x)), unit.Voltage(cmplx.Abs(y)), unit.Voltage(cmplx.Abs(z))))
 		if math.Abs(float64(got)-want) > 1e-7 {
 			t.Errorf("%v, %v: %v, want %v", x, y, got, want)
 		}
@@ -247,18 +231,18 @@ func TestSequenceFactorIsTheComponents(t *testing.T) {
 		size := math.Pow(10, -1.5-6*random.Float64())
 		v := func() unit.Voltage { return unit.Voltage(480 * (1 + size*(random.Float64()-0.5))) }
 		a, b, c := v(), v(), v()
-		u, f := value[unit.Ratio](t)(phase.Unbalance(a, b, c)), value[unit.Ratio](t)(phase.SequenceFactor(a, b, c))
+		u, f := check.Value[unit.Ratio](t)(phase.Unbalance(a, b, c)), check.Value[unit.Ratio](t)(phase.SequenceFactor(a, b, c))
 		if r := float64(f / u); r < 1-2*size-1e-6 || r > 2/math.Sqrt(3)+2*size+1e-6 {
 			t.Errorf("%v %v %v: %v of the unbalance", a, b, c, r)
 		}
 	}
-	if f := value[unit.Ratio](t)(phase.SequenceFactor[unit.Current](0, 17.3, 17.3)); math.Abs(float64(f)-1) > 1e-9 {
+	if f := check.Value[unit.Ratio](t)(phase.SequenceFactor[unit.Current](0, 17.3, 17.3)); math.Abs(float64(f)-1) > 1e-9 {
 		t.Errorf("one line open: %v, where both sequences are alike", f)
 	}
 	_, err := phase.SequenceFactor[unit.Voltage](100, 49.9, 50)
-	broken(t, "no triangle", err, "", limit.NoTriangle)
+	check.Broken(t, "no triangle", err, "", limit.NoTriangle)
 	_, err = phase.SequenceFactor[unit.Voltage](0, 0, 0)
-	broken(t, "dead", err, "", limit.NotPositive)
+	check.Broken(t, "dead", err, "", limit.NotPositive)
 }
 
 func TestTriangleCheck(t *testing.T) {
@@ -274,7 +258,7 @@ func TestTriangleCheck(t *testing.T) {
 		{480, 242, 240, 0, phase.Closes},
 		{120, 480, 120, 0.01, phase.ClosesNot},
 	} {
-		if got := value[phase.Closing](t)(phase.TriangleCheck(test.a, test.b, test.c, phase.Meter[unit.Voltage]{Share: test.share})); got != test.want {
+		if got := check.Value[phase.Closing](t)(phase.TriangleCheck(test.a, test.b, test.c, phase.Meter[unit.Voltage]{Share: test.share})); got != test.want {
 			t.Errorf("%v %v %v: %s, want %s", test.a, test.b, test.c, got, test.want)
 		}
 	}
@@ -304,7 +288,7 @@ func TestLostPhase(t *testing.T) {
 			if leg != phase.NoLeg {
 				leg = phase.Leg((int(leg)-1-turn+3)%3 + 1)
 			}
-			l := value[phase.Lost](t)(phase.LostPhase(x[0], x[1], x[2], phase.UsualClamp))
+			l := check.Value[phase.Lost](t)(phase.LostPhase(x[0], x[1], x[2], phase.UsualClamp))
 			if l.Loss != test.want || l.Leg != leg {
 				t.Errorf("%s, turned %d: %+v, want %s on %d", test.name, turn, l, test.want, leg)
 			}
@@ -318,14 +302,14 @@ func TestLostPhase(t *testing.T) {
 		{1.702, 1, 1, phase.LossAhead}, {1.698, 1, 1, phase.LossNone}, // 15 per cent from two
 		{1.851, 1, 0.851, phase.LossAhead}, {1.849, 1, 0.849, phase.LossNone}, // 15 per cent apart
 	} {
-		if got := value[phase.Lost](t)(phase.LostPhase(test.a, test.b, test.c, phase.Meter[unit.Current]{})); got.Loss != test.want {
+		if got := check.Value[phase.Lost](t)(phase.LostPhase(test.a, test.b, test.c, phase.Meter[unit.Current]{})); got.Loss != test.want {
 			t.Errorf("%v %v %v: %+v, want %s", test.a, test.b, test.c, got, test.want)
 		}
 	}
-	l := value[phase.Lost](t)(phase.LostPhase(8, 4, 4, phase.UsualClamp))
-	near(t, "over the others", l.Over, 2, 1e-12)
-	i := value[unit.Current](t)(phase.AmpsWithOpenLine(10))
-	near(t, "shaft power with a line open", float64(i), 10*math.Sqrt(3), 1e-12)
+	l := check.Value[phase.Lost](t)(phase.LostPhase(8, 4, 4, phase.UsualClamp))
+	check.Near(t, "over the others", l.Over, 2, 1e-12)
+	i := check.Value[unit.Current](t)(phase.AmpsWithOpenLine(10))
+	check.Near(t, "shaft power with a line open", float64(i), 10*math.Sqrt(3), 1e-12)
 }
 
 func TestMeter(t *testing.T) {
@@ -333,20 +317,20 @@ func TestMeter(t *testing.T) {
 		t.Error("common practice: a clamp within 2 % and 5 digits, a voltmeter within 1 %")
 	}
 	_, err := phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Share: 1})
-	broken(t, "all error", err, "meter", limit.TooCoarse)
+	check.Broken(t, "all error", err, "meter", limit.TooCoarse)
 	_, err = phase.UnbalanceRange(1, 1, 1, phase.Meter[unit.Current]{Floor: -1})
-	broken(t, "below zero", err, "meter", limit.Negative)
+	check.Broken(t, "below zero", err, "meter", limit.Negative)
 	_, err = phase.ThroughClamp(10, 0)
-	broken(t, "not through", err, "turns", limit.NotPositive)
+	check.Broken(t, "not through", err, "turns", limit.NotPositive)
 	_, err = phase.ThroughClamp(10, 101)
-	broken(t, "too often", err, "turns", limit.OutOfRange)
+	check.Broken(t, "too often", err, "turns", limit.OutOfRange)
 	// More turns, less of the unbalance is the meter's.
 	last := unit.Ratio(1)
 	for _, turns := range []int{1, 2, 5, 10} {
-		m := value[phase.Meter[unit.Current]](t)(phase.ClampOfTurns(phase.UsualClamp, turns))
-		i := value[unit.Current](t)(phase.ThroughClamp(1.5*unit.Current(turns), turns))
-		near(t, "current", i, 1.5, 1e-12)
-		s := value[phase.Spread](t)(phase.UnbalanceRange(i, i, i, m))
+		m := check.Value[phase.Meter[unit.Current]](t)(phase.ClampOfTurns(phase.UsualClamp, turns))
+		i := check.Value[unit.Current](t)(phase.ThroughClamp(1.5*unit.Current(turns), turns))
+		check.Near(t, "current", i, 1.5, 1e-12)
+		s := check.Value[phase.Spread](t)(phase.UnbalanceRange(i, i, i, m))
 		if s.High >= last {
 			t.Errorf("%d turns: %v after %v", turns, s.High, last)
 		}

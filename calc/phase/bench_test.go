@@ -2,7 +2,9 @@ package phase_test
 
 import (
 	"testing"
+	"time"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/phase"
 	"roofside/calc/unit"
 )
@@ -17,7 +19,7 @@ var bench = struct {
 }
 
 // Evaluated at every keystroke; none may allocate while its inputs are sound.
-var hot = map[string]func() error{
+var hot = map[string]check.Call{
 	"VoltageBalance":    func() error { _, err := phase.VoltageBalance(460, 467, 450, bench.volt); return err },
 	"CurrentBalance":    func() error { _, err := phase.CurrentBalance(10.8, 10, 9.2, bench.clip, 0.8); return err },
 	"SequenceFactor":    func() error { _, err := phase.SequenceFactor[unit.Voltage](460, 467, 450); return err },
@@ -33,28 +35,6 @@ var hot = map[string]func() error{
 	"CheckUse":          func() error { _, err := phase.CheckUse(phase.CheckRoll, phase.TwoSpeed); return err },
 }
 
-var sink error
+func TestNoAllocations(t *testing.T) { check.Allocations(t, 0, hot) }
 
-func TestNoAllocations(t *testing.T) {
-	for name, f := range hot {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n != 0 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
-}
-
-func BenchmarkCurrentBalance(b *testing.B) { run(b, "CurrentBalance") }
-func BenchmarkSequenceFactor(b *testing.B) { run(b, "SequenceFactor") }
-func BenchmarkClassifyRoll(b *testing.B)   { run(b, "ClassifyRoll") }
-func BenchmarkVoltsAtMotor(b *testing.B)   { run(b, "VoltsAtMotor") }
-
-func run(b *testing.B, name string) {
-	b.ReportAllocs()
-	f := hot[name]
-	for b.Loop() {
-		sink = f()
-	}
-}
+func BenchmarkFormulas(b *testing.B) { check.Speed(b, 10*time.Microsecond, hot) }

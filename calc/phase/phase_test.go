@@ -1,22 +1,14 @@
 package phase_test
 
 import (
-	"errors"
 	"math"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/unit"
 )
-
-func broken(t *testing.T, name string, err error, parameter string, rule limit.Rule) {
-	t.Helper()
-	var e *limit.Error
-	if !errors.As(err, &e) || e.Parameter != parameter || e.Rule != rule {
-		t.Errorf("%s: got %v, want %s: %s", name, err, parameter, rule)
-	}
-}
 
 // Per cent and its tolerance as the sources give them.
 func TestUnbalance(t *testing.T) {
@@ -48,9 +40,9 @@ func TestUnbalance(t *testing.T) {
 		t.Errorf("ten times the current: %v after %v, %v", k, amps, err)
 	}
 	_, err = phase.Unbalance[unit.Current](0, 0, 0)
-	broken(t, "dead", err, "", limit.NotPositive)
+	check.Broken(t, "dead", err, "", limit.NotPositive)
 	_, err = phase.Unbalance[unit.Voltage](480, -480, 480)
-	broken(t, "negative", err, "b", limit.Negative)
+	check.Broken(t, "negative", err, "b", limit.Negative)
 }
 
 // NEMA MG 1, Figure 14-1, memory: per cent, factor, band as public copies read
@@ -90,5 +82,5 @@ func TestDeratingBetweenRows(t *testing.T) {
 		t.Errorf("halfway from 2 to 3 %%: %v, %v", mid, err)
 	}
 	_, err = phase.VoltageDerating(0.0501)
-	broken(t, "not to be run", err, "unbalance", limit.TooUnbalanced)
+	check.Broken(t, "not to be run", err, "unbalance", limit.TooUnbalanced)
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/source"
@@ -21,59 +22,59 @@ func TestOverloads(t *testing.T) {
 		phase.OverloadCool:    {125, 140, source.Memory, source.LookedUp},
 		phase.OverloadOther:   {115, 130, source.Memory, source.Memory},
 	} {
-		o := value[phase.Overload](t)(phase.OverloadOf(100, class))
-		near(t, string(class), float64(o.Trip), want.trip, 1e-12)
-		near(t, string(class)+" after a failure to start", float64(o.AfterFailure), want.after, 1e-12)
+		o := check.Value[phase.Overload](t)(phase.OverloadOf(100, class))
+		check.Near(t, string(class), float64(o.Trip), want.trip, 1e-12)
+		check.Near(t, string(class)+" after a failure to start", float64(o.AfterFailure), want.after, 1e-12)
 		if o.Dial != 100 || o.Known != want.known || o.AfterKnown != want.knownTo {
 			t.Errorf("%s: %+v", class, o)
 		}
 	}
 	for sf, want := range map[unit.Ratio]phase.OverloadClass{1: phase.OverloadOther, 1.14: phase.OverloadOther, 1.15: phase.OverloadService, 1.25: phase.OverloadService} {
-		if got := value[phase.OverloadClass](t)(phase.OverloadClassOf(sf)); got != want {
+		if got := check.Value[phase.OverloadClass](t)(phase.OverloadClassOf(sf)); got != want {
 			t.Errorf("service factor %v: %s", sf, got)
 		}
 	}
 	_, err := phase.OverloadOf(6.8, "hot")
-	broken(t, "no such class", err, "class", limit.NotTabulated)
+	check.Broken(t, "no such class", err, "class", limit.NotTabulated)
 	_, err = phase.OverloadClassOf(0.9)
-	broken(t, "service factor", err, "serviceFactor", limit.OutOfRange)
+	check.Broken(t, "service factor", err, "serviceFactor", limit.OutOfRange)
 	if _, err := phase.OverloadClassOf(2); err != nil {
 		t.Errorf("service factor 2: %v", err)
 	}
 	_, err = phase.OverloadClassOf(2.01)
-	broken(t, "service factor over 2", err, "serviceFactor", limit.OutOfRange)
+	check.Broken(t, "service factor over 2", err, "serviceFactor", limit.OutOfRange)
 	for table, want := range map[unit.Current]float64{9: 15.3, 9.05: 14.118, 20: 31.2, 20.1: 28.14} {
-		near(t, "protector", float64(value[unit.Current](t)(phase.ProtectorTrip(table))), want, 1e-12)
+		check.Near(t, "protector", float64(check.Value[unit.Current](t)(phase.ProtectorTrip(table))), want, 1e-12)
 	}
 }
 
 func TestPowersAgree(t *testing.T) {
-	apparent := value[unit.ApparentPower](t)
+	apparent := check.Value[unit.ApparentPower](t)
 	three, one := apparent(phase.Apparent(460, 7.6)), apparent(phase.ApparentSinglePhase(460, 7.6))
-	near(t, "three phases and one", float64(three/one), math.Sqrt(3), 1e-12)
-	near(t, "twice the volts", apparent(phase.Apparent(920, 7.6)), 2*three, 1e-12)
+	check.Near(t, "three phases and one", float64(three/one), math.Sqrt(3), 1e-12)
+	check.Near(t, "twice the volts", apparent(phase.Apparent(920, 7.6)), 2*three, 1e-12)
 	// Two lines with one open carry the same power at √3 of the current.
-	open := value[unit.Current](t)(phase.AmpsWithOpenLine(7.6))
-	near(t, "with a line open", apparent(phase.ApparentSinglePhase(460, open)), three, 1e-12)
-	in := value[unit.Power](t)(phase.Real(three, 0.8))
-	exact := value[phase.Estimate](t)(phase.ShaftByPower(three, 0.8, 0.9, 0))
-	near(t, "shaft", exact.Value, in*0.9, 1e-12)
-	near(t, "no range", exact.High, exact.Low, 1e-12)
-	wide := value[phase.Estimate](t)(phase.ShaftByPower(three, 0.8, 0.9, 0.3))
-	near(t, "read high by 30 %", wide.Low*1.3, wide.High, 1e-12)
-	near(t, "middle", wide.Value, (wide.Low+wide.High)/2, 1e-12)
-	by := value[phase.Estimate](t)(phase.ShaftByLoad(1000, 0.5, 0.7))
+	open := check.Value[unit.Current](t)(phase.AmpsWithOpenLine(7.6))
+	check.Near(t, "with a line open", apparent(phase.ApparentSinglePhase(460, open)), three, 1e-12)
+	in := check.Value[unit.Power](t)(phase.Real(three, 0.8))
+	exact := check.Value[phase.Estimate](t)(phase.ShaftByPower(three, 0.8, 0.9, 0))
+	check.Near(t, "shaft", exact.Value, in*0.9, 1e-12)
+	check.Near(t, "no range", exact.High, exact.Low, 1e-12)
+	wide := check.Value[phase.Estimate](t)(phase.ShaftByPower(three, 0.8, 0.9, 0.3))
+	check.Near(t, "read high by 30 %", wide.Low*1.3, wide.High, 1e-12)
+	check.Near(t, "middle", wide.Value, (wide.Low+wide.High)/2, 1e-12)
+	by := check.Value[phase.Estimate](t)(phase.ShaftByLoad(1000, 0.5, 0.7))
 	if by != (phase.Estimate{Value: 600, Low: 500, High: 700}) {
 		t.Errorf("by load: %+v", by)
 	}
 	_, err := phase.Real(three, 1.01)
-	broken(t, "power factor", err, "pf", limit.OutOfRange)
+	check.Broken(t, "power factor", err, "pf", limit.OutOfRange)
 	_, err = phase.ShaftByPower(three, 0.8, 1.2, 0)
-	broken(t, "efficiency", err, "efficiency", limit.OutOfRange)
+	check.Broken(t, "efficiency", err, "efficiency", limit.OutOfRange)
 	_, err = phase.ShaftByPower(three, 0.8, 0.9, 1)
-	broken(t, "error", err, "read", limit.TooCoarse)
+	check.Broken(t, "error", err, "read", limit.TooCoarse)
 	_, err = phase.ShaftByLoad(1000, 0.7, 0.5)
-	broken(t, "out of order", err, "high", limit.OutOfRange)
+	check.Broken(t, "out of order", err, "high", limit.OutOfRange)
 }
 
 // A permutation keeps the direction when it takes an even number of exchanges.
@@ -114,9 +115,9 @@ func TestDirectionIsTheParity(t *testing.T) {
 		t.Errorf("%d orders", sound)
 	}
 	_, err := phase.DirectionOf(1, 1, 2)
-	broken(t, "one lead on two lines", err, "l2", limit.OutOfRange)
+	check.Broken(t, "one lead on two lines", err, "l2", limit.OutOfRange)
 	_, err = phase.DirectionOf(1, 2, 2)
-	broken(t, "one lead on two lines", err, "l3", limit.OutOfRange)
+	check.Broken(t, "one lead on two lines", err, "l3", limit.OutOfRange)
 }
 
 func TestEachSupplyHasItsChecks(t *testing.T) {
@@ -137,7 +138,7 @@ func TestEachSupplyHasItsChecks(t *testing.T) {
 	}
 	for _, c := range phase.Checks() {
 		for i, s := range supplies {
-			if got := value[phase.Use](t)(phase.CheckUse(c, s)); got != want[c][i] {
+			if got := check.Value[phase.Use](t)(phase.CheckUse(c, s)); got != want[c][i] {
 				t.Errorf("%s on %s: %s, want %s", c, s, got, want[c][i])
 			}
 		}
@@ -146,12 +147,12 @@ func TestEachSupplyHasItsChecks(t *testing.T) {
 		phase.ThreePhase: phase.SwapTwoLines, phase.SinglePhase: phase.SwapStartingLeads, phase.Inverter: phase.SwapDriveOutput,
 		phase.TwoSpeed: phase.SwapEachSpeed, phase.Direct: phase.SwapByMaker,
 	} {
-		if got := value[phase.Swap](t)(phase.ReversedBy(s)); got != swap {
+		if got := check.Value[phase.Swap](t)(phase.ReversedBy(s)); got != swap {
 			t.Errorf("%s: %s", s, got)
 		}
 	}
 	_, err := phase.CheckUse("smell", phase.ThreePhase)
-	broken(t, "no such check", err, "check", limit.NotTabulated)
+	check.Broken(t, "no such check", err, "check", limit.NotTabulated)
 	_, err = phase.CheckUse(phase.CheckRoll, "steam")
-	broken(t, "no such supply", err, "supply", limit.NotTabulated)
+	check.Broken(t, "no such supply", err, "supply", limit.NotTabulated)
 }

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/unit"
@@ -49,7 +50,7 @@ func TestRollTellsSupplyFromMotor(t *testing.T) {
 		{"faint", [3]float64{0.035, -0.0175, -0.0175}, none, phase.CauseSupply, 1, phase.Likely},
 	} {
 		m := phase.Meter[unit.Current]{Share: 0.02}
-		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(test.line, test.lead, even, exact), m))
+		r := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(test.line, test.lead, even, exact), m))
 		leg := r.Line
 		if test.cause == phase.CauseMotor {
 			leg = r.Lead
@@ -57,15 +58,15 @@ func TestRollTellsSupplyFromMotor(t *testing.T) {
 		if r.Cause != test.cause || leg != test.leg || r.Confidence != test.confidence || r.Reason != phase.ReasonNone {
 			t.Errorf("%s: %+v", test.name, r)
 		}
-		fine := value[phase.Roll](t)(phase.ClassifyRoll(roll(test.line, test.lead, even, exact), phase.Meter[unit.Current]{}))
+		fine := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(test.line, test.lead, even, exact), phase.Meter[unit.Current]{}))
 		if fine.Cause != test.cause || fine.Confidence != phase.Firm {
 			t.Errorf("%s, exact meter: %+v", test.name, fine)
 		}
 		if fine.Rest > 1e-12 {
 			t.Errorf("%s: a rest of %v in what has none", test.name, fine.Rest)
 		}
-		near(t, test.name+", supply", float64(fine.Supply), largest(test.line), 1e-9)
-		near(t, test.name+", motor", float64(fine.Motor), largest(test.lead), 1e-9)
+		check.Near(t, test.name+", supply", float64(fine.Supply), largest(test.line), 1e-9)
+		check.Near(t, test.name+", motor", float64(fine.Motor), largest(test.lead), 1e-9)
 	}
 }
 
@@ -77,13 +78,13 @@ func largest(of [3]float64) float64 {
 func TestRollAtItsEdges(t *testing.T) {
 	part := func(x float64) [3]float64 { return [3]float64{x, -x / 2, -x / 2} }
 	for motor, want := range map[float64]phase.Cause{0.0498: phase.CauseSupply, 0.0502: phase.CauseMixed} { // half of 0.1
-		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(motor), even, exact), phase.Meter[unit.Current]{}))
+		r := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(motor), even, exact), phase.Meter[unit.Current]{}))
 		if r.Cause != want {
 			t.Errorf("0.1 and %v: %+v", motor, r)
 		}
 	}
 	for last, want := range map[float64]phase.Reason{9.508: phase.ReasonDrift, 9.512: phase.ReasonNone} { // 5 per cent of the mean
-		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(0), [3]float64{10, 10, last}, exact), phase.Meter[unit.Current]{}))
+		r := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(part(0.1), part(0), [3]float64{10, 10, last}, exact), phase.Meter[unit.Current]{}))
 		if r.Reason != want {
 			t.Errorf("a load of %v: %+v", last, r)
 		}
@@ -94,7 +95,7 @@ func TestRollAtItsEdges(t *testing.T) {
 func TestRollKnowsItsMeter(t *testing.T) {
 	m := phase.Meter[unit.Current]{Share: 0.0005, Floor: 0.001}
 	at := roll([3]float64{0.1, -0.02, -0.08}, [3]float64{0.01, 0.02, -0.03}, even, exact)
-	r := value[phase.Roll](t)(phase.ClassifyRoll(at, m))
+	r := check.Value[phase.Roll](t)(phase.ClassifyRoll(at, m))
 	most := 0.0
 	for _, p := range at {
 		x := [3]float64{float64(p.L1), float64(p.L2), float64(p.L3)}
@@ -108,7 +109,7 @@ func TestRollKnowsItsMeter(t *testing.T) {
 			}
 		}
 	}
-	near(t, "meter", float64(r.Meter), most, 0.002)
+	check.Near(t, "meter", float64(r.Meter), most, 0.002)
 }
 
 func TestRollSaysWhyItCannotTell(t *testing.T) {
@@ -125,16 +126,16 @@ func TestRollSaysWhyItCannotTell(t *testing.T) {
 		{"lost", roll([3]float64{-0.97, 0.5, 0.47}, [3]float64{}, even, exact), phase.UsualClamp, phase.ReasonLost},
 		{"neither line nor lead", []phase.Position{{L1: 12, L2: 9, L3: 9}, {L1: 9, L2: 9, L3: 12}, {L1: 9, L2: 12, L3: 9}}, phase.UsualClamp, phase.ReasonScattered},
 	} {
-		r := value[phase.Roll](t)(phase.ClassifyRoll(test.at, test.meter))
+		r := check.Value[phase.Roll](t)(phase.ClassifyRoll(test.at, test.meter))
 		if r.Cause != phase.CauseUnjudged || r.Confidence != phase.Unsure || r.Reason != test.reason {
 			t.Errorf("%s: %+v", test.name, r)
 		}
 	}
-	r := value[phase.Roll](t)(phase.ClassifyRoll(roll(supply, [3]float64{}, [3]float64{10, 10, 9.8}, exact), phase.UsualClamp))
+	r := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(supply, [3]float64{}, [3]float64{10, 10, 9.8}, exact), phase.UsualClamp))
 	if r.Cause != phase.CauseSupply {
 		t.Errorf("a load 2 %% apart: %+v", r)
 	}
-	near(t, "drift", r.Drift, 0.2/((10+10+9.8)/3), 1e-9)
+	check.Near(t, "drift", r.Drift, 0.2/((10+10+9.8)/3), 1e-9)
 }
 
 // Whatever the meter's errors, a firm cause is the true one.
@@ -155,7 +156,7 @@ func TestFirmIsNeverWrong(t *testing.T) {
 			line, lead, want = lead, line, phase.CauseMotor
 		}
 		m := phase.Meter[unit.Current]{Share: unit.Ratio(share / (1 - share))} // the reading's share, not the true value's
-		r := value[phase.Roll](t)(phase.ClassifyRoll(roll(line, lead, even, off), m))
+		r := check.Value[phase.Roll](t)(phase.ClassifyRoll(roll(line, lead, even, off), m))
 		seen[r.Confidence]++
 		for _, side := range []struct {
 			cause      phase.Cause
@@ -182,15 +183,15 @@ func TestFirmIsNeverWrong(t *testing.T) {
 func TestRollFaults(t *testing.T) {
 	for _, n := range []int{0, 2, 4} {
 		_, err := phase.ClassifyRoll(make([]phase.Position, n), phase.UsualClamp)
-		broken(t, "positions", err, "positions", limit.NotThree)
+		check.Broken(t, "positions", err, "positions", limit.NotThree)
 	}
 	at := roll([3]float64{}, [3]float64{}, even, exact)
 	at[1] = phase.Position{}
 	_, err := phase.ClassifyRoll(at, phase.UsualClamp)
-	broken(t, "dead position", err, "positions", limit.NotPositive)
+	check.Broken(t, "dead position", err, "positions", limit.NotPositive)
 	at[1] = phase.Position{L1: 1, L2: -1, L3: 1}
 	_, err = phase.ClassifyRoll(at, phase.UsualClamp)
-	broken(t, "below zero", err, "positions", limit.Negative)
+	check.Broken(t, "below zero", err, "positions", limit.Negative)
 }
 
 // Every position is the first moved along: the motor's direction stays.
@@ -214,10 +215,10 @@ func TestLeadsMoveOneStep(t *testing.T) {
 func TestBeforeRoll(t *testing.T) {
 	good := phase.Balance{Spread: phase.Spread{Value: 0.005}}
 	bad := phase.Balance{Spread: phase.Spread{Value: 0.015}}
-	amps := value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.8))
-	light := value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.3))
-	lost := value[phase.Balance](t)(phase.CurrentBalance(0, 10, 10, phase.UsualClamp, 0.8))
-	quiet := value[phase.Balance](t)(phase.CurrentBalance(10.1, 10, 9.9, phase.UsualClamp, 0.8))
+	amps := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.8))
+	light := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.3))
+	lost := check.Value[phase.Balance](t)(phase.CurrentBalance(0, 10, 10, phase.UsualClamp, 0.8))
+	quiet := check.Value[phase.Balance](t)(phase.CurrentBalance(10.1, 10, 9.9, phase.UsualClamp, 0.8))
 	for _, test := range []struct {
 		proven      bool
 		volts, amps phase.Balance

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/unit"
@@ -21,11 +22,11 @@ func TestVoltsAgainstPlate(t *testing.T) {
 	seen := map[phase.Standing]int{}
 	for range 3000 {
 		v, m := unit.Voltage(190+80*random.Float64()), phase.Meter[unit.Voltage]{Share: unit.Ratio(0.02 * random.Float64())}
-		s := value[phase.Share](t)(phase.VoltsAgainstPlate(v, m, 230))
+		s := check.Value[phase.Share](t)(phase.VoltsAgainstPlate(v, m, 230))
 		seen[s.Standing]++
 		low, high := v*unit.Voltage(1-m.Share), v*unit.Voltage(1+m.Share)
-		near(t, "low", s.Low, unit.Ratio(low/230), 1e-9)
-		near(t, "high", s.High, unit.Ratio(high/230), 1e-9)
+		check.Near(t, "low", s.Low, unit.Ratio(low/230), 1e-9)
+		check.Near(t, "high", s.High, unit.Ratio(high/230), 1e-9)
 		want := standing(low)
 		if standing(high) != want {
 			want = phase.Unjudged
@@ -42,9 +43,18 @@ func TestVoltsAgainstPlate(t *testing.T) {
 }
 
 func TestWideMeterAroundThePlate(t *testing.T) {
-	for share, want := range map[unit.Ratio]phase.Standing{0.0995: phase.Within, 0.1005: phase.Unjudged} {
-		if s := value[phase.Share](t)(phase.VoltsAgainstPlate(230, phase.Meter[unit.Voltage]{Share: share}, 230)); s.Standing != want {
-			t.Errorf("± %v: %s, want %s", share, s.Standing, want)
+	for _, test := range []struct {
+		v     unit.Voltage
+		share unit.Ratio
+		want  phase.Standing
+	}{
+		{230, 0.0995, phase.Within}, {230, 0.1005, phase.Unjudged},
+		{0.99 * 230, 0.085, phase.Within}, {0.985 * 230, 0.09, phase.Unjudged}, // to 0.906 and 0.896 of the plate
+		{1.01 * 230, 0.085, phase.Within}, {1.02 * 230, 0.085, phase.Unjudged}, // to 1.096 and 1.107
+	} {
+		s := check.Value[phase.Share](t)(phase.VoltsAgainstPlate(test.v, phase.Meter[unit.Voltage]{Share: test.share}, 230))
+		if s.Standing != test.want {
+			t.Errorf("%v ± %v: %s, want %s", test.v, test.share, s.Standing, test.want)
 		}
 	}
 }
@@ -53,19 +63,19 @@ func TestAmpsAgainstPlate(t *testing.T) {
 	const plate, service = 6.8, 7.8
 	exact := phase.Meter[unit.Current]{}
 	for i, want := range map[unit.Current]phase.Standing{0: phase.Within, 3: phase.Within, 6.8: phase.Within, 6.81: phase.Watch, 7.8: phase.Watch, 7.81: phase.Stop} {
-		if s := value[phase.Share](t)(phase.AmpsAgainstPlate(i, exact, plate, service)); s.Standing != want {
+		if s := check.Value[phase.Share](t)(phase.AmpsAgainstPlate(i, exact, plate, service)); s.Standing != want {
 			t.Errorf("%v A: %s, want %s", i, s.Standing, want)
 		}
 	}
-	s := value[phase.Share](t)(phase.AmpsAgainstPlate(7.7, phase.UsualClamp, plate, service))
+	s := check.Value[phase.Share](t)(phase.AmpsAgainstPlate(7.7, phase.UsualClamp, plate, service))
 	if s.Standing != phase.Unjudged || s.Best != phase.Watch || s.Worst != phase.Stop || s.Reason != phase.ReasonBand {
 		t.Errorf("near the service factor: %+v", s)
 	}
-	if s := value[phase.Share](t)(phase.AmpsAgainstPlate(6.9, exact, plate, plate)); s.Standing != phase.Stop {
+	if s := check.Value[phase.Share](t)(phase.AmpsAgainstPlate(6.9, exact, plate, plate)); s.Standing != phase.Stop {
 		t.Errorf("without service-factor amps: %s", s.Standing)
 	}
 	_, err := phase.AmpsAgainstPlate(5, exact, plate, 6.7)
-	broken(t, "service under plate", err, "service", limit.OutOfRange)
+	check.Broken(t, "service under plate", err, "service", limit.OutOfRange)
 }
 
 // ANSI C84.1, Table 1, from memory.
@@ -76,7 +86,7 @@ func TestSystemTable(t *testing.T) {
 		{Nominal: 480, Motor: 460, ServiceA: phase.Window{Low: 456, High: 504}, UseA: phase.Window{Low: 432, High: 504}, ServiceB: phase.Window{Low: 440, High: 508}, UseB: phase.Window{Low: 416, High: 508}},
 		{Nominal: 600, Motor: 575, ServiceA: phase.Window{Low: 570, High: 630}, UseA: phase.Window{Low: 540, High: 630}, ServiceB: phase.Window{Low: 550, High: 635}, UseB: phase.Window{Low: 520, High: 635}},
 	} {
-		if got := value[phase.System](t)(phase.SystemOf(want.Nominal)); got != want {
+		if got := check.Value[phase.System](t)(phase.SystemOf(want.Nominal)); got != want {
 			t.Errorf("%+v, want %+v", got, want)
 		}
 	}
@@ -85,7 +95,7 @@ func TestSystemTable(t *testing.T) {
 // The windows as shares of the nominal voltage, each printed to a volt.
 func TestSystemWindows(t *testing.T) {
 	for _, nominal := range []unit.Voltage{208, 240, 480, 600} {
-		s := value[phase.System](t)(phase.SystemOf(nominal))
+		s := check.Value[phase.System](t)(phase.SystemOf(nominal))
 		for _, w := range []struct {
 			name      string
 			window    phase.Window
@@ -98,20 +108,20 @@ func TestSystemWindows(t *testing.T) {
 				t.Errorf("%v V, %s: %v", nominal, w.name, w.window)
 			}
 		}
-		if st := value[phase.Standing](t)(phase.PlateOnSystem(s.Motor, nominal)); st != phase.Within {
+		if st := check.Value[phase.Standing](t)(phase.PlateOnSystem(s.Motor, nominal)); st != phase.Within {
 			t.Errorf("%v on %v: %s", s.Motor, nominal, st)
 		}
-		if found := value[phase.System](t)(phase.SystemNear(nominal)); found != s {
+		if found := check.Value[phase.System](t)(phase.SystemNear(nominal)); found != s {
 			t.Errorf("%v is read as %v", nominal, found.Nominal)
 		}
-		if v := value[phase.Verdict](t)(phase.VoltsAtMotor(nominal, phase.UsualVoltmeter, nominal)); v.Standing != phase.Within {
+		if v := check.Value[phase.Verdict](t)(phase.VoltsAtMotor(nominal, phase.UsualVoltmeter, nominal)); v.Standing != phase.Within {
 			t.Errorf("%v on its own: %+v", nominal, v)
 		}
 	}
 	_, err := phase.SystemOf(415)
-	broken(t, "elsewhere", err, "nominal", limit.NotTabulated)
+	check.Broken(t, "elsewhere", err, "nominal", limit.NotTabulated)
 	_, err = phase.SystemNear(400)
-	broken(t, "between systems", err, "v", limit.NotTabulated)
+	check.Broken(t, "between systems", err, "v", limit.NotTabulated)
 }
 
 func TestVoltsAtMotorWithMeter(t *testing.T) {
@@ -126,8 +136,12 @@ func TestVoltsAtMotorWithMeter(t *testing.T) {
 		{506, 0.01, phase.Within, phase.Stop},
 		{480, 0.2, phase.Within, phase.Stop}, // both ends are out, the middle is in
 		{300, 0.01, phase.Stop, phase.Stop},
+		{415.5, 0, phase.Stop, phase.Stop}, {416.5, 0, phase.Watch, phase.Watch},
+		{431.5, 0, phase.Watch, phase.Watch}, {432.5, 0, phase.Within, phase.Within},
+		{503.5, 0, phase.Within, phase.Within}, {504.5, 0, phase.Watch, phase.Watch},
+		{507.5, 0, phase.Watch, phase.Watch}, {508.5, 0, phase.Stop, phase.Stop},
 	} {
-		v := value[phase.Verdict](t)(phase.VoltsAtMotor(test.v, phase.Meter[unit.Voltage]{Share: test.share}, 480))
+		v := check.Value[phase.Verdict](t)(phase.VoltsAtMotor(test.v, phase.Meter[unit.Voltage]{Share: test.share}, 480))
 		if v.Best != test.best || v.Worst != test.worst || (v.Standing == phase.Unjudged) != (test.best != test.worst) {
 			t.Errorf("%v ± %v: %+v", test.v, test.share, v)
 		}
@@ -140,10 +154,10 @@ func TestPlateOnSystem(t *testing.T) {
 		want           phase.Standing
 	}{
 		{208, 208, phase.Within}, {200, 208, phase.Within}, {230, 208, phase.Watch}, {232, 208, phase.Stop}, {460, 208, phase.Stop},
-		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {200, 240, phase.Stop},
+		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {218.5, 240, phase.Watch}, {217.8, 240, phase.Stop}, {200, 240, phase.Stop},
 		{460, 480, phase.Within}, {440, 480, phase.Watch}, {230, 480, phase.Stop}, {575, 600, phase.Within},
 	} {
-		if got := value[phase.Standing](t)(phase.PlateOnSystem(test.plate, test.nominal)); got != test.want {
+		if got := check.Value[phase.Standing](t)(phase.PlateOnSystem(test.plate, test.nominal)); got != test.want {
 			t.Errorf("%v on %v: %s, want %s", test.plate, test.nominal, got, test.want)
 		}
 	}
@@ -155,7 +169,7 @@ func TestConnectionHint(t *testing.T) {
 		1.699: phase.ConnectionPlain, 1.701: phase.ConnectionDouble, 2.299: phase.ConnectionDouble, 2.301: phase.ConnectionPlain,
 		0.5755: phase.ConnectionPlain, 0.5745: phase.ConnectionHalf, 0.4255: phase.ConnectionHalf, 0.4245: phase.ConnectionPlain,
 	} {
-		if got := value[phase.Connection](t)(phase.ConnectionHint(x*6.4, 6.4)); got != want {
+		if got := check.Value[phase.Connection](t)(phase.ConnectionHint(x*6.4, 6.4)); got != want {
 			t.Errorf("%v times the plate: %s, want %s", x, got, want)
 		}
 	}
@@ -164,37 +178,37 @@ func TestConnectionHint(t *testing.T) {
 func TestDeratingOverARange(t *testing.T) {
 	for low := unit.Ratio(0); low <= 0.05; low += 0.0025 {
 		for high := low; high <= 0.05; high += 0.0025 {
-			value3 := func(u unit.Ratio) phase.Derating { return value[phase.Derating](t)(phase.VoltageDerating(u)) }
-			d := value[phase.Derating](t)(phase.DeratingOver(low, (low+high)/2, high))
+			value3 := func(u unit.Ratio) phase.Derating { return check.Value[phase.Derating](t)(phase.VoltageDerating(u)) }
+			d := check.Value[phase.Derating](t)(phase.DeratingOver(low, (low+high)/2, high))
 			if d.Low != value3(high).Low || d.High != value3(low).High || d.Low > d.Factor+1e-12 || d.Factor > d.High+1e-12 {
 				t.Errorf("%v to %v: %+v", low, high, d)
 			}
-			h := value[phase.Headroom](t)(phase.HeadroomLeft(0.8, d))
-			near(t, "headroom", h.Value+0.8, d.Factor, 1e-12)
+			h := check.Value[phase.Headroom](t)(phase.HeadroomLeft(0.8, d))
+			check.Near(t, "headroom", h.Value+0.8, d.Factor, 1e-12)
 			if h.Low > h.Value || h.Value > h.High {
 				t.Errorf("%+v is out of order", h)
 			}
 		}
 	}
 	_, err := phase.DeratingOver(0.02, 0.01, 0.03)
-	broken(t, "low over value", err, "low", limit.OutOfRange)
+	check.Broken(t, "low over value", err, "low", limit.OutOfRange)
 	_, err = phase.DeratingOver(0.01, 0.02, 0.015)
-	broken(t, "high under value", err, "high", limit.OutOfRange)
+	check.Broken(t, "high under value", err, "high", limit.OutOfRange)
 	_, err = phase.DeratingOver(0.04, 0.045, 0.051)
-	broken(t, "may be too unbalanced", err, "high", limit.TooUnbalanced)
-	_, err = phase.ExtraHeating(0.051)
-	broken(t, "too unbalanced", err, "unbalance", limit.TooUnbalanced)
+	check.Broken(t, "may be too unbalanced", err, "high", limit.TooUnbalanced)
+	_, err = phase.ExtraHeating(0.0502)
+	check.Broken(t, "too unbalanced", err, "unbalance", limit.TooUnbalanced)
 	_, err = phase.HeadroomLeft(0.5, phase.Derating{Factor: 0.9, Low: 0.95, High: 1})
-	broken(t, "derating out of order", err, "derating", limit.OutOfRange)
+	check.Broken(t, "derating out of order", err, "derating", limit.OutOfRange)
 	_, err = phase.HeadroomLeft(0.5, phase.Derating{Factor: 1, Low: 0.95, High: 1.005})
-	broken(t, "derating over one", err, "derating", limit.OutOfRange)
+	check.Broken(t, "derating over one", err, "derating", limit.OutOfRange)
 }
 
 func TestHeatingAndTorqueScale(t *testing.T) {
-	one, two := value[unit.Ratio](t)(phase.ExtraHeating(0.01)), value[unit.Ratio](t)(phase.ExtraHeating(0.02))
-	near(t, "twice the unbalance, four times the heat", two, 4*one, 1e-12)
-	ten, twenty := value[unit.Ratio](t)(phase.InsulationLife(10)), value[unit.Ratio](t)(phase.InsulationLife(20))
-	near(t, "twice 10 K", twenty, ten*ten, 1e-12)
-	near(t, "no hotter", value[unit.Ratio](t)(phase.InsulationLife(0)), 1, 1e-15)
-	near(t, "torque", value[unit.Ratio](t)(phase.TorqueShare(300, 100)), 9, 1e-12)
+	one, two := check.Value[unit.Ratio](t)(phase.ExtraHeating(0.01)), check.Value[unit.Ratio](t)(phase.ExtraHeating(0.02))
+	check.Near(t, "twice the unbalance, four times the heat", two, 4*one, 1e-12)
+	ten, twenty := check.Value[unit.Ratio](t)(phase.InsulationLife(10)), check.Value[unit.Ratio](t)(phase.InsulationLife(20))
+	check.Near(t, "twice 10 K", twenty, ten*ten, 1e-12)
+	check.Near(t, "no hotter", check.Value[unit.Ratio](t)(phase.InsulationLife(0)), 1, 1e-15)
+	check.Near(t, "torque", check.Value[unit.Ratio](t)(phase.TorqueShare(300, 100)), 9, 1e-12)
 }

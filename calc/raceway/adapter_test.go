@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/unit"
@@ -226,7 +227,7 @@ func TestJoinRefuses(t *testing.T) {
 		{"volts", hub("1/2"), hub("1/2"), raceway.Indoors, "", "toGround", -1},
 	} {
 		a, err := raceway.Join(test.from, test.to, test.place, test.toGround)
-		broken(t, test.name, err, test.parameter, limit.NotTabulated)
+		check.Broken(t, test.name, err, test.parameter, limit.NotTabulated)
 		var at *raceway.RowError
 		if errors.As(err, &at) != (test.row >= 0) || at != nil && at.Row != test.row || a.Parts != nil {
 			t.Errorf("%s: %+v, %v", test.name, a, err)

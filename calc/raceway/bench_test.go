@@ -2,7 +2,9 @@ package raceway_test
 
 import (
 	"testing"
+	"time"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/raceway"
 	"roofside/calc/unit"
 )
@@ -14,7 +16,7 @@ var (
 )
 
 // Formulas, none of which may allocate while its inputs are sound.
-var hot = map[string]func() error{
+var hot = map[string]check.Call{
 	"Fill":      func() error { _, err := raceway.Fill(run(raceway.LFMC, "3/4"), branch); return err },
 	"MostAlike": func() error { _, err := raceway.MostAlike(run(raceway.EMT, "1"), "10", raceway.THHN); return err },
 	"Smallest":  func() error { _, err := raceway.Smallest(raceway.LFMC, raceway.Run, branch); return err },
@@ -50,7 +52,7 @@ var hot = map[string]func() error{
 }
 
 // Searches, which list what they find.
-var lists = map[string]func() error{
+var lists = map[string]check.Call{
 	"SmallestOfEach": func() error { _, err := raceway.SmallestOfEach(raceway.Run, branch); return err },
 	"Join": func() error {
 		_, err := raceway.Join(knockout("1"), end(raceway.LFMC, "1/2"), raceway.Outdoors, raceway.Over250)
@@ -58,42 +60,11 @@ var lists = map[string]func() error{
 	},
 }
 
-var sink error
-
 func TestNoAllocations(t *testing.T) {
-	for name, f := range hot {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n != 0 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
-	for name, f := range lists {
-		if err := f(); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-		if n := testing.AllocsPerRun(100, func() { sink = f() }); n > 6 {
-			t.Errorf("%s allocates %v times", name, n)
-		}
-	}
+	check.Allocations(t, 0, hot)
+	check.Allocations(t, 6, lists)
 }
 
-func BenchmarkFormulas(b *testing.B) {
-	for name, f := range hot {
-		b.Run(name, func(b *testing.B) { repeat(b, f) })
-	}
-}
+func BenchmarkFormulas(b *testing.B) { check.Speed(b, 10*time.Microsecond, hot) }
 
-func BenchmarkSearches(b *testing.B) {
-	for name, f := range lists {
-		b.Run(name, func(b *testing.B) { repeat(b, f) })
-	}
-}
-
-func repeat(b *testing.B, f func() error) {
-	b.ReportAllocs()
-	for b.Loop() {
-		sink = f()
-	}
-}
+func BenchmarkSearches(b *testing.B) { check.Speed(b, 100*time.Microsecond, lists) }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/source"
@@ -40,9 +41,9 @@ func TestBoxFillByHand(t *testing.T) {
 			t.Errorf("%s: %v", test.name, err)
 			continue
 		}
-		near(t, test.name, f.Needed.In(unit.CubicInch), test.want, 1e-9)
-		near(t, test.name+", sum", f.Conductors+f.Grounds+f.Devices+f.Clamps+f.Supports+f.Terminals, f.Needed, 1e-18)
-		near(t, test.name+", fill", float64(f.Fill), test.want/21, 1e-9)
+		check.Within(t, test.name, f.Needed.In(unit.CubicInch), test.want, 1e-9)
+		check.Within(t, test.name+", sum", f.Conductors+f.Grounds+f.Devices+f.Clamps+f.Supports+f.Terminals, f.Needed, 1e-18)
+		check.Within(t, test.name+", fill", float64(f.Fill), test.want/21, 1e-9)
 		if !f.Fits || f.Known != test.known || f.Edition != test.edition {
 			t.Errorf("%s: %+v", test.name, f)
 		}
@@ -81,26 +82,26 @@ func TestBoxFillRefuses(t *testing.T) {
 		{"item", 1, []raceway.BoxRow{ok, ok, item("lamp", 1, "12")}, raceway.Edition2023, "Item", limit.NotTabulated, 2},
 	} {
 		f, err := raceway.FillBox(test.volume, test.rows, test.edition)
-		broken(t, test.name, err, test.parameter, test.rule)
+		check.Broken(t, test.name, err, test.parameter, test.rule)
 		var at *raceway.RowError
 		if errors.As(err, &at) != (test.row >= 0) || at != nil && at.Row != test.row || f != (raceway.BoxFill{}) {
 			t.Errorf("%s: %+v, %v", test.name, f, err)
 		}
 	}
 	_, _, err := raceway.SmallestBoxFor(raceway.AnyShape, []raceway.BoxRow{item("conductor", 20, "12")}, raceway.Edition2023)
-	broken(t, "too much for any", err, "rows", raceway.NoSizeFits)
+	check.Broken(t, "too much for any", err, "rows", raceway.NoSizeFits)
 	_, _, err = raceway.SmallestBoxFor("round", []raceway.BoxRow{ok}, raceway.Edition2023)
-	broken(t, "shape", err, "shape", limit.NotTabulated)
+	check.Broken(t, "shape", err, "shape", limit.NotTabulated)
 	_, err = raceway.BoxOf("round", "4 x 1-1/2")
-	broken(t, "no such shape", err, "shape", limit.NotTabulated)
+	check.Broken(t, "no such shape", err, "shape", limit.NotTabulated)
 	_, err = raceway.BoxOf(raceway.Square, "5 x 2")
-	broken(t, "no such size", err, "size", limit.NotTabulated)
+	check.Broken(t, "no such size", err, "size", limit.NotTabulated)
 	_, err = raceway.SmallestBox(43*unit.CubicInch, raceway.AnyShape)
-	broken(t, "no such volume", err, "volume", raceway.NoSizeFits)
+	check.Broken(t, "no such volume", err, "volume", raceway.NoSizeFits)
 	_, err = raceway.SmallestBox(1*unit.CubicInch, "round")
-	broken(t, "smallest of no shape", err, "shape", limit.NotTabulated)
+	check.Broken(t, "smallest of no shape", err, "shape", limit.NotTabulated)
 	_, err = raceway.MostConductors(1, "12") // a cubic meter
-	broken(t, "a room", err, "volume", raceway.TooMany)
+	check.Broken(t, "a room", err, "volume", raceway.TooMany)
 }
 
 // The smallest box of a volume holds it, and no smaller one of its shape does.
@@ -108,7 +109,7 @@ func TestSmallestBoxIsSmallest(t *testing.T) {
 	boxes := raceway.Boxes()
 	for _, shape := range append(raceway.Shapes(), raceway.AnyShape) {
 		for v := unit.Volume(1); v <= 18; v += 0.25 {
-			box := value[raceway.Box](t)(raceway.SmallestBox(v*unit.CubicInch, shape))
+			box := check.Value[raceway.Box](t)(raceway.SmallestBox(v*unit.CubicInch, shape))
 			if box.Volume < v*unit.CubicInch*(1-1e-9) || shape != raceway.AnyShape && box.Shape != shape {
 				t.Errorf("%v in³, %s: %+v", v, shape, box)
 			}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/source"
@@ -54,9 +55,9 @@ func TestAmpacityByHand(t *testing.T) {
 			t.Errorf("%s: %v", test.name, err)
 			continue
 		}
-		near(t, test.name+", corrected", a.Corrected, test.corrected, 1e-9)
-		near(t, test.name+", usable", a.Usable, test.usable, 1e-9)
-		near(t, test.name+", steps", a.Corrected, a.Table*unit.Current(a.Ambient*a.Adjusted), 1e-12)
+		check.Within(t, test.name+", corrected", a.Corrected, test.corrected, 1e-9)
+		check.Within(t, test.name+", usable", a.Usable, test.usable, 1e-9)
+		check.Within(t, test.name+", steps", a.Corrected, a.Table*unit.Current(a.Ambient*a.Adjusted), 1e-12)
 		if a.Edition != test.conditions.Edition || a.Size != "12" || a.Known != source.Memory {
 			t.Errorf("%s: %+v", test.name, a)
 		}
@@ -90,21 +91,21 @@ func TestAmpacityRefuses(t *testing.T) {
 		{"terminals", "12", with(func(c *raceway.Conditions) { c.Terminals = 70 }), "Terminals", limit.NotTabulated},
 	} {
 		_, err := raceway.AmpacityOf(test.size, test.conditions)
-		broken(t, test.name, err, test.parameter, test.rule)
+		check.Broken(t, test.name, err, test.parameter, test.rule)
 	}
 	_, err := raceway.SmallestWire(0, mild)
-	broken(t, "no current", err, "current", limit.NotPositive)
+	check.Broken(t, "no current", err, "current", limit.NotPositive)
 	_, err = raceway.SmallestWire(196, mild)
-	broken(t, "more than 4/0 at 60 °C", err, "current", raceway.NoSizeFits)
+	check.Broken(t, "more than 4/0 at 60 °C", err, "current", raceway.NoSizeFits)
 	_, err = raceway.CheckConductor(raceway.Demand{}, "12", mild)
-	broken(t, "no demand", err, "Current", limit.NotPositive)
+	check.Broken(t, "no demand", err, "Current", limit.NotPositive)
 }
 
 func TestSmallestWireIsSmallest(t *testing.T) {
 	for _, material := range []raceway.Material{raceway.Copper, raceway.Aluminum} {
 		c := with(func(c *raceway.Conditions) { c.Material = material })
 		for need := unit.Current(1); need <= 150; need++ {
-			a := value[raceway.Ampacity](t)(raceway.SmallestWire(need, c))
+			a := check.Value[raceway.Ampacity](t)(raceway.SmallestWire(need, c))
 			if a.Usable < need {
 				t.Errorf("%s, %v A: %s carries %v A", material, need, a.Size, a.Usable)
 			}
@@ -123,8 +124,8 @@ func TestSmallestWireIsSmallest(t *testing.T) {
 			}
 		}
 	}
-	edge := value[raceway.Check](t)(raceway.CheckConductor(raceway.Demand{Current: 20}, "12", mild))
-	over := value[raceway.Check](t)(raceway.CheckConductor(raceway.Demand{Current: 25}, "12", mild))
+	edge := check.Value[raceway.Check](t)(raceway.CheckConductor(raceway.Demand{Current: 20}, "12", mild))
+	over := check.Value[raceway.Check](t)(raceway.CheckConductor(raceway.Demand{Current: 25}, "12", mild))
 	if !edge.Enough || edge.Margin != 0 || over.Enough || math.Abs(float64(over.Margin+0.2)) > 1e-12 {
 		t.Errorf("20 A of 20 A: %+v; of 25 A: %+v", edge, over)
 	}
@@ -201,12 +202,12 @@ func TestMotorCurrents(t *testing.T) {
 	} {
 		i, err := raceway.TableCurrent(test.phases, test.hp*unit.Horsepower, test.volts)
 		if test.parameter != "" {
-			broken(t, test.name, err, test.parameter, limit.NotTabulated)
+			check.Broken(t, test.name, err, test.parameter, limit.NotTabulated)
 		} else if err != nil || i != test.want {
 			t.Errorf("%s: %v, %v, want %v", test.name, i, err, test.want)
 		}
 	}
-	plate := value[raceway.Demand](t)(raceway.DemandFromPlate(17))
+	plate := check.Value[raceway.Demand](t)(raceway.DemandFromPlate(17))
 	if plate != (raceway.Demand{Current: 17, Basis: raceway.FromPlate, Known: source.Memory}) {
 		t.Errorf("%+v", plate)
 	}
@@ -232,11 +233,11 @@ func TestStandardRatings(t *testing.T) {
 		}
 	}
 	_, err := raceway.StandardRating(6001, raceway.InverseTimeBreaker, raceway.Edition2023)
-	broken(t, "largest", err, "current", raceway.NoSizeFits)
+	check.Broken(t, "largest", err, "current", raceway.NoSizeFits)
 	_, err = raceway.StandardRating(6, "relay", raceway.Edition2023)
-	broken(t, "device", err, "device", limit.NotTabulated)
+	check.Broken(t, "device", err, "device", limit.NotTabulated)
 	_, err = raceway.StandardRating(6, raceway.NontimeFuse, "")
-	broken(t, "edition", err, "edition", limit.NotTabulated)
+	check.Broken(t, "edition", err, "edition", limit.NotTabulated)
 }
 
 func TestOvercurrentByHand(t *testing.T) {
@@ -262,8 +263,8 @@ func TestOvercurrentByHand(t *testing.T) {
 			t.Errorf("%s: %v", test.name, err)
 			continue
 		}
-		near(t, test.name+", computed", o.Computed, test.computed, 1e-9)
-		near(t, test.name+", greatest", o.Greatest, test.greatest, 1e-9)
+		check.Within(t, test.name+", computed", o.Computed, test.computed, 1e-9)
+		check.Within(t, test.name+", greatest", o.Greatest, test.greatest, 1e-9)
 		if o.Rating != test.rating || o.Last != test.last || o.Edition != test.edition || o.Basis != raceway.FromTable {
 			t.Errorf("%s: %+v", test.name, o)
 		}
@@ -274,14 +275,14 @@ func TestOvercurrentByHand(t *testing.T) {
 		}
 	}
 	_, err := raceway.LargestOvercurrent(10, raceway.TimeDelayFuse, "stepper", raceway.Edition2023)
-	broken(t, "motor", err, "motor", limit.NotTabulated)
+	check.Broken(t, "motor", err, "motor", limit.NotTabulated)
 	for most, want := range map[unit.Current]unit.Current{20: 20, 24.9: 20, 10: 10} {
 		if o, err := raceway.OvercurrentFromPlate(most, raceway.InverseTimeBreaker, raceway.Edition2023); err != nil || o.Rating != want || o.Basis != raceway.FromPlate {
 			t.Errorf("plate %v: %+v, %v", most, o, err)
 		}
 	}
 	_, err = raceway.OvercurrentFromPlate(9, raceway.InverseTimeBreaker, raceway.Edition2023)
-	broken(t, "below the smallest", err, "most", raceway.NoSizeFits)
+	check.Broken(t, "below the smallest", err, "most", raceway.NoSizeFits)
 }
 
 func TestGrounds(t *testing.T) {
@@ -305,11 +306,11 @@ func TestGrounds(t *testing.T) {
 		}
 	}
 	_, err := raceway.GroundFor(6001, raceway.Copper, "4/0", raceway.Edition2023)
-	broken(t, "above the table", err, "rating", limit.NotTabulated)
+	check.Broken(t, "above the table", err, "rating", limit.NotTabulated)
 	_, err = raceway.GroundFor(20, "iron", "12", raceway.Edition2023)
-	broken(t, "material", err, "material", limit.NotTabulated)
+	check.Broken(t, "material", err, "material", limit.NotTabulated)
 	_, err = raceway.GroundFor(20, raceway.Copper, "13", raceway.Edition2023)
-	broken(t, "circuit", err, "circuit", limit.NotTabulated)
+	check.Broken(t, "circuit", err, "circuit", limit.NotTabulated)
 	// 6530 cmil · 26240 / 10380 = 16507 cmil: size 8 has 16510.
 	if size, err := raceway.GroundRaised("12", "10", "6"); err != nil || size != "8" {
 		t.Errorf("12 for 10 raised to 6: %s, %v", size, err)
@@ -321,9 +322,9 @@ func TestGrounds(t *testing.T) {
 		}
 	}
 	_, err = raceway.GroundRaised("10", "8", "10")
-	broken(t, "made smaller", err, "installed", limit.OutOfRange)
+	check.Broken(t, "made smaller", err, "installed", limit.OutOfRange)
 	_, err = raceway.GroundRaised("4/0", "14", "4/0")
-	broken(t, "past the table", err, "installed", raceway.NoSizeFits)
+	check.Broken(t, "past the table", err, "installed", raceway.NoSizeFits)
 	for _, test := range []struct {
 		size     raceway.WireSize
 		material raceway.Material
@@ -335,9 +336,9 @@ func TestGrounds(t *testing.T) {
 		}
 	}
 	_, err = raceway.SmallConductorLimit("14", raceway.Clad, raceway.Edition2020)
-	broken(t, "clad 14 before 2023", err, "material", limit.NotTabulated)
+	check.Broken(t, "clad 14 before 2023", err, "material", limit.NotTabulated)
 	_, err = raceway.SmallConductorLimit("8", raceway.Copper, raceway.Edition2023)
-	broken(t, "not small", err, "size", limit.NotTabulated)
+	check.Broken(t, "not small", err, "size", limit.NotTabulated)
 }
 
 func TestFlexibleConduit(t *testing.T) {
@@ -369,9 +370,9 @@ func TestFlexibleConduit(t *testing.T) {
 		}
 	}
 	_, err := raceway.FlexAsGround(raceway.EMT, "1/2", 20, 1, raceway.Still)
-	broken(t, "rigid", err, "conduit", limit.OutOfRange)
+	check.Broken(t, "rigid", err, "conduit", limit.OutOfRange)
 	_, err = raceway.FlexAsGround(raceway.FMC, "1/2", 20, 1, "")
-	broken(t, "mounting", err, "mounting", limit.NotTabulated)
+	check.Broken(t, "mounting", err, "mounting", limit.NotTabulated)
 	for conduit, feet := range map[raceway.Conduit]unit.Length{raceway.FMC: 4, raceway.LFMC: 4, raceway.LFNCA: 3} {
 		if l, err := raceway.UnsecuredMost(conduit, "2"); err != nil || l != feet*unit.Foot {
 			t.Errorf("2 %s: %v, %v", conduit, l, err)
@@ -380,41 +381,41 @@ func TestFlexibleConduit(t *testing.T) {
 }
 
 func TestDrop(t *testing.T) {
-	drop := value[unit.Voltage](t)
-	z := value[raceway.Impedance](t)(raceway.ImpedanceOf("8", raceway.Copper, raceway.WallSteel))
+	drop := check.Value[unit.Voltage](t)
+	z := check.Value[raceway.Impedance](t)(raceway.ImpedanceOf("8", raceway.Copper, raceway.WallSteel))
 	three := drop(raceway.VoltageDrop(raceway.ThreePhase, 20, 100*unit.Foot, z, 0.85))
 	one := drop(raceway.VoltageDrop(raceway.SinglePhase, 20, 100*unit.Foot, z, 0.85))
-	near(t, "two wires to √3", one/three, unit.Voltage(2/math.Sqrt(3)), 1e-12)
-	near(t, "by length and current", drop(raceway.VoltageDrop(raceway.ThreePhase, 40, 300*unit.Foot, z, 0.85)), 6*three, 1e-12)
-	near(t, "resistance alone at power factor 1", drop(raceway.VoltageDrop(raceway.SinglePhase, 10, 1000*unit.Foot, z, 1)), 15.6, 1e-9)
+	check.Within(t, "two wires to √3", one/three, unit.Voltage(2/math.Sqrt(3)), 1e-12)
+	check.Within(t, "by length and current", drop(raceway.VoltageDrop(raceway.ThreePhase, 40, 300*unit.Foot, z, 0.85)), 6*three, 1e-12)
+	check.Within(t, "resistance alone at power factor 1", drop(raceway.VoltageDrop(raceway.SinglePhase, 10, 1000*unit.Foot, z, 1)), 15.6, 1e-9)
 	// A power factor of 0.6 has a sine of 0.8: 2 · 10 · (0.78 · 0.6 + 0.065 · 0.8) = 10.4 V.
-	near(t, "at 0.6", drop(raceway.VoltageDrop(raceway.SinglePhase, 10, 1000*unit.Foot, z, 0.6)), 10.4, 1e-9)
-	near(t, "no run", drop(raceway.VoltageDrop(raceway.ThreePhase, 10, 0, z, 0.85)), 0, 0)
-	_, err := raceway.VoltageDrop(raceway.ThreePhase, 10, 1, z, 1.01)
-	broken(t, "power factor", err, "powerFactor", limit.OutOfRange)
+	check.Within(t, "at 0.6", drop(raceway.VoltageDrop(raceway.SinglePhase, 10, 1000*unit.Foot, z, 0.6)), 10.4, 1e-9)
+	check.Within(t, "no run", drop(raceway.VoltageDrop(raceway.ThreePhase, 10, 0, z, 0.85)), 0, 0)
+	_, err := raceway.VoltageDrop(raceway.ThreePhase, 10, 1, z, 1.005)
+	check.Broken(t, "power factor", err, "powerFactor", limit.OutOfRange)
 	_, err = raceway.VoltageDrop("two", 10, 1, z, 0.85)
-	broken(t, "phases", err, "phases", limit.NotTabulated)
+	check.Broken(t, "phases", err, "phases", limit.NotTabulated)
 	_, err = raceway.ImpedanceOf("14", raceway.Aluminum, raceway.WallPVC)
-	broken(t, "empty cell", err, "size", limit.NotTabulated)
+	check.Broken(t, "empty cell", err, "size", limit.NotTabulated)
 	_, err = raceway.ImpedanceOf("12", raceway.Copper, "lead")
-	broken(t, "wall", err, "wall", limit.NotTabulated)
+	check.Broken(t, "wall", err, "wall", limit.NotTabulated)
 
-	k := value[unit.Resistivity](t)(raceway.ResistivityOf("8", raceway.Stranded, raceway.Copper))
-	p := value[raceway.Property](t)(raceway.PropertyOf("8", raceway.Stranded))
+	k := check.Value[unit.Resistivity](t)(raceway.ResistivityOf("8", raceway.Stranded, raceway.Copper))
+	p := check.Value[raceway.Property](t)(raceway.PropertyOf("8", raceway.Stranded))
 	byK := drop(raceway.VoltageDropByK(raceway.ThreePhase, 20, 100*unit.Foot, k, p.Area))
-	near(t, "K form is direct-current resistance", byK, unit.Voltage(math.Sqrt(3)*20*0.1*0.778), 1e-9)
-	near(t, "area back", value[unit.Area](t)(raceway.AreaForDrop(raceway.ThreePhase, 20, 100*unit.Foot, k, byK)), p.Area, 1e-15)
-	r := value[unit.LineImpedance](t)(raceway.ResistanceOf(k, p.Area))
-	near(t, "K over area", r.In(unit.OhmPerThousandFeet), 0.778, 1e-9)
-	there := value[unit.LineImpedance](t)(raceway.ResistanceAt(r, raceway.CopperAt75, raceway.PropertyTemperature, raceway.PropertyTemperature))
-	near(t, "at its own temperature", there, r, 0)
+	check.Within(t, "K form is direct-current resistance", byK, unit.Voltage(math.Sqrt(3)*20*0.1*0.778), 1e-9)
+	check.Within(t, "area back", check.Value[unit.Area](t)(raceway.AreaForDrop(raceway.ThreePhase, 20, 100*unit.Foot, k, byK)), p.Area, 1e-15)
+	r := check.Value[unit.LineImpedance](t)(raceway.ResistanceOf(k, p.Area))
+	check.Within(t, "K over area", r.In(unit.OhmPerThousandFeet), 0.778, 1e-9)
+	there := check.Value[unit.LineImpedance](t)(raceway.ResistanceAt(r, raceway.CopperAt75, raceway.PropertyTemperature, raceway.PropertyTemperature))
+	check.Within(t, "at its own temperature", there, r, 0)
 	// Aluminum of size 8: 1.28 Ω/kft · 16510 cmil.
-	al := value[unit.Resistivity](t)(raceway.ResistivityOf("8", raceway.Stranded, raceway.Aluminum))
-	near(t, "aluminum", al.In(unit.OhmCircularMilPerFoot), 21.1328, 1e-9)
+	al := check.Value[unit.Resistivity](t)(raceway.ResistivityOf("8", raceway.Stranded, raceway.Aluminum))
+	check.Within(t, "aluminum", al.In(unit.OhmCircularMilPerFoot), 21.1328, 1e-9)
 	_, err = raceway.ResistivityOf("8", raceway.Stranded, raceway.Clad)
-	broken(t, "clad", err, "material", limit.NotTabulated)
+	check.Broken(t, "clad", err, "material", limit.NotTabulated)
 	_, err = raceway.ResistanceAt(r, 1, raceway.PropertyTemperature, 1)
-	broken(t, "nothing left", err, "t", limit.OutOfRange)
+	check.Broken(t, "nothing left", err, "t", limit.OutOfRange)
 	walls := map[raceway.Conduit]raceway.Wall{raceway.EMT: raceway.WallSteel, raceway.LFMC: raceway.WallSteel, raceway.PVC80: raceway.WallPVC, raceway.LFNCB: raceway.WallPVC}
 	for conduit, want := range walls {
 		if w, err := raceway.WallOf(conduit); err != nil || w != want {
@@ -433,17 +434,17 @@ func TestGauge(t *testing.T) {
 		{"18", 1.0237, 1624.3, 0.75, 1}, {"12", 2.0525, 6529.9, 4, 4}, {"8", 3.2636, 16509.7, 10, 10}, {"3", 5.8273, 52634.8, 25, 35},
 		{"2", 6.5437, 66371.3, 35, 35}, {"1/0", 8.2515, 105534.5, 50, 70}, {"4/0", 11.684, 211600, 120, 120},
 	} {
-		d := value[unit.Length](t)(raceway.GaugeDiameter(test.size))
-		a := value[unit.Area](t)(raceway.GaugeArea(test.size))
-		near(t, string(test.size)+" in mm", d.In(unit.Millimeter), test.mm, 0.00006)
-		near(t, string(test.size)+" in cmil", a.In(unit.CircularMil), test.cmil, 0.06)
+		d := check.Value[unit.Length](t)(raceway.GaugeDiameter(test.size))
+		a := check.Value[unit.Area](t)(raceway.GaugeArea(test.size))
+		check.Within(t, string(test.size)+" in mm", d.In(unit.Millimeter), test.mm, 0.00006)
+		check.Within(t, string(test.size)+" in cmil", a.In(unit.CircularMil), test.cmil, 0.06)
 		nearest, atLeast, err := raceway.NearestMetric(a)
 		if err != nil || math.Abs(nearest.Area.In(unit.SquareMillimeter)-float64(test.nearest)) > 1e-9 || math.Abs(atLeast.Area.In(unit.SquareMillimeter)-float64(test.atLeast)) > 1e-9 {
 			t.Errorf("%s: %v and %v, %v", test.size, nearest, atLeast, err)
 		}
 	}
 	_, _, err := raceway.NearestMetric(130 * unit.SquareMillimeter)
-	broken(t, "beyond the table", err, "area", raceway.NoSizeFits)
+	check.Broken(t, "beyond the table", err, "area", raceway.NoSizeFits)
 	_, err = raceway.WireForArea(211_601 * unit.CircularMil)
-	broken(t, "beyond 4/0", err, "area", raceway.NoSizeFits)
+	check.Broken(t, "beyond 4/0", err, "area", raceway.NoSizeFits)
 }

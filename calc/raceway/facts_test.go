@@ -3,6 +3,7 @@ package raceway_test
 import (
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/raceway"
 	"roofside/calc/unit"
 )
@@ -19,27 +20,27 @@ func TestThreads(t *testing.T) {
 		{"3/4", 0.96768, 0.5457, 0.98887, 0.339, 14},
 		{"1", 1.21363, 0.6828, 1.23863, 0.400, 11.5},
 	} {
-		thread := value[raceway.Thread](t)(raceway.ThreadOf(test.size))
-		near(t, string(test.size)+", E0", thread.Small.In(unit.Inch), test.small, 0.0000051)
-		near(t, string(test.size)+", L2", thread.Effective.In(unit.Inch), test.effective, 0.00005)
-		near(t, string(test.size)+", E1", thread.Gauge.In(unit.Inch), test.gauge, 0.0000051)
-		near(t, string(test.size)+", L1", thread.HandTight.In(unit.Inch), test.hand, 1e-9)
-		near(t, string(test.size)+", threads", thread.PerInch, test.each, 0)
+		thread := check.Value[raceway.Thread](t)(raceway.ThreadOf(test.size))
+		check.Within(t, string(test.size)+", E0", thread.Small.In(unit.Inch), test.small, 0.0000051)
+		check.Within(t, string(test.size)+", L2", thread.Effective.In(unit.Inch), test.effective, 0.00005)
+		check.Within(t, string(test.size)+", E1", thread.Gauge.In(unit.Inch), test.gauge, 0.0000051)
+		check.Within(t, string(test.size)+", L1", thread.HandTight.In(unit.Inch), test.hand, 1e-9)
+		check.Within(t, string(test.size)+", threads", thread.PerInch, test.each, 0)
 	}
 }
 
 // Figures of the code that no answer computes with, in SI by hand.
 func TestFigures(t *testing.T) {
-	near(t, "secured within 12 in", raceway.SecuredWithin, 0.3048, 1e-12)
-	near(t, "supported every 4-1/2 ft", raceway.SupportSpacing, 1.3716, 1e-12)
-	near(t, "nipple, 24 in", raceway.NippleMost, 0.6096, 1e-12)
-	near(t, "ground path, 6 ft", raceway.PathLengthMost, 1.8288, 1e-12)
-	near(t, "drop of a branch, 3 %", raceway.DropBranch, 0.03, 1e-12)
-	near(t, "drop of both, 5 %", raceway.DropBoth, 0.05, 1e-12)
-	near(t, "copper at 75 °C", raceway.CopperAt75, 0.00323, 1e-12)
-	near(t, "aluminum at 75 °C", raceway.AluminumAt75, 0.00330, 1e-12)
-	near(t, "75 °C", raceway.PropertyTemperature.Celsius(), 75, 1e-9)
-	near(t, "30 °C", raceway.TableAmbient.Celsius(), 30, 1e-9)
+	check.Within(t, "secured within 12 in", raceway.SecuredWithin, 0.3048, 1e-12)
+	check.Within(t, "supported every 4-1/2 ft", raceway.SupportSpacing, 1.3716, 1e-12)
+	check.Within(t, "nipple, 24 in", raceway.NippleMost, 0.6096, 1e-12)
+	check.Within(t, "ground path, 6 ft", raceway.PathLengthMost, 1.8288, 1e-12)
+	check.Within(t, "drop of a branch, 3 %", raceway.DropBranch, 0.03, 1e-12)
+	check.Within(t, "drop of both, 5 %", raceway.DropBoth, 0.05, 1e-12)
+	check.Within(t, "copper at 75 °C", raceway.CopperAt75, 0.00323, 1e-12)
+	check.Within(t, "aluminum at 75 °C", raceway.AluminumAt75, 0.00330, 1e-12)
+	check.Within(t, "75 °C", raceway.PropertyTemperature.Celsius(), 75, 1e-9)
+	check.Within(t, "30 °C", raceway.TableAmbient.Celsius(), 30, 1e-9)
 	if raceway.MostRows != 50 || raceway.MostCount != 10_000 {
 		t.Errorf("%d rows, %d of a kind", raceway.MostRows, raceway.MostCount)
 	}

@@ -6,35 +6,11 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"roofside/calc/internal/check"
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/unit"
 )
-
-func near[Q ~float64](t *testing.T, what string, got, want, slack Q) {
-	t.Helper()
-	if !(math.Abs(float64(got-want)) <= float64(slack)) {
-		t.Errorf("%s: got %v, want %v", what, got, want)
-	}
-}
-
-func value[Q any](t *testing.T) func(Q, error) Q {
-	return func(q Q, err error) Q {
-		t.Helper()
-		if err != nil {
-			t.Fatal(err)
-		}
-		return q
-	}
-}
-
-func broken(t *testing.T, name string, err error, parameter string, rule limit.Rule) {
-	t.Helper()
-	var e *limit.Error
-	if !errors.As(err, &e) || e.Parameter != parameter || e.Rule != rule {
-		t.Errorf("%s: got %v, want %s: %s", name, err, parameter, rule)
-	}
-}
 
 func rows(all ...raceway.Row) []raceway.Row { return all }
 
@@ -88,7 +64,7 @@ func TestFillRefuses(t *testing.T) {
 		{"3/8, ground alone", run(raceway.LFMC, "3/8"), rows(ground("14", raceway.Bare)), "rows", raceway.NoConductor, -1},
 	} {
 		f, err := raceway.Fill(test.raceway, test.rows)
-		broken(t, test.name, err, test.parameter, test.rule)
+		check.Broken(t, test.name, err, test.parameter, test.rule)
 		if f != (raceway.Filling{}) {
 			t.Errorf("%s: %+v beside the error", test.name, f)
 		}
@@ -127,9 +103,9 @@ func TestFillByHand(t *testing.T) {
 			t.Errorf("%s: %v", test.name, err)
 			continue
 		}
-		near(t, test.name+", area", f.Area.In(unit.SquareInch), test.area, 1e-9)
-		near(t, test.name+", limit", f.Limit, test.limit, 1e-12)
-		near(t, test.name+", fill", f.Fill, unit.Ratio(f.Area/f.Inside), 1e-12)
+		check.Within(t, test.name+", area", f.Area.In(unit.SquareInch), test.area, 1e-9)
+		check.Within(t, test.name+", limit", f.Limit, test.limit, 1e-12)
+		check.Within(t, test.name+", fill", f.Fill, unit.Ratio(f.Area/f.Inside), 1e-12)
 		if f.Rule != test.rule || f.Fits != test.fits {
 			t.Errorf("%s: %+v", test.name, f)
 		}
@@ -140,7 +116,7 @@ func TestFillByHand(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		near(t, string(insulation), c.Area.In(unit.SquareInch), math.Pi/4*diameter*diameter, 1e-9)
+		check.Within(t, string(insulation), c.Area.In(unit.SquareInch), math.Pi/4*diameter*diameter, 1e-9)
 	}
 }
 
@@ -210,7 +186,7 @@ func TestSmallestIsSmallest(t *testing.T) {
 			choice, err := raceway.Smallest(c, raceway.Run, all)
 			first := -1
 			for i, size := range sizes {
-				f := value[raceway.Filling](t)(raceway.Fill(run(c, size), all))
+				f := check.Value[raceway.Filling](t)(raceway.Fill(run(c, size), all))
 				if f.Fits && first < 0 {
 					first = i
 				}
@@ -219,7 +195,7 @@ func TestSmallestIsSmallest(t *testing.T) {
 				}
 			}
 			if first < 0 {
-				broken(t, "too much for any", err, "rows", raceway.NoSizeFits)
+				check.Broken(t, "too much for any", err, "rows", raceway.NoSizeFits)
 				continue
 			}
 			if err != nil || choice.Size != sizes[first] || choice.Conduit != c || !choice.Filling.Fits {
@@ -229,7 +205,7 @@ func TestSmallestIsSmallest(t *testing.T) {
 			found++
 		}
 		if len(want) == 0 {
-			broken(t, "too much for every type", err, "rows", raceway.NoSizeFits)
+			check.Broken(t, "too much for every type", err, "rows", raceway.NoSizeFits)
 			return
 		}
 		if err != nil || len(each) != len(want) {
@@ -245,13 +221,13 @@ func TestSmallestIsSmallest(t *testing.T) {
 		t.Errorf("only %d fits", found)
 	}
 	_, err := raceway.Smallest("ENT", raceway.Run, rows(circuit(1, "14", raceway.THHN)))
-	broken(t, "no such conduit", err, "conduit", limit.NotTabulated)
+	check.Broken(t, "no such conduit", err, "conduit", limit.NotTabulated)
 	_, err = raceway.Smallest(raceway.EMT, "duct", rows(circuit(1, "14", raceway.THHN)))
-	broken(t, "no such use", err, "use", limit.NotTabulated)
+	check.Broken(t, "no such use", err, "use", limit.NotTabulated)
 	_, err = raceway.SmallestOfEach("duct", rows(circuit(1, "14", raceway.THHN)))
-	broken(t, "no such use of any", err, "use", limit.NotTabulated)
+	check.Broken(t, "no such use of any", err, "use", limit.NotTabulated)
 	_, err = raceway.SmallestOfEach(raceway.Run, nil)
-	broken(t, "nothing to hold", err, "rows", raceway.NoConductor)
+	check.Broken(t, "nothing to hold", err, "rows", raceway.NoConductor)
 }
 
 // As many more as there is room for fit, and one more does not.
@@ -259,10 +235,10 @@ func TestRoomIsAllThereIs(t *testing.T) {
 	some := 0
 	bundles(func(all []raceway.Row) {
 		r := run(raceway.EMT, "1-1/4")
-		n := value[int](t)(raceway.Room(r, all, "12", raceway.THHN, raceway.Ground))
+		n := check.Value[int](t)(raceway.Room(r, all, "12", raceway.THHN, raceway.Ground))
 		with := func(n int) bool {
 			more := raceway.Row{Size: "12", Insulation: raceway.THHN, Count: n, Role: raceway.Ground}
-			return value[raceway.Filling](t)(raceway.Fill(r, append(rows(all...), more))).Fits
+			return check.Value[raceway.Filling](t)(raceway.Fill(r, append(rows(all...), more))).Fits
 		}
 		if n > 0 {
 			some++
@@ -293,9 +269,9 @@ func TestRoomIsAllThereIs(t *testing.T) {
 		}
 	}
 	_, err := raceway.Room(run(raceway.EMT, "1/2"), nil, "12", raceway.THHN, "")
-	broken(t, "role", err, "role", limit.NotTabulated)
+	check.Broken(t, "role", err, "role", limit.NotTabulated)
 	_, err = raceway.Room(run(raceway.EMT, "1/2"), nil, "12", "MTW", raceway.Circuit)
-	broken(t, "insulation", err, "insulation", limit.NotTabulated)
+	check.Broken(t, "insulation", err, "insulation", limit.NotTabulated)
 }
 
 func TestUseAndLimit(t *testing.T) {
@@ -329,18 +305,18 @@ func TestJamZone(t *testing.T) {
 		}
 	}
 	_, err := raceway.JamRatio(1, 1.1)
-	broken(t, "wider than the raceway", err, "conductor", limit.OutOfRange)
+	check.Broken(t, "wider than the raceway", err, "conductor", limit.OutOfRange)
 }
 
 func TestSizesGoBothWays(t *testing.T) {
 	for _, size := range append(raceway.TradeSizes(), "2-1/2", "3", "3-1/2", "4", "5", "6") {
-		n := value[int](t)(raceway.Designator(size))
+		n := check.Value[int](t)(raceway.Designator(size))
 		if back, err := raceway.SizeOf(n); err != nil || back != size {
 			t.Errorf("%s is %d is %s, %v", size, n, back, err)
 		}
 	}
 	_, err := raceway.Designator("5/8")
-	broken(t, "size", err, "size", limit.NotTabulated)
+	check.Broken(t, "size", err, "size", limit.NotTabulated)
 	_, err = raceway.SizeOf(17)
-	broken(t, "designator", err, "designator", limit.NotTabulated)
+	check.Broken(t, "designator", err, "designator", limit.NotTabulated)
 }

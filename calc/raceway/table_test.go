@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -317,6 +318,20 @@ func TestMotorTablesScaleByVoltage(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Table 250.122 again, typed from memory: copper and aluminum by rating. Editions
+// to 2014 had 1200 kcmil in the last two rows.
+func TestGrounds(t *testing.T) {
+	want := []groundRow{
+		{15, "14", "12"}, {20, "12", "10"}, {60, "10", "8"}, {100, "8", "6"}, {200, "6", "4"}, {300, "4", "2"}, {400, "3", "1"},
+		{500, "2", "1/0"}, {600, "1", "2/0"}, {800, "1/0", "3/0"}, {1000, "2/0", "4/0"}, {1200, "3/0", "250 kcmil"},
+		{1600, "4/0", "350 kcmil"}, {2000, "250 kcmil", "400 kcmil"}, {2500, "350 kcmil", "600 kcmil"},
+		{3000, "400 kcmil", "600 kcmil"}, {4000, "500 kcmil", "750 kcmil"}, {5000, "700 kcmil", "1250 kcmil"}, {6000, "800 kcmil", "1250 kcmil"},
+	}
+	if !slices.Equal(groundRows(), want) {
+		t.Errorf("the table is %v, want %v", groundRows(), want)
 	}
 }
 

@@ -76,7 +76,69 @@ func TestTemperatures(t *testing.T) {
 		if back := unit.Celsius(c.celsius).Fahrenheit(); math.Abs(back-c.fahrenheit) > 1e-9 {
 			t.Errorf("%v °C is %v °F", c.celsius, back)
 		}
+		if back := unit.Fahrenheit(c.fahrenheit).Celsius(); math.Abs(back-c.celsius) > 1e-9 {
+			t.Errorf("%v °F is %v °C", c.fahrenheit, back)
+		}
 	}
+}
+
+// is reports a constant that is not one of the unit written with a symbol.
+func is[Q unit.Quantity](t *testing.T, constant Q, symbol string) {
+	t.Helper()
+	if u, ok := constant.Kind().Unit(symbol); !ok || u.Base(1) != float64(constant) {
+		t.Errorf("%v is not one %s, which is %v", constant, symbol, u.Base(1))
+	}
+}
+
+func TestConstantsAreUnits(t *testing.T) {
+	is(t, unit.Meter, "m")
+	is(t, unit.Millimeter, "mm")
+	is(t, unit.Centimeter, "cm")
+	is(t, unit.Inch, "in")
+	is(t, unit.Foot, "ft")
+	is(t, unit.RPM, "rpm")
+	is(t, unit.MeterPerSecond, "m/s")
+	is(t, unit.FootPerMinute, "fpm")
+	is(t, unit.CubicMeterPerSecond, "m3/s")
+	is(t, unit.CubicMeterPerHour, "m3/h")
+	is(t, unit.LiterPerSecond, "l/s")
+	is(t, unit.CubicFootPerMinute, "cfm")
+	is(t, unit.Pascal, "Pa")
+	is(t, unit.InchOfWater, "inwg")
+	is(t, unit.PSI, "psi")
+	is(t, unit.Watt, "W")
+	is(t, unit.Kilowatt, "kW")
+	is(t, unit.Horsepower, "hp")
+	is(t, unit.Newton, "N")
+	is(t, unit.PoundForce, "lbf")
+	is(t, unit.Volt, "V")
+	is(t, unit.Ampere, "A")
+	is(t, unit.Hertz, "Hz")
+	is(t, unit.Kelvin, "K")
+	is(t, unit.KilogramPerCubicMeter, "kg/m3")
+	is(t, unit.PoundPerCubicFoot, "lb/ft3")
+	is(t, unit.Radian, "rad")
+	is(t, unit.Degree, "deg")
+	is(t, unit.Percent, "%")
+	is(t, unit.Turn, "turns")
+	is(t, unit.KilogramPerMeter, "kg/m")
+	is(t, unit.PoundPerFoot, "lb/ft")
+	is(t, unit.VoltAmpere, "VA")
+	is(t, unit.KilovoltAmpere, "kVA")
+	is(t, unit.SquareMeter, "m2")
+	is(t, unit.SquareMillimeter, "mm2")
+	is(t, unit.SquareInch, "in2")
+	is(t, unit.CircularMil, "cmil")
+	is(t, unit.CubicMeter, "m3")
+	is(t, unit.CubicCentimeter, "cm3")
+	is(t, unit.CubicInch, "in3")
+	is(t, unit.OhmPerMeter, "ohm/m")
+	is(t, unit.OhmPerKilometer, "ohm/km")
+	is(t, unit.OhmPerThousandFeet, "ohm/kft")
+	is(t, unit.OhmMeter, "ohm-m")
+	is(t, unit.OhmCircularMilPerFoot, "ohm-cmil/ft")
+	is(t, unit.KelvinApart, "K")
+	is(t, unit.FahrenheitApart, "dF")
 }
 
 // A turn is 2π radians and 360 degrees.

@@ -1,6 +1,8 @@
 package published_test
 
 import (
+	"math"
+
 	"roofside/calc/airflow"
 	"roofside/calc/drive"
 	. "roofside/calc/internal/published"
@@ -82,6 +84,39 @@ var airAnswers = map[string]answer{
 		return Results{"SP2": must(airflow.SystemPressure(In[unit.Pressure](c, "SP1"), In[unit.Flow](c, "Q1"), In[unit.Flow](c, "Q2")))}
 	},
 
+	"D63": otherSpeed, "D66": otherSpeed, "D67": otherSpeed,
+	"D64": func(c Case) Results {
+		p := must(airflow.AtWheel(standardPoint(c), In[unit.Length](c, "D1"), In[unit.Length](c, "D2"), In[unit.Speed](c, "n2"), airflow.StandardDensity))
+		return Results{"Q2": p.Flow, "p2": p.Pressure, "P2": p.Power}
+	},
+	"D65": func(c Case) Results {
+		p := standardPoint(c)
+		return Results{
+			"n_flow":     must(airflow.SpeedForFlow(p.Speed, p.Flow, In[unit.Flow](c, "Q2"))),
+			"n_pressure": must(airflow.SpeedForPressure(p.Speed, p.Pressure, In[unit.Pressure](c, "p2"), p.Density, p.Density)),
+			"n_power":    must(airflow.SpeedForPower(p.Speed, p.Power, In[unit.Power](c, "P2"), p.Density, p.Density)),
+		}
+	},
+	"D68": func(c Case) Results {
+		d := In[unit.Length](c, "d1")
+		q := unit.Flow(float64(In[unit.Velocity](c, "v1")) * math.Pi / 4 * float64(d*d))
+		v := must(airflow.RoundDuctVelocity(q, In[unit.Length](c, "d2")))
+		return Results{"v2": v, "VP": must(airflow.VelocityPressure(v, In[unit.Density](c, "rho")))}
+	},
+	"D69": func(c Case) Results {
+		return Results{"v": must(airflow.DuctVelocity(In[unit.Flow](c, "q"), In[unit.Length](c, "width"), In[unit.Length](c, "height")))}
+	},
+	"D70": func(c Case) Results {
+		return Results{"Q": must(airflow.HoodFlow(In[unit.Flow](c, "per_foot"), In[unit.Length](c, "length")))}
+	},
+	"D71": func(c Case) Results {
+		load, fla := In[unit.Ratio](c, "load"), In[unit.Current](c, "FLA")
+		return Results{
+			"linear":  must(airflow.AmpsProportional(load, fla, In[unit.Voltage](c, "V"), In[unit.Voltage](c, "Vnp"))),
+			"half_NL": must(airflow.AmpsHalfNoLoad(load, In[unit.Current](c, "I0"), fla)),
+		}
+	},
+
 	"D17": func(c Case) Results {
 		load := must(airflow.LoadFullNoLoad(In[unit.Current](c, "I"), In[unit.Current](c, "I0"), In[unit.Current](c, "FLA")))
 		return Results{"hp_est": In[unit.Power](c, "hp") * unit.Power(load)}
@@ -111,9 +146,8 @@ var airAnswers = map[string]answer{
 		}
 	},
 	"D21": beltEfficiency, "D22": beltEfficiency, "D23": beltEfficiency, "D24": beltEfficiency, "D25": beltEfficiency,
-	"D26": func(c Case) Results {
-		return Results{"ratio": must(airflow.BeltPartLoad(In[unit.Ratio](c, "torque")))}
-	},
+	"D72": beltEfficiency, "D73": beltEfficiency, "D74": beltEfficiency,
+	"D26": partLoad, "D75": partLoad, "D76": partLoad, "D77": partLoad, "D78": partLoad,
 	"D56": func(c Case) Results {
 		shaft := must(airflow.ShaftPower(In[unit.Voltage](c, "V"), In[unit.Current](c, "I"), In[unit.Ratio](c, "PF"), In[unit.Ratio](c, "eff")))
 		return Results{"bhp_746": shaft / 746 * unit.Horsepower} // the case counts 746 W to the horsepower
@@ -160,6 +194,36 @@ func warmer(c Case) airflow.Point {
 	}, n, warm))
 }
 
+// standardPoint is a case's first point, in standard air.
+func standardPoint(c Case) airflow.Point {
+	return airflow.Point{
+		Speed: In[unit.Speed](c, "n1"), Flow: In[unit.Flow](c, "Q1"), Pressure: In[unit.Pressure](c, "p1"),
+		Power: In[unit.Power](c, "P1"), Density: airflow.StandardDensity,
+	}
+}
+
+// otherSpeed answers by the laws one by one, which must agree with all at once
+// and with the system curve.
+func otherSpeed(c Case) Results {
+	p, n := standardPoint(c), In[unit.Speed](c, "n2")
+	q := must(airflow.FlowAtSpeed(p.Flow, p.Speed, n))
+	one := airflow.Point{
+		Speed: n, Flow: q, Pressure: must(airflow.PressureAtSpeed(p.Pressure, p.Speed, n, p.Density, p.Density)),
+		Power: must(airflow.PowerAtSpeed(p.Power, p.Speed, n, p.Density, p.Density)), Density: p.Density,
+	}
+	all := must(airflow.AtSpeed(p, n, p.Density))
+	system := must(airflow.SystemPressure(p.Pressure, p.Flow, q))
+	for _, pair := range [][2]float64{
+		{float64(one.Flow), float64(all.Flow)}, {float64(one.Pressure), float64(all.Pressure)}, {float64(one.Power), float64(all.Power)},
+		{float64(one.Pressure), float64(system)},
+	} {
+		if math.Abs(pair[0]/pair[1]-1) > 1e-12 {
+			panic("the laws one by one are not the laws together")
+		}
+	}
+	return Results{"Q2": one.Flow, "p2": one.Pressure, "P2": one.Power}
+}
+
 func fanEfficiency(c Case) Results {
 	return Results{"eta": must(airflow.FanEfficiency(In[unit.Flow](c, "Q"), In[unit.Pressure](c, "p"), In[unit.Power](c, "P")))}
 }
@@ -202,6 +266,10 @@ func beltEfficiency(c Case) Results {
 		panic("no such class")
 	}
 	return Results{"eta_belt_max": must(airflow.BeltEfficiency(In[unit.Power](c, "power"), loss))}
+}
+
+func partLoad(c Case) Results {
+	return Results{"ratio": must(airflow.BeltPartLoad(In[unit.Ratio](c, "torque")))}
 }
 
 func hoodRates(c Case) Results {

@@ -41,6 +41,49 @@ var beltAnswers = map[string]answer{
 			"dC_rule": must(belt.BaseTravelByRule(before, after)),
 		}
 	},
+	"B28": func(c Case) Results {
+		design, rating := In[unit.Power](c, "design"), In[unit.Power](c, "rating")
+		n := must(belt.BeltsNeeded(design, rating))
+		capacity, share, err := belt.BeltCapacity(design, rating, n)
+		if must(capacity, err) != belt.CapacityEnough {
+			panic("as many belts as needed are not enough")
+		}
+		return Results{"belts": float64(n), "share": share}
+	},
+	"B29": func(c Case) Results {
+		return Results{"shift": must(belt.BeltShift(lead(c), In[unit.Turns](c, "before"), In[unit.Turns](c, "after")))}
+	},
+	"B30": func(c Case) Results {
+		most, aim, err := belt.AlignmentOffset(In[unit.Length](c, "span"))
+		return Results{"most": must(most, err), "aim": aim}
+	},
+	"B31": func(c Case) Results {
+		b := must(belt.BaseReach(In[unit.Length](c, "move"), In[unit.Length](c, "toward"), In[unit.Length](c, "away"),
+			belt.Allowance{Toward: In[unit.Length](c, "need_toward"), Away: In[unit.Length](c, "need_away")}))
+		return Results{"toward": b.Toward, "away": b.Away, "enough": yes(b.Reach == belt.ReachGood)}
+	},
+	"B32": func(c Case) Results {
+		shorter, longer, err := belt.NearestSizes(drive.Section(Word(c, "section")), In[unit.Length](c, "length"))
+		a, _, errA := belt.StandardNumbers(drive.SectionA)
+		b, _, errB := belt.StandardNumbers(drive.SectionB)
+		return Results{
+			"shorter": float64(must(shorter, err).Number), "longer": float64(longer.Number),
+			"count": float64(len(must(a, errA))), "count_b": float64(len(must(b, errB))),
+		}
+	},
+	"B33": func(c Case) Results {
+		shorter, longer, err := belt.Choices(drive.Section(Word(c, "section")), In[unit.Length](c, "d"), In[unit.Length](c, "D"), In[unit.Length](c, "C"))
+		return Results{
+			"shorter": float64(must(shorter, err).Number), "C_shorter": shorter.Center,
+			"longer": float64(longer.Number), "C_longer": longer.Center, "move": longer.Move,
+		}
+	},
+	"B34": func(c Case) Results {
+		length := func(n string) unit.Length {
+			return must(belt.PitchLength(drive.Section(Word(c, n)), count(c, "number_"+n)))
+		}
+		return Results{"a": length("a"), "b": length("b")}
+	},
 	"C10": func(c Case) Results {
 		return Results{
 			"Ac180": must(belt.ArcFactor(In[unit.Angle](c, "arc_1"))),

@@ -62,6 +62,77 @@ var driveAnswers = map[string]answer{
 		lead := must(drive.LeadForTravel(In[unit.Length](c, "dPD_total"), unit.Turns(In[unit.Ratio](c, "turns")), In[unit.Angle](c, "groove_angle")))
 		return Results{"lead": lead, "threads_per_inch": float64(unit.Inch / lead)}
 	},
+	"A33": func(c Case) Results {
+		return Results{"creep": must(drive.Creep(In[unit.Speed](c, "expected"), In[unit.Speed](c, "measured")))}
+	},
+	"A34": func(c Case) Results {
+		ratio, band, err := drive.Count(In[unit.Turns](c, "fan_turns"), In[unit.Turns](c, "motor_turns"), In[unit.Turns](c, "reading"))
+		return Results{"ratio": must(ratio, err), "band": band}
+	},
+	"A35": func(c Case) Results {
+		n, N, d, D := In[unit.Speed](c, "n_driver"), In[unit.Speed](c, "n_driven"), In[unit.Length](c, "pd_driver"), In[unit.Length](c, "pd_driven")
+		return Results{"pd_driver": must(drive.DriverSheave(n, N, D)), "n_driver": must(drive.MotorSpeedFor(N, d, D))}
+	},
+	"A36": func(c Case) Results {
+		return Results{"smaller": must(drive.GapChange(In[unit.Length](c, "change"), In[unit.Angle](c, "groove_angle")))}
+	},
+	"A37": func(c Case) Results {
+		return Results{"pitch_d": must(drive.PitchFromGap(In[unit.Length](c, "outside_d"), In[unit.Length](c, "gap"),
+			drive.Section(Word(c, "section")), In[unit.Angle](c, "groove_angle")))}
+	},
+	"A38": func(c Case) Results {
+		s := must(drive.NewAdjustable(In[unit.Turns](c, "t1"), In[unit.Length](c, "d1"), In[unit.Turns](c, "t2"), In[unit.Length](c, "d2")))
+		return Results{
+			"pd": must(s.Pitch(In[unit.Turns](c, "turns"))), "turns": must(s.Turns(In[unit.Length](c, "pd"))), "per_turn": s.PerTurn(),
+		}
+	},
+	"A39": func(c Case) Results {
+		return Results{"shift": must(drive.CenterShift(In[unit.Turns](c, "turns"), lead(c)))}
+	},
+	"A40": func(c Case) Results {
+		is := func(n string, m drive.Multiple) float64 {
+			return yes(must(drive.Harmonic(In[unit.Speed](c, "expected"), In[unit.Speed](c, n))) == m)
+		}
+		return Results{"twice": is("n1", drive.Twice), "half": is("n2", drive.Half), "neither": is("n3", drive.Plain)}
+	},
+	"A41": func(c Case) Results {
+		r := Results{}
+		for _, n := range []string{"1", "2", "3", "4", "5"} {
+			d, ok, err := drive.MinimumMotorSheave(In[unit.Power](c, "p"+n), count(c, "poles"))
+			if must(ok, err) {
+				r["d"+n] = d
+			}
+		}
+		return r
+	},
+	"A42": func(Case) Results {
+		r := Results{}
+		for _, s := range []drive.Section{drive.Section3V, drive.Section3VX, drive.Section5V, drive.Section5VX} {
+			if d, ok := drive.MinimumOutside(s); ok {
+				r["least_"+string(s)] = d
+			}
+		}
+		return r
+	},
+	"A43": func(c Case) Results {
+		slowest, fastest, err := drive.PlateBand(In[unit.Speed](c, "sync"), In[unit.Speed](c, "plate"))
+		return Results{"slowest": must(slowest, err), "fastest": fastest}
+	},
+	"A44": func(c Case) Results {
+		return Results{"n": must(drive.SpeedUnderLoad(In[unit.Speed](c, "sync"), In[unit.Speed](c, "plate"), In[unit.Ratio](c, "load")))}
+	},
+	"A45": func(c Case) Results {
+		r := Results{}
+		for _, n := range []string{"a", "b"} {
+			least, _ := drive.UsualLeastTurns(drive.Section(Word(c, n)))
+			most, _ := drive.UsualMostTurns(drive.Section(Word(c, n)))
+			r["least_"+n], r["most_"+n] = least, most
+		}
+		return r
+	},
+	"A46": func(c Case) Results {
+		return Results{"f": must(drive.FrequencyFor(In[unit.Speed](c, "n_plate"), In[unit.Frequency](c, "f_plate"), In[unit.Speed](c, "n"), count(c, "poles")))}
+	},
 	"A32": func(c Case) Results {
 		stages := func(slip unit.Ratio) unit.Speed {
 			n := must(drive.DrivenWithSlip(In[unit.Speed](c, "n1"), In[unit.Length](c, "d1"), In[unit.Length](c, "d2"), slip))
@@ -104,9 +175,10 @@ func outside(c Case) Results {
 	}
 }
 
+func lead(c Case) unit.Length { return unit.Inch / unit.Length(In[unit.Ratio](c, "threads_per_inch")) }
+
 func opening(c Case) Results {
-	lead := unit.Inch / unit.Length(In[unit.Ratio](c, "threads_per_inch"))
-	per := must(drive.PitchPerTurn(lead, In[unit.Angle](c, "groove_angle")))
+	per := must(drive.PitchPerTurn(lead(c), In[unit.Angle](c, "groove_angle")))
 	const closed = 4 * unit.Inch
 	sheave := must(drive.NewAdjustableRate(0, closed, per))
 	return Results{

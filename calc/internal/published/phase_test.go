@@ -9,12 +9,6 @@ import (
 	"roofside/calc/unit"
 )
 
-var phaseUnanswered = map[string]string{
-	"A04": "a bill, no answer of the library",
-	"A06": "one motor's test, no formula behind it",
-	"A33": "one motor's typical curve, no formula behind it",
-}
-
 var phaseAnswers = map[string]answer{
 	"A01": unbalanceAndLeg, "A09": unbalanceAndLeg,
 	"A02": func(c Case) Results {
@@ -98,6 +92,52 @@ var phaseAnswers = map[string]answer{
 		return Results{"input": inputPower(c)["input"], "output": out.Value}
 	},
 	"P01": systemMotor, "P02": systemMotor, "P03": systemMotor,
+	"P06": func(c Case) Results {
+		return Results{"apparent": must(phase.ApparentSinglePhase(In[unit.Voltage](c, "v"), In[unit.Current](c, "i")))}
+	},
+	"P07": func(c Case) Results {
+		n := count(c, "turns")
+		m := must(phase.ClampOfTurns(phase.Meter[unit.Current]{Share: In[unit.Ratio](c, "share"), Floor: In[unit.Current](c, "floor")}, n))
+		return Results{"current": must(phase.ThroughClamp(In[unit.Current](c, "reading"), n)), "share": m.Share, "floor": m.Floor}
+	},
+	"P08": func(c Case) Results {
+		d := must(phase.DeratingOver(In[unit.Ratio](c, "low"), In[unit.Ratio](c, "unbalance"), In[unit.Ratio](c, "high")))
+		return Results{"factor": d.Factor, "least": d.Low, "greatest": d.High}
+	},
+	"P09": func(c Case) Results {
+		h := must(phase.HeadroomLeft(In[unit.Ratio](c, "load"),
+			phase.Derating{Factor: In[unit.Ratio](c, "factor"), Low: In[unit.Ratio](c, "low"), High: In[unit.Ratio](c, "high")}))
+		return Results{"left": h.Value, "least": h.Low, "greatest": h.High}
+	},
+	"P10": protector, "P11": protector, "P12": protector,
+	"P13": func(c Case) Results {
+		e := must(phase.ShaftByLoad(In[unit.Power](c, "plate"), In[unit.Ratio](c, "low"), In[unit.Ratio](c, "high")))
+		return Results{"low": e.Low, "high": e.High}
+	},
+	"P14": func(c Case) Results {
+		near := func(n string) unit.Voltage { return must(phase.SystemNear(In[unit.Voltage](c, n))).Nominal }
+		return Results{"a": near("a"), "b": near("b")}
+	},
+	"P15": func(c Case) Results {
+		a, b, cc := amps(c)
+		none := phase.Meter[unit.Current]{}
+		return Results{
+			"open":   yes(must(phase.TriangleCheck(a, b, cc, none)) == phase.ClosesNot),
+			"closes": yes(must(phase.TriangleCheck(In[unit.Current](c, "d"), b, cc, none)) == phase.Closes),
+		}
+	},
+	"P16": func(c Case) Results {
+		a, b, cc := volts(c)
+		s := must(phase.VoltageBalance(a, b, cc, phase.Meter[unit.Voltage]{}))
+		return Results{"unbalance": s.Value, "watch": yes(s.Standing == phase.Watch)}
+	},
+	"P17": func(c Case) Results {
+		is := func(n string, want phase.Standing) float64 {
+			v := must(phase.VoltsAtMotor(In[unit.Voltage](c, n), phase.Meter[unit.Voltage]{}, In[unit.Voltage](c, "nominal")))
+			return yes(v.Standing == want)
+		}
+		return Results{"within": is("a", phase.Within), "watch": is("b", phase.Watch), "stop": is("c", phase.Stop)}
+	},
 	"P05": func(Case) Results {
 		return Results{"low": phase.AmplificationLow, "high": phase.AmplificationHigh}
 	},
@@ -170,6 +210,10 @@ func overload(c Case) Results {
 		panic("the dial is not plate amps")
 	}
 	return Results{"trip": o.Trip, "after_failure": o.AfterFailure}
+}
+
+func protector(c Case) Results {
+	return Results{"trip": must(phase.ProtectorTrip(In[unit.Current](c, "table")))}
 }
 
 func apparent(c Case) unit.ApparentPower {

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -56,20 +57,42 @@ func Load(path string) ([]Case, error) {
 	return cases, f.Close()
 }
 
-// Read reads cases. Errors: as [Load].
-func Read(r io.Reader) ([]Case, error) {
+// Rows reads the rows of a file of another form. Errors: the file can't be
+// read, or its columns are others.
+func Rows(path string, columns ...string) ([][]string, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	rows, err := table(f, columns)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", path, err)
+	}
+	return rows, f.Close()
+}
+
+func table(r io.Reader, columns []string) ([][]string, error) {
 	c := csv.NewReader(r)
 	c.Comment = '#'
 	rows, err := c.ReadAll()
 	if err != nil {
 		return nil, err
 	}
-	if len(rows) == 0 || strings.Join(rows[0], ",") != strings.Join(columns, ",") {
+	if len(rows) == 0 || !slices.Equal(rows[0], columns) {
 		return nil, fmt.Errorf("columns are not %v", columns)
+	}
+	return rows[1:], nil
+}
+
+// Read reads cases. Errors: as [Load].
+func Read(r io.Reader) ([]Case, error) {
+	rows, err := table(r, columns)
+	if err != nil {
+		return nil, err
 	}
 	var cases []Case
 	seen := map[string]bool{}
-	for _, row := range rows[1:] {
+	for _, row := range rows {
 		k, err := parse(row)
 		if err != nil {
 			return nil, fmt.Errorf("case %s: %w", row[0], err)

@@ -1,6 +1,7 @@
 package published_test
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -8,21 +9,6 @@ import (
 	"roofside/calc/raceway"
 	"roofside/calc/unit"
 )
-
-var racewayUnanswered = map[string]string{
-	"B01": lockedRotor, "B02": lockedRotor, "B03": lockedRotor, "B53": lockedRotor,
-	"B44": "a saving of energy, no answer of the library",
-	"B45": "a loss of energy in wiring, no answer of the library",
-	"B47": "a loss of energy in wiring, no answer of the library",
-	"B48": "a bill, no answer of the library",
-	"B51": "a rule for makers of motors, no formula behind it",
-	"D38": "the table of terminal housings was not read; only this row is known",
-	"D58": "another country's rule, which the tool does not use",
-	"E04": "water at another temperature than that of the conventional inch, which the tool uses",
-	"E12": "another country's guidance, which the tool does not use",
-}
-
-const lockedRotor = "locked-rotor current is no answer of the library"
 
 var racewayAnswers = map[string]answer{
 	"D01": insideOf, "D02": insideOf, "D04": insideOf, "D05": insideOf, "D06": insideOf,
@@ -138,6 +124,10 @@ var racewayAnswers = map[string]answer{
 	"R01": func(c Case) Results {
 		rows := []raceway.Row{like(c, "a", raceway.THHN), like(c, "b", raceway.THHN), like(c, "c", raceway.THHN)}
 		choice := must(raceway.Smallest(conduit(c), raceway.Run, rows))
+		each := must(raceway.SmallestOfEach(raceway.Run, rows))
+		if !slices.ContainsFunc(each, func(k raceway.Choice) bool { return k.Conduit == choice.Conduit && k.Size == choice.Size }) {
+			panic("the smallest of each type is another")
+		}
 		below := must(raceway.Fill(raceway.Raceway{Conduit: conduit(c), Size: raceway.Size1by2, Use: raceway.Run}, rows))
 		inches := map[raceway.TradeSize]float64{raceway.Size1by2: 0.5, raceway.Size3by4: 0.75, raceway.Size1: 1}
 		return Results{"size": inches[choice.Size], "fits_below": yes(below.Fits)}
@@ -158,6 +148,53 @@ var racewayAnswers = map[string]answer{
 			{Item: raceway.BoxGround, Size: wire(c, "wire"), Count: count(c, "grounds")},
 		}, edition(c)))
 		return Results{"needed": f.Needed}
+	},
+	"R08": func(c Case) Results {
+		r := Results{}
+		for name := range c.Inputs {
+			n := must(raceway.Designator(trade(c, name)))
+			if must(raceway.SizeOf(n)) != trade(c, name) {
+				panic("the designator does not lead back to the size")
+			}
+			r[name] = float64(n)
+		}
+		return r
+	},
+	"R09": func(c Case) Results { return Results{"diameter": must(raceway.GaugeDiameter(wire(c, "size")))} },
+	"R12": func(c Case) Results {
+		r := Results{}
+		for name, k := range map[string]raceway.Conduit{"emt": raceway.EMT, "imc": raceway.IMC, "rmc": raceway.RMC} {
+			r[name] = must(raceway.OutsideOf(k, trade(c, "size")))
+		}
+		return r
+	},
+	"R14": func(c Case) Results {
+		rating := func(name string, l raceway.Location) float64 {
+			return float64(must(raceway.RatingOf(raceway.Insulation(Word(c, name)), l)))
+		}
+		return Results{"wet": rating("wet", raceway.Wet), "dry": rating("dry", raceway.Dry)}
+	},
+	"R15": func(c Case) Results {
+		insulation := raceway.Insulation(Word(c, "insulation"))
+		r := raceway.Raceway{Conduit: conduit(c), Size: trade(c, "size"), Use: raceway.Run}
+		rows := []raceway.Row{{Size: wire(c, "wire"), Insulation: insulation, Count: count(c, "count"), Role: raceway.Circuit}}
+		return Results{"more": float64(must(raceway.Room(r, rows, wire(c, "wire"), insulation, raceway.Circuit)))}
+	},
+	"R16": func(c Case) Results {
+		return Results{"volume": must(raceway.SmallestBox(In[unit.Volume](c, "volume"), raceway.Shape(Word(c, "shape")))).Volume}
+	},
+	"R17": func(c Case) Results {
+		b, f, err := raceway.SmallestBoxFor(raceway.Shape(Word(c, "shape")), []raceway.BoxRow{
+			{Item: raceway.BoxConductor, Size: wire(c, "wire"), Count: count(c, "count")},
+			{Item: raceway.BoxGround, Size: wire(c, "wire"), Count: count(c, "grounds")},
+		}, edition(c))
+		return Results{"volume": must(b, err).Volume, "needed": f.Needed}
+	},
+	"R18": func(c Case) Results {
+		over := func(name string) float64 {
+			return yes(must(raceway.ToGroundOf(In[unit.Voltage](c, name))) == raceway.Over250)
+		}
+		return Results{"over_a": over("a"), "over_b": over("b")}
 	},
 	"R06": func(c Case) Results {
 		insulation := raceway.Insulation(Word(c, "insulation"))

@@ -66,10 +66,60 @@ var tensionAnswers = map[string]answer{
 			"factor_from_R5": float64(load / pull),
 		}
 	},
+	"C18": func(c Case) Results {
+		return Results{"f": must(belt.FrequencyFromTension(In[unit.LinearMass](c, "mass"), In[unit.Length](c, "span"), In[unit.Force](c, "tension")))}
+	},
+	"C19": func(c Case) Results {
+		m := unit.LinearMass(float64(In[unit.Area](c, "area")) * float64(In[unit.Density](c, "density")))
+		return Results{"Tc": must(belt.CentrifugalTension(m, must(drive.BeltSpeed(In[unit.Speed](c, "n"), In[unit.Length](c, "d")))))}
+	},
+	"C20": func(c Case) Results {
+		tight, slack, err := belt.StrandsAt(In[unit.Force](c, "tension"), count(c, "belts"), In[unit.Force](c, "pull"))
+		return Results{"tight": must(tight, err), "slack": slack}
+	},
+	"C21": func(c Case) Results {
+		return Results{"tension": must(belt.TensionFromForce(In[unit.Force](c, "force"), In[unit.Force](c, "stiffness")))}
+	},
+	"C22": func(c Case) Results {
+		return Results{"share": must(belt.StretchShare(In[unit.Force](c, "stiffness"), In[unit.Length](c, "span"), In[unit.Length](c, "L")))}
+	},
+	"C23": func(c Case) Results {
+		return Results{"error": must(belt.DeflectionError(In[unit.Length](c, "span"), In[unit.Length](c, "off")))}
+	},
+	"C24": func(c Case) Results {
+		return Results{"design": must(belt.DesignPower(In[unit.Power](c, "power"), In[unit.Ratio](c, "factor")))}
+	},
+	"C25": func(c Case) Results {
+		travel := func(n string) belt.Allowance {
+			return must(belt.TravelAllowance(drive.Section(Word(c, n)), count(c, "number_"+n)))
+		}
+		return Results{"toward_a": travel("a").Toward, "away_a": travel("a").Away, "toward_b": travel("b").Toward, "away_b": travel("b").Away}
+	},
+	"C26": func(Case) Results {
+		r := Results{}
+		for _, s := range drive.Sections() {
+			if m, ok := belt.TypicalMass(s); ok {
+				r[string(s)] = m
+			}
+		}
+		return r
+	},
+	"C27": func(c Case) Results {
+		return spread(must(belt.ReadForce(In[unit.Force](c, "force"), In[unit.Force](c, "force_off"),
+			In[unit.Length](c, "deflection"), In[unit.Length](c, "deflection_off"), In[unit.Length](c, "span"))))
+	},
+	"C28": func(c Case) Results {
+		return spread(must(belt.ReadFrequency(In[unit.LinearMass](c, "mass"), In[unit.Ratio](c, "spread"), In[unit.Length](c, "span"),
+			In[unit.Frequency](c, "f"), In[unit.Frequency](c, "f_off"), In[unit.Force](c, "stiffness"))))
+	},
 	"C17": func(c Case) Results {
 		exact, rule := must(belt.DeflectionDistance(In[unit.Length](c, "span"))), must(belt.DeflectionByMetricRule(In[unit.Length](c, "span")))
 		return Results{"exact": exact, "rule": rule, "difference": unit.Ratio(rule/exact) - 1}
 	},
+}
+
+func spread(r belt.Reading) Results {
+	return Results{"low": r.Low, "value": r.Value, "high": r.High}
 }
 
 // arcOfFactor halves its way to the arc with an arc factor.

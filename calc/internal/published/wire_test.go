@@ -77,6 +77,19 @@ var wireAnswers = map[string]answer{
 			"breaker": o.Computed, "breaker_rating": o.Rating,
 		}
 	},
+	"R10": func(c Case) Results {
+		return Results{"size": gauge(must(raceway.GroundRaised(wire(c, "ground"), wire(c, "needed"), wire(c, "installed"))))}
+	},
+	"R11": func(c Case) Results {
+		return Results{"trip": must(raceway.InstantaneousTrip(In[unit.Current](c, "current"), raceway.SquirrelCage))}
+	},
+	"R13": func(c Case) Results {
+		o := must(raceway.OvercurrentFromPlate(In[unit.Current](c, "most"), raceway.InverseTimeBreaker, raceway.Edition2023))
+		return Results{"rating": o.Rating}
+	},
+	"R19": func(c Case) Results {
+		return Results{"demand": must(raceway.DemandFromPlate(In[unit.Current](c, "minimum"))).Current}
+	},
 	"R07": func(c Case) Results {
 		d := must(raceway.DemandFromTable(In[unit.Current](c, "table")))
 		k := mild
