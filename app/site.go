@@ -64,7 +64,7 @@ func options() site.Options {
 			},
 			Styles: []string{"/web/loading.css", "/web/app.css", "/web/picture.css"},
 			// Plain scripts run before go-app's, which are deferred.
-			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js"},
+			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
 		},
 	}
 }

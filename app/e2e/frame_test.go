@@ -58,3 +58,26 @@ func TestFrameHasStorageOfItsOwn(t *testing.T) {
 		t.Errorf("the frame sees %q of the site's own storage: the driver has switched partitioning off", got)
 	}
 }
+
+// A host on another origin learns how high the page is, and nothing more; the
+// example shows how it is used.
+func TestFrameTellsItsHeight(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.NewTab()
+	tab.Visit(host(t, fmt.Sprintf(`<script>heard = []; addEventListener("message", (e) => heard.push(e.data));</script>
+		<iframe width="340" height="300" src="%s/drive/?embed"></iframe>`, p.Site.URL)).URL)
+	frame := tab.Frame("/drive/")
+	frame.AwaitMounted()
+	tab.Await(`heard.length > 0 && heard.at(-1).roofside.height > 600`)
+	before := Eval[float64](tab, `heard.at(-1).roofside.height`)
+	Eval[bool](frame, `(document.querySelector("button[name='section old']").click(), true)`)
+	tab.Await(fmt.Sprintf(`heard.at(-1).roofside.height > %v`, before+300))
+	if keys := Eval[string](tab, `JSON.stringify([...new Set(heard.flatMap((m) => [...Object.keys(m), ...Object.keys(m.roofside)]))])`); keys != `["roofside","height"]` {
+		t.Errorf("the host hears %s", keys)
+	}
+
+	example := p.NewTab()
+	example.Visit(p.Site.URL + "/web/embed-example.html")
+	example.Await(`[...document.querySelectorAll("iframe")].every((f) => parseInt(f.style.height) > 600)`)
+	example.Await(`document.querySelector("iframe").contentDocument.querySelector("output[name='old.fan-speed'] data")?.value.startsWith("691.86")`)
+}
