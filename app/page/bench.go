@@ -53,6 +53,14 @@ func newBench(shelf store.Shelf, language string) *bench {
 	return b
 }
 
+// speak puts the words of the chosen language on the screen.
+func (b *bench) speak() {
+	b.words = text.For(b.Settings.TextTag())
+	if app.IsClient {
+		app.Window().Get("document").Get("documentElement").Set("lang", b.words.Tag)
+	}
+}
+
 // Begin opens the bench in the browser. An embedded page keeps nothing, so
 // that two frames never meet.
 func Begin() {
@@ -68,7 +76,7 @@ func Begin() {
 	if embedded {
 		app.Window().Get("roofside").Set("storage", "none") // by choice: what ends the program must not say it is kept
 	}
-	app.Window().Get("document").Get("documentElement").Set("lang", shared.words.Tag)
+	shared.speak()
 	// Held for as long as the program runs.
 	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
 		shared.tell()

@@ -42,6 +42,7 @@ var english = map[string]string{
 
 	// Settings and sources.
 	"settings.title": "Settings", "settings.units": "Units", "settings.units.us": "US customary", "settings.units.si": "SI",
+	"settings.language": "Language", "settings.language.": "As this browser", "settings.language.own": "English",
 	"settings.numbers": "Number format", "settings.numbers.": "As this browser", "settings.look": "Appearance",
 	"settings.look.": "As this device", "settings.look.light": "Light", "settings.look.dark": "Dark", "settings.look.sun": "Sun",
 	"sources.title": "Sources", "sources.lead": "Every formula and table in use, what it is valid for, where it stands, and how that is known here.",

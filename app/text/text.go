@@ -10,9 +10,27 @@ type Catalog struct {
 	words map[string]string
 }
 
-// For returns the catalog that fits a language tag best, English by default.
+// catalogs lists the languages, the one for readers of none of them first.
+var catalogs = []Catalog{{"en", english}, {"es", spanish}}
+
+// Tags lists the languages.
+func Tags() []string {
+	var tags []string
+	for _, c := range catalogs {
+		tags = append(tags, c.Tag)
+	}
+	return tags
+}
+
+// For returns the catalog of a language tag such as es-MX, English by default.
 func For(tag string) *Catalog {
-	return &Catalog{"en", english}
+	language, _, _ := strings.Cut(tag, "-")
+	for i := range catalogs {
+		if strings.EqualFold(catalogs[i].Tag, language) {
+			return &catalogs[i]
+		}
+	}
+	return &catalogs[0]
 }
 
 // T returns the sentence of a key with its gaps filled by pairs of name and

@@ -1,0 +1,3 @@
+package text
+
+var spanish = map[string]string{}
