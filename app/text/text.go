@@ -6,12 +6,13 @@ import "strings"
 
 // A Catalog is the words of one language.
 type Catalog struct {
-	Tag   string
-	words map[string]string
+	Tag     string
+	words   map[string]string
+	methods map[string]string // in place of the English of the register of methods
 }
 
 // catalogs lists the languages, the one for readers of none of them first.
-var catalogs = []Catalog{{"en", english}, {"es", spanish}}
+var catalogs = []Catalog{{"en", english, nil}, {"es", spanish, spanishMethods}}
 
 // Tags lists the languages.
 func Tags() []string {
@@ -20,6 +21,12 @@ func Tags() []string {
 		tags = append(tags, c.Tag)
 	}
 	return tags
+}
+
+// Knows tells whether there is a catalog for a language tag.
+func Knows(tag string) bool {
+	language, _, _ := strings.Cut(tag, "-")
+	return strings.EqualFold(For(tag).Tag, language)
 }
 
 // For returns the catalog of a language tag such as es-MX, English by default.
@@ -45,6 +52,16 @@ func (c *Catalog) T(key string, pairs ...string) string {
 		s = strings.ReplaceAll(s, "{"+pairs[i]+"}", pairs[i+1])
 	}
 	return s
+}
+
+// Method words what the register of methods says of itself: "valid" or
+// "formula" with a method's key, "where" with the place in a publication. What
+// has no words of its own in the language is left as it is.
+func (c *Catalog) Method(what, key, own string) string {
+	if s, ok := c.methods[what+"."+key]; ok {
+		return s
+	}
+	return own
 }
 
 // Has tells whether the catalog has a key.
