@@ -21,16 +21,17 @@ func NewSettings() *Settings { return &Settings{leaf{route: "/settings/"}} }
 // first as "".
 var formats = []string{"", "en-US", "es-MX", "es-ES", "de-DE", "fr-CA", "de-CH", "en-IN", "ar-EG"}
 
+var (
+	systems = map[string]unit.System{"us": unit.US, "si": unit.SI}
+	looks   = []string{"", "light", "dark", "sun"} // the device's own first
+)
+
 // Render draws the page.
 func (p *Settings) Render() app.UI {
 	return p.draw(shared.T("settings.title"), func(b *bench) app.UI {
 		return app.Div().Class("fields").Body(
 			b.setting1("settings.units", []string{"us", "si"}, systemName(b.Settings.Units), func(s string) {
-				y := unit.US
-				if s == "si" {
-					y = unit.SI
-				}
-				b.ChangeUnits(y)
+				b.ChangeUnits(systems[s])
 			}),
 			b.setting1("settings.language", append([]string{""}, text.Tags()...), b.Settings.Language, func(s string) {
 				b.Change(func(t *desk.Settings) { t.Language = s })
@@ -39,7 +40,7 @@ func (p *Settings) Render() app.UI {
 			b.setting1("settings.numbers", formats, b.Settings.Numbers, func(s string) {
 				b.Change(func(t *desk.Settings) { t.Numbers = s })
 			}),
-			b.setting1("settings.look", []string{"", "light", "dark", "sun"}, b.Settings.Look, func(s string) {
+			b.setting1("settings.look", looks, b.Settings.Look, func(s string) {
 				b.Change(func(t *desk.Settings) { t.Look = s })
 			}),
 		)

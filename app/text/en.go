@@ -1,9 +1,10 @@
 package text
 
 var english = map[string]string{
-	// The frame, and the site's own card.
+	// The site's own card, and the frame.
 	"site.about": "Set the drive of a replacement rooftop fan to the right speed, on the roof, with no signal.",
-	"tabs":       "Pages", "tab.fans": "Fans", "tab.drive": "Drive", "tab.airflow": "Airflow",
+
+	"tabs": "Pages", "tab.fans": "Fans", "tab.drive": "Drive", "tab.airflow": "Airflow",
 	"fan.unnamed": "Unnamed fan", "fan.scratch": "Scratch record",
 	"undo": "Undo", "units.us": "US", "units.si": "SI", "units.switch": "Switch all units between US customary and SI",
 	"unit.switch": "show in {unit}", "unit.turn": "turn", "unit.turns": "turns",

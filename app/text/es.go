@@ -2,9 +2,10 @@ package text
 
 // The words of the trade and the ones in doubt are listed in DEVELOPERS.md.
 var spanish = map[string]string{
-	// The frame, and the site's own card.
+	// The site's own card, and the frame.
 	"site.about": "Ajuste la transmisión del ventilador nuevo de azotea a la velocidad correcta, ahí mismo y sin señal.",
-	"tabs":       "Páginas", "tab.fans": "Inicio", "tab.drive": "Poleas", "tab.airflow": "Aire",
+
+	"tabs": "Páginas", "tab.fans": "Inicio", "tab.drive": "Poleas", "tab.airflow": "Aire",
 	"fan.unnamed": "Ventilador sin nombre", "fan.scratch": "Borrador",
 	"undo": "Deshacer", "units.us": "EE. UU.", "units.si": "SI", "units.switch": "Cambiar todas las unidades entre el sistema inglés y el SI",
 	"unit.switch": "ver en {unit}", "unit.turn": "vuelta", "unit.turns": "vueltas",
@@ -23,12 +24,25 @@ var spanish = map[string]string{
 
 	// Home.
 	"home.title": "Inicio", "home.lead": "Anote qué hacía el ventilador viejo. Ajuste el nuevo para igualarlo. Guarde los dos.",
-	"home.start": "Agregar ventilador", "home.loose": "Borrador", "home.demo": "Ver el ejemplo",
+	"home.start": "Agregar ventilador", "home.roof": "Azotea nueva", "demo.roof": "Cocina escuela, ejemplo", "home.loose": "Borrador", "home.demo": "Ver el ejemplo",
 	"home.scratch": "El borrador tiene valores.", "home.keep": "Guardarlo como ventilador",
 	"home.calculators": "Cálculos", "home.drive": "Velocidad por poleas, y el ajuste que iguala al ventilador viejo",
 	"home.airflow": "Qué hace una velocidad con flujo de aire, presión, potencia y amperaje",
 	"home.privacy": "Todo queda en este aparato. No se envía nada; lo que va después de # en un enlace nunca llega a un servidor.",
 	"demo.first":   "Campanas línea 2, poniente", "demo.second": "Campanas línea 1, oriente", "demo.third": "Horno de pan", "demo.fourth": "Lavado de loza",
+
+	"roof.unnamed": "Azotea", "roof.edit": "Editar", "roof.name": "Nombre de la azotea", "roof.remove": "Quitar esta azotea y sus ventiladores",
+	"fan.earlier": "Antes", "fan.later": "Después", "fan.copy": "Copiar para su gemelo", "fan.remove": "Quitar",
+	"step.next": "Sigue: {what}.", "step.done": "Hecho", "step.back": "Un paso atrás", "stage.none": "Sin empezar",
+	"next.surveyed": "tomar los datos del ventilador viejo", "next.planned": "planear qué llevar", "next.bench-set": "ajustar polea y banda en el banco",
+	"next.unhooked": "candadear y desconectar el ventilador viejo", "next.lifted-off": "retirarlo con la grúa", "next.set": "asentar el nuevo en su base de azotea", "next.wired": "cablearlo",
+	"next.rotation-proven": "comprobar el giro", "next.run-in": "rodarlo y tensar otra vez", "next.handed-over": "entregar",
+
+	// Files.
+	"file.save": "Guardar como archivo", "file.readings": "Lecturas en CSV", "file.open": "Abrir un archivo", "file.take": "Agregar esta azotea", "file.leave": "Dejarlo",
+	"file.holds": "El archivo trae “{roof}” con {n} ventiladores. Se agrega junto a sus azoteas y no reemplaza nada.", "file.doubt": "{n} de sus valores no se pueden usar y quedan fuera.",
+	"file.not": "No es el archivo de una azotea, o está cortado. No se cambió nada.", "file.newer": "Lo escribió una versión más nueva que esta. No se cambió nada.",
+	"file.large": "Demasiado grande para el archivo de una azotea. No se cambió nada.",
 
 	// Settings and sources.
 	"settings.title": "Preferencias", "settings.units": "Unidades", "settings.units.us": "Sistema inglés (EE. UU.)", "settings.units.si": "SI",
@@ -197,7 +211,7 @@ var spanish = map[string]string{
 	"place.travel-away": "Recorrido libre de la base al alejarse del ventilador", "place.count-fan-turns": "Vueltas del ventilador", "place.count-motor-turns": "Vueltas contadas del motor",
 	"place.belt-healthy": "Banda vieja en buen estado al leer su velocidad", "place.no-load-amps": "Amperaje en vacío, sin banda", "place.speed": "Velocidad del ventilador, tacómetro", "place.motor-tachometer": "Velocidad del motor, tacómetro",
 	"place.amps-1": "Amperaje, línea 1", "place.amps-2": "Amperaje, línea 2", "place.amps-3": "Amperaje, línea 3", "place.volts-12": "Voltaje, 1–2", "place.volts-23": "Voltaje, 2–3", "place.volts-31": "Voltaje, 3–1",
-	"place.frequency": "Frecuencia", "place.tipped-up": "¿Estaba levantado el ventilador?", "place.at": "Cuándo", "place.accepted": "¿Acepta este ajuste?",
+	"place.frequency": "Frecuencia", "place.tipped-up": "¿Estaba levantado el ventilador?", "place.step": "Paso del cambio", "place.at": "Cuándo", "place.accepted": "¿Acepta este ajuste?",
 	"place.listing": "¿La campana está listada?", "place.label-airflow": "Flujo en la etiqueta de la campana", "place.kind": "Campana", "place.duty": "Cocción", "place.hood.length": "Largo de la campana",
 	"place.hood.airflow": "Flujo medido en la campana", "place.duct-width": "Ancho del ducto", "place.duct-height": "Fondo del ducto", "place.duct-diameter": "Diámetro del ducto, si es redondo",
 	"place.makeup-airflow": "Aire de reposición", "place.transfer-airflow": "Aire tomado de otros cuartos", "place.space-pressure": "Presión negativa medida en la cocina",
@@ -206,6 +220,8 @@ var spanish = map[string]string{
 	// Choices.
 	"option.three-phase": "Trifásica", "option.single-phase": "Monofásica", "option.drive": "Trifásica desde un variador de frecuencia", "option.two-speed": "Dos velocidades", "option.direct": "Acoplamiento directo, o conmutación electrónica",
 	"option.": "sin decir", "option.yes": "Sí", "option.no": "No", "option.fixed": "Fija", "option.adjustable": "Ajustable", "option.standard": "Estándar", "option.combination": "Combinada A/B",
+	"option.surveyed": "Datos tomados", "option.planned": "Planeado", "option.bench-set": "Ajustado en banco", "option.unhooked": "Viejo desconectado", "option.lifted-off": "Viejo retirado", "option.set": "Asentado en su base",
+	"option.wired": "Cableado", "option.rotation-proven": "Giro comprobado", "option.run-in": "Rodado", "option.handed-over": "Entregado",
 	"option.report": "Reporte", "option.tag": "Etiqueta", "option.tachometer": "Tacómetro", "option.count": "Conteo", "option.sheaves": "Poleas",
 	"option.speed": "Qué hace una velocidad", "option.airflow": "Velocidad para un flujo", "option.pressure": "Velocidad para una presión", "option.power": "Velocidad para una potencia",
 	"option.listed": "Listada", "option.unlisted": "No listada", "option.wall": "De pared", "option.single-island": "Isla sencilla", "option.double-island": "Isla doble, cada lado",

@@ -70,7 +70,6 @@ var spanishMethods = map[string]string{
 	"valid.belt.force.bands":       "Con h = t / 64. La fuente da un solo dato para banda nueva; se toma como tope.",
 	"valid.belt.force.listed":      "Fuerzas leídas de una lista, desde 1000 ft/min.",
 	"valid.belt.frequency":         "Una cuerda; un tramo corto y rígido parece más tenso.",
-	"valid.belt.mass":              "A, AX, B, BX, 3V, 5V; ± 15 %.",
 	"valid.belt.shaft.static":      "En reposo; θ en la polea menor.",
 	"valid.belt.shaft.running":     "Sin tensión centrífuga, que no carga a ninguna polea.",
 	"valid.belt.shaft.overhung":    "Bandas en V; el factor es de memoria. Para comparar.",

@@ -2,7 +2,11 @@
 // A catalog maps keys to sentences; {name} in a sentence is a gap to be filled.
 package text
 
-import "strings"
+import (
+	"maps"
+	"slices"
+	"strings"
+)
 
 // A Catalog is the words of one language.
 type Catalog struct {
@@ -63,6 +67,9 @@ func (c *Catalog) Method(what, key, own string) string {
 	}
 	return own
 }
+
+// Keys lists the keys.
+func (c *Catalog) Keys() []string { return slices.Sorted(maps.Keys(c.words)) }
 
 // Has tells whether the catalog has a key.
 func (c *Catalog) Has(key string) bool {
