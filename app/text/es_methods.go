@@ -30,8 +30,8 @@ var spanishMethods = map[string]string{
 	"valid.drive.reading":          "Una transmisión en dos ajustes: se cancelan la polea del ventilador, el deslizamiento y un diámetro leído igual de mal en ambos.",
 	"valid.drive.setting":          "La velocidad de un ajuste a partir de la de otro; deslizamiento s del motor con su carga, carga con el cubo de la velocidad.",
 	"valid.drive.middle":           "Polea elegida para poder ajustarse hacia los dos lados.",
-	"valid.drive.target":           "Orígenes de un objetivo: reporte, etiqueta, tacómetro con banda en buen estado, relación contada, diámetros; se confía en ese orden.",
-	"valid.drive.tolerance":        "Ajuste por arriba del objetivo, pues el flujo de una campana es un mínimo; media vuelta es cerca de 3 %.",
+	"valid.drive.target":           "Orígenes de una meta: reporte, etiqueta, tacómetro con banda en buen estado, relación contada, diámetros; se confía en ese orden.",
+	"valid.drive.tolerance":        "Ajuste por arriba de la meta, pues el flujo de una campana es un mínimo; media vuelta es cerca de 3 %.",
 	"valid.drive.swapped":          "Un ventilador gira más lento que su motor; indicio de que las poleas se anotaron al revés.",
 
 	// Belt.
