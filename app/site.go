@@ -17,6 +17,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/site"
+	"roofside/app/text"
 )
 
 const usage = `Roofside is built and tried with:
@@ -47,15 +48,18 @@ func command(arguments []string) error {
 	}
 }
 
-// options says all about the site but where it goes.
+// options says all about the site but where it goes. What is served is one for
+// all readers: it says in English what must be said before the program knows
+// whose language it speaks.
 func options() site.Options {
+	words := text.For("en")
 	return site.Options{
 		Base: "/", Web: "web", Wasm: ".build/app.wasm", Brotli: 11,
 		Routes:    routes(),
-		Shortcuts: []site.Shortcut{{Name: "Drive", Route: "/drive/"}, {Name: "Airflow", Route: "/airflow/"}},
+		Shortcuts: []site.Shortcut{{Name: words.T("tab.drive"), Route: "/drive/"}, {Name: words.T("tab.airflow"), Route: "/airflow/"}},
 		Handler: &app.Handler{
-			Name: "Roofside", ShortName: "Roofside", Title: "Roofside", Lang: "en",
-			Description:     "Set the drive of a replacement rooftop fan to the right speed, on the roof, with no signal.",
+			Name: "Roofside", ShortName: "Roofside", Title: "Roofside", Lang: words.Tag,
+			Description:     words.T("site.about"),
 			BackgroundColor: "#f4f1ea", ThemeColor: "#22303a",
 			LoadingLabel: "{progress} %",
 			Icon: app.Icon{

@@ -15,7 +15,7 @@ import (
 type Desk struct {
 	Fan      *record.Fan
 	ID       string
-	Settings Settings
+	Settings Settings // that hold on the screen
 	Locale   *number.Locale
 	Fans     store.Fans
 
@@ -25,6 +25,7 @@ type Desk struct {
 
 	typed map[string]string // as typed, while it is on the screen
 	back  []change
+	kept  Settings
 	load  int            // how often all fields were loaded anew,
 	loads map[string]int // and each by itself
 }
@@ -41,6 +42,7 @@ const mostBack = 30
 func Open(shelf store.Shelf, browserLanguage string) *Desk {
 	d := &Desk{Fans: store.Fans{Shelf: shelf}, typed: map[string]string{}, loads: map[string]int{}}
 	d.Settings = readSettings(shelf, browserLanguage)
+	d.kept = d.Settings
 	d.Locale = number.For(d.Settings.numberTag())
 	id, ok := shelf.Get(openEntry)
 	if !ok {

@@ -261,3 +261,22 @@ func TestFansAreCopiedShiftedRemovedAndBroughtBack(t *testing.T) {
 		t.Errorf("undone: %s of %v", d.ID, d.Fans.IDs())
 	}
 }
+
+// What an address asks for holds on the screen and is not kept; what the user
+// chooses meanwhile is.
+func TestWhatAnAddressAsksForIsNotKept(t *testing.T) {
+	d := fresh(t)
+	key, p := sheave(d)
+	d.Ask(func(s *Settings) {
+		s.Units, s.Fields, s.Language, s.Look = unit.SI, map[string]unit.System{}, "es", "sun"
+	})
+	d.Switch(key, p)
+	d.Change(func(s *Settings) { s.Look = "dark" })
+	if d.Settings.Units != unit.SI || d.Settings.Language != "es" || d.Settings.Look != "dark" {
+		t.Errorf("on the screen: %+v", d.Settings)
+	}
+	kept := Open(d.Fans.Shelf, "en-US").Settings
+	if kept.Units != unit.US || kept.Language != "" || kept.Look != "dark" || len(kept.Fields) != 0 {
+		t.Errorf("kept: %+v", kept)
+	}
+}

@@ -70,10 +70,17 @@ func (s Settings) TextTag() string {
 
 // Change changes the settings and shows the record by them.
 func (d *Desk) Change(act func(*Settings)) {
+	act(&d.kept)
+	d.keepSettings()
+	d.Ask(act)
+}
+
+// Ask shows the record by other settings until the program ends; those that are
+// kept stay.
+func (d *Desk) Ask(act func(*Settings)) {
 	act(&d.Settings)
 	d.Locale = number.For(d.Settings.numberTag())
 	d.Reload()
-	d.keepSettings()
 }
 
 // ChangeUnits switches every field to a system.
@@ -85,7 +92,7 @@ func (d *Desk) ChangeUnits(y unit.System) {
 }
 
 func (d *Desk) keepSettings() {
-	text, err := json.Marshal(d.Settings)
+	text, err := json.Marshal(d.kept)
 	if err == nil {
 		err = d.Fans.Shelf.Put(settingsEntry, string(text))
 	}

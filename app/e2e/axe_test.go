@@ -35,8 +35,8 @@ const (
 		"&new.anchor-turns=0&new.anchor-pitch=3in&new.second-anchor-turns=5&new.second-anchor-pitch=4in&same-wheel=yes&hood.duct-width=0in&hood.airflow=!much"
 )
 
-// Every page, in every look, with answers and with errors, is free of what
-// axe-core finds wrong.
+// Every page, in every look and language, with answers and with errors, is free
+// of what axe-core finds wrong.
 func TestNothingStandsInTheWayOfAnyone(t *testing.T) {
 	axe, err := os.ReadFile("../../.build/axe-core/axe.min.js")
 	if err != nil {
@@ -47,6 +47,9 @@ func TestNothingStandsInTheWayOfAnyone(t *testing.T) {
 		tab := p.Open(at.route + at.link)
 		tab.examine(t, string(axe), at.route)
 		tab.Close()
+		tab = p.Open(at.route + "?lang=es" + at.link)
+		tab.examine(t, string(axe), at.route+" in Spanish", "light") // colors know no language
+		tab.Close()
 	}
 	embedded := p.Open("/drive/?embed" + filled)
 	embedded.examine(t, string(axe), "embedded /drive/")
@@ -55,15 +58,18 @@ func TestNothingStandsInTheWayOfAnyone(t *testing.T) {
 	wide.examine(t, string(axe), "/drive/ at 1280")
 }
 
-// examine opens what is closed and asks axe-core in each look.
-func (t *Tab) examine(test *testing.T, axe, where string) {
+// examine opens what is closed and asks axe-core in each look, or in those given.
+func (t *Tab) examine(test *testing.T, axe, where string, looks ...string) {
 	test.Helper()
 	for range 3 { // what opens may hold more that opens
 		Eval[int](t, `(() => { const closed = [...document.querySelectorAll("main [aria-expanded=false]:not(.row-why)")].slice(0, 60); closed.forEach((b) => b.click()); return closed.length; })()`)
 		t.Rest()
 	}
 	Eval[bool](t, "("+"() => { "+axe+"; return true; })()")
-	for _, look := range []string{"light", "dark", "sun"} {
+	if len(looks) == 0 {
+		looks = []string{"light", "dark", "sun"}
+	}
+	for _, look := range looks {
 		only := `, { runOnly: { type: "rule", values: ["color-contrast"] } }`
 		if look == "light" {
 			only = ""

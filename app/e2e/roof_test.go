@@ -18,9 +18,9 @@ func TestTheListOfFans(t *testing.T) {
 	tab.Click(`button[name="later"]`)
 	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)
 	tab.Click(`button[name="copy fan"]`)
+	tab.AwaitText(".fan.open", "Not begun") // the copy is on the desk, and its name the field
 	tab.Type("name", "Its twin")
 	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
-	tab.AwaitText(".fan.open", "Not begun")
 
 	tab.Click(`button[name="remove fan"]`)
 	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)

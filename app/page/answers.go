@@ -118,7 +118,7 @@ func (b *bench) working(s shown, steps *sheet.Steps, value float64) widget.Worki
 func (b *bench) steps(steps *sheet.Steps) widget.Working {
 	var w widget.Working
 	if m, ok := source.Lookup(steps.Method); ok {
-		w.Formula, w.Valid, w.Source = m.Formula, m.Valid, b.sourceOf(steps.Method)
+		w.Formula, w.Valid, w.Source = b.formula(m), b.valid(m), b.sourceOf(steps.Method)
 	}
 	for _, t := range steps.Terms {
 		w.Lines = append(w.Lines, b.line(t))
@@ -138,7 +138,7 @@ func (b *bench) line(t *sheet.Term) widget.Line {
 	case t.Place != nil:
 		l.Name = b.full(b.keyOf(t.Place))
 		if m, ok := t.Place.(record.Measure); ok {
-			l.Value = b.Locale.Localize(m.Amount())
+			l.Value = b.amount(m.Amount())
 			if m.Basis() != "" {
 				l.Value += ", " + b.T("basis."+string(m.Basis()))
 			}

@@ -5,6 +5,8 @@ package page
 import (
 	"fmt"
 	"maps"
+	"net/url"
+	"slices"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
@@ -12,6 +14,7 @@ import (
 	"roofside/app/store"
 	"roofside/app/text"
 	"roofside/calc/record"
+	"roofside/calc/unit"
 )
 
 // A bench is the desk with what is laid open on it. There is one, for there is
@@ -53,6 +56,30 @@ func newBench(shelf store.Shelf, language string) *bench {
 	return b
 }
 
+// speak puts the words of the chosen language on the screen.
+func (b *bench) speak() {
+	b.words = text.For(b.Settings.TextTag())
+	if app.IsClient {
+		app.Window().Get("document").Get("documentElement").Set("lang", b.words.Tag)
+	}
+}
+
+// asked lets an address choose words, units and looks for as long as the page
+// is open. What it asks for that there isn't is passed over.
+func (b *bench) asked(q url.Values) {
+	b.Ask(func(s *desk.Settings) {
+		if lang := q.Get("lang"); text.Knows(lang) {
+			s.Language = text.For(lang).Tag
+		}
+		if y, ok := systems[q.Get("units")]; ok {
+			s.Units, s.Fields = y, map[string]unit.System{}
+		}
+		if look := q.Get("look"); look != "" && slices.Contains(looks, look) {
+			s.Look = look
+		}
+	})
+}
+
 // Begin opens the bench in the browser. An embedded page keeps nothing, so
 // that two frames never meet.
 func Begin() {
@@ -68,7 +95,8 @@ func Begin() {
 	if embedded {
 		app.Window().Get("roofside").Set("storage", "none") // by choice: what ends the program must not say it is kept
 	}
-	app.Window().Get("document").Get("documentElement").Set("lang", shared.words.Tag)
+	shared.asked(u.Query())
+	shared.speak()
 	// Held for as long as the program runs.
 	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
 		shared.tell()

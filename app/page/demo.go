@@ -9,7 +9,7 @@ import "roofside/calc/record"
 // counted by hand; a balance report of two years ago gives the target. The new
 // fan has the same wheel, another motor speed and another fan sheave, and its
 // motor sheave came closed.
-const demoFan = "name=Hood line 2, west&supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5 F" +
+const demoFan = "supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5 F" +
 	"&target.speed=712 rpm&target.airflow=3200 cfm&target.pressure=1.1 inwg&target.power=1.15 hp&target.air-temperature=90 F" +
 	"&old.motor-power=2 hp&old.motor-volts=208 V&old.motor-speed=1725 rpm&old.motor-amps=?&old.motor-sheave=?" +
 	"&old.count-fan-turns=20 turns&old.count-motor-turns=48.25 turns" +
@@ -20,12 +20,12 @@ const demoFan = "name=Hood line 2, west&supply=three-phase&same-wheel=yes&altitu
 
 // Its neighbors run.
 var demoOthers = []string{
-	"name=Hood line 1, east&supply=three-phase&old.motor-power=3 hp&old.motor-volts=208 V&old.motor-amps=9.6 A&old.motor-speed=1745 rpm" +
+	"supply=three-phase&old.motor-power=3 hp&old.motor-volts=208 V&old.motor-amps=9.6 A&old.motor-speed=1745 rpm" +
 		"&old.section=B&old.sheave=fixed&old.motor-sheave=4.6 in&old.fan-sheave=9.4 in&old.speed=846 rpm&old.belt-healthy=yes" +
 		"&old.amps-1=7.9 A&old.amps-2=8.1 A&old.amps-3=8.0 A&target.tag-speed=850 rpm",
-	"name=Bread oven&supply=single-phase&old.motor-power=1/2 hp&old.motor-volts=115 V&old.motor-speed=1725 rpm" +
+	"supply=single-phase&old.motor-power=1/2 hp&old.motor-volts=115 V&old.motor-speed=1725 rpm" +
 		"&old.section=A&old.sheave=adjustable&old.turns=2-1/2 turns&old.fan-sheave-outside=7 in",
-	"name=Dish room&supply=direct",
+	"supply=direct",
 }
 
 // demo returns the invented fans in the order they are needed.
@@ -42,6 +42,8 @@ func demo() []*record.Fan {
 	return fans
 }
 
+var demoNames = []string{"demo.first", "demo.second", "demo.third", "demo.fourth"}
+
 // startDemo keeps the invented fans and opens the first.
 func (b *bench) startDemo() {
 	first := ""
@@ -50,7 +52,8 @@ func (b *bench) startDemo() {
 		b.Trouble = err
 		return
 	}
-	for _, f := range demo() {
+	for i, f := range demo() {
+		b.must(f.Name.Set(b.T(demoNames[i])))
 		b.Start(roof, f)
 		if first == "" {
 			first = b.ID

@@ -69,7 +69,7 @@ func (b *bench) option(o string) string {
 func (b *bench) quantity(key string, m record.Measure) app.UI {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
-		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: shown.Label, Fixed: b.Fan.ReadOnly(),
+		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: b.unit(shown.Label), Fixed: b.Fan.ReadOnly(),
 		OnType:  b.guardedText(func(s string) { b.Type(key, m, s) }),
 		OnFocus: b.guarded(func() { b.typing = key }),
 	}
@@ -162,18 +162,18 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 	case err != nil:
 		f.Error = b.fault(err)
 	case r.Echo && r.Other != "":
-		f.Note = b.T("echo.either", "read", b.Locale.Localize(r.Text))
-		f.Other = b.T("echo.other", "read", b.Locale.Localize(r.Other))
+		f.Note = b.T("echo.either", "read", b.amount(r.Text))
+		f.Other = b.T("echo.other", "read", b.amount(r.Other))
 		f.OnOther = b.guarded(func() { b.TakeOther(key, m, r.Other) })
 	case r.Echo:
-		f.Note = b.T("echo.read", "read", b.Locale.Localize(r.Text))
+		f.Note = b.T("echo.read", "read", b.amount(r.Text))
 	case m.State() == record.Illegible && b.words.Has("instead."+fieldName(key)):
 		f.Note = b.T("instead." + fieldName(key))
 	case b.words.Has("hint." + fieldName(key)):
 		f.Note = b.T("hint." + fieldName(key))
 	}
 	if err == nil && m.State() == record.Known && m.Band() > 0 && b.choosing == key {
-		f.Note = b.T("basis.band", "band", b.Difference(&m.Fact().Scale, m.Band()), "unit", m.Fact().Scale.In(b.Settings.Units).Label)
+		f.Note = b.T("basis.band", "band", b.Difference(&m.Fact().Scale, m.Band()), "unit", b.unit(m.Fact().Scale.In(b.Settings.Units).Label))
 	}
 	if fault, ok := b.blamed[m]; ok && f.Error == "" && !errors.As(fault, new(*number.Error)) {
 		f.Error = b.fault(fault)

@@ -9,6 +9,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
+	"roofside/app/text"
 	"roofside/calc/number"
 	"roofside/calc/record"
 )
@@ -75,8 +76,13 @@ func whole(t *testing.T, p app.Composer) string {
 
 func TestNoWordIsMissing(t *testing.T) {
 	for _, state := range states {
-		for _, choosing := range []string{"", "old.motor-speed", "new.fan-sheave"} {
-			html := draw(t, state, func(b *bench) { b.choosing = choosing })
+		for i, choosing := range []string{"", "old.motor-speed", "new.fan-sheave", ""} {
+			html := draw(t, state, func(b *bench) {
+				b.choosing = choosing
+				if i > 1 {
+					b.words = text.For("es")
+				}
+			})
 			for rest := html; ; {
 				_, after, found := strings.Cut(rest, "⟦")
 				if !found {

@@ -5,6 +5,7 @@ import (
 	"golang.org/x/text/language"
 
 	"roofside/app/desk"
+	"roofside/app/text"
 	"roofside/app/widget"
 	"roofside/calc/number"
 	"roofside/calc/unit"
@@ -20,21 +21,26 @@ func NewSettings() *Settings { return &Settings{leaf{route: "/settings/"}} }
 // first as "".
 var formats = []string{"", "en-US", "es-MX", "es-ES", "de-DE", "fr-CA", "de-CH", "en-IN", "ar-EG"}
 
+var (
+	systems = map[string]unit.System{"us": unit.US, "si": unit.SI}
+	looks   = []string{"", "light", "dark", "sun"} // the device's own first
+)
+
 // Render draws the page.
 func (p *Settings) Render() app.UI {
 	return p.draw(shared.T("settings.title"), func(b *bench) app.UI {
 		return app.Div().Class("fields").Body(
 			b.setting1("settings.units", []string{"us", "si"}, systemName(b.Settings.Units), func(s string) {
-				y := unit.US
-				if s == "si" {
-					y = unit.SI
-				}
-				b.ChangeUnits(y)
+				b.ChangeUnits(systems[s])
+			}),
+			b.setting1("settings.language", append([]string{""}, text.Tags()...), b.Settings.Language, func(s string) {
+				b.Change(func(t *desk.Settings) { t.Language = s })
+				b.speak()
 			}),
 			b.setting1("settings.numbers", formats, b.Settings.Numbers, func(s string) {
 				b.Change(func(t *desk.Settings) { t.Numbers = s })
 			}),
-			b.setting1("settings.look", []string{"", "light", "dark", "sun"}, b.Settings.Look, func(s string) {
+			b.setting1("settings.look", looks, b.Settings.Look, func(s string) {
 				b.Change(func(t *desk.Settings) { t.Look = s })
 			}),
 		)
@@ -44,9 +50,14 @@ func (p *Settings) Render() app.UI {
 func (b *bench) setting1(key string, values []string, now string, take func(string)) app.UI {
 	c := widget.Choice{Key: key, Label: b.T(key), OnTake: b.guardedText(take)}
 	for _, v := range values {
-		label := b.T(key + "." + v)
-		if key == "settings.numbers" && v != "" {
+		label := ""
+		switch {
+		case key == "settings.language" && v != "": // to be found by who can't read the others
+			label = text.For(v).T("settings.language.own")
+		case key == "settings.numbers" && v != "":
 			label = v + "  " + number.For(language.MustParse(v)).WriteFixed(1234567.5, 1)
+		default:
+			label = b.T(key + "." + v)
 		}
 		c.Options = append(c.Options, widget.Option{Value: v, Label: label, Chosen: v == now})
 	}

@@ -21,8 +21,8 @@ func (p *Sources) Render() app.UI {
 			app.Dl().Body(app.Range(methods).Slice(func(i int) app.UI {
 				m := methods[i]
 				return app.Div().ID("m-"+m.Key).Class("method").Body(
-					app.Dt().Body(app.Code().Text(m.Key), app.Span().Class("formula").Text(m.Formula)),
-					app.Dd().Body(app.P().Text(m.Valid), app.P().Class("source").Text(b.sourceOf(m.Key))),
+					app.Dt().Body(app.Code().Text(m.Key), app.Span().Class("formula").Text(b.formula(m))),
+					app.Dd().Body(app.P().Text(b.valid(m)), app.P().Class("source").Text(b.sourceOf(m.Key))),
 				)
 			})),
 		)

@@ -3,6 +3,8 @@ package page
 import (
 	"errors"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"roofside/app/widget"
 	"roofside/calc/limit"
@@ -10,6 +12,7 @@ import (
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/source"
+	"roofside/calc/unit"
 )
 
 // label names a place without whose it is: the last part of its key, or the
@@ -49,9 +52,11 @@ func (b *bench) full(key string) string {
 	return b.label(key)
 }
 
+// lowerFirst makes a label part of a sentence; what is all capitals stays.
 func lowerFirst(s string) string {
-	if len(s) > 1 && s[1] >= 'a' && s[1] <= 'z' {
-		return strings.ToLower(s[:1]) + s[1:]
+	first, size := utf8.DecodeRuneInString(s)
+	if second, _ := utf8.DecodeRuneInString(s[size:]); unicode.IsLower(second) {
+		return string(unicode.ToLower(first)) + s[size:]
 	}
 	return s
 }
@@ -153,6 +158,30 @@ func (b *bench) figure(f sheet.Figure) string {
 	return strings.TrimSpace(s + " " + label)
 }
 
+// Figure writes a computed value as the desk does, its unit in the language.
+func (b *bench) Figure(s *unit.Scale, base float64) (figure, label string) {
+	figure, label = b.Desk.Figure(s, base)
+	if label == "turns" && base > 0 && base <= 1 {
+		label = "turn"
+	}
+	return figure, b.unit(label)
+}
+
+// unit words the label of a unit; a sign is the same in every language.
+func (b *bench) unit(label string) string {
+	if b.words.Has("unit." + label) {
+		return b.T("unit." + label)
+	}
+	return label
+}
+
+// amount writes canonical text in the language.
+func (b *bench) amount(canonical string) string {
+	s := b.Locale.Localize(canonical)
+	at := strings.LastIndexByte(s, ' ') + 1
+	return s[:at] + b.unit(s[at:])
+}
+
 // list names places, at most three.
 func (b *bench) list(ps []record.Place) string {
 	var names []string
@@ -195,6 +224,9 @@ func (b *bench) first(ps []record.Place) string {
 	return question(b.label(b.keyOf(ps[0]))) + b.others(len(ps)-1)
 }
 
+func (b *bench) formula(m source.Method) string { return b.words.Method("formula", m.Key, m.Formula) }
+func (b *bench) valid(m source.Method) string   { return b.words.Method("valid", m.Key, m.Valid) }
+
 // sourceOf names where a method stands, and how that is known.
 func (b *bench) sourceOf(method string) string {
 	m, ok := source.Lookup(method)
@@ -203,7 +235,7 @@ func (b *bench) sourceOf(method string) string {
 	}
 	var refs []string
 	for _, r := range m.Refs {
-		refs = append(refs, strings.TrimSuffix(r.Title+", "+r.Where, ", "))
+		refs = append(refs, strings.TrimSuffix(r.Title+", "+b.words.Method("where", r.Where, r.Where), ", "))
 	}
 	known := b.T("known." + string(m.Known))
 	if len(refs) == 0 {

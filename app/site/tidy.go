@@ -14,7 +14,9 @@ import (
 // tidy turns go-app's rendering into HTML. go-app writes attribute values as
 // quoted Go strings, in random order, writes the text "true" as a bare name and
 // keeps booleans that are false. It also writes social-network tags, whose
-// addresses are wrong where the host's name is not known.
+// addresses are wrong where the host's name is not known, and an English name
+// for the picture that turns while the program loads: the progress beside it
+// says all.
 func tidy(page []byte) ([]byte, error) {
 	var out bytes.Buffer
 	for len(page) > 0 {
@@ -42,6 +44,9 @@ func tidy(page []byte) ([]byte, error) {
 		if t.useless() {
 			out.Truncate(len(bytes.TrimRight(out.Bytes(), " \n")))
 			continue
+		}
+		if t.values["id"] == "app-wasm-loader-icon" {
+			t.values["alt"] = ""
 		}
 		out.WriteString(t.String())
 	}

@@ -19,6 +19,7 @@ func TestTidy(t *testing.T) {
 		"true spelled out":     {`<a aria-expanded>x</a>`, `<a aria-expanded="true">x</a>`},
 		"drawing":              {`<svg viewBox="0 0 9 9"><path d="M0 0"/></svg>`, `<svg viewBox="0 0 9 9"><path d="M0 0"/></svg>`},
 		"comment":              {`<!-- a > b -->x`, `<!-- a > b -->x`},
+		"picture of loading":   {`<img id="app-wasm-loader-icon" alt="wasm loader icon">`, `<img alt="" id="app-wasm-loader-icon">`},
 		"tags for strangers":   {"<p>a</p>\n  <meta property=\"og:url\" content=\"https:///\">\n<meta name=\"author\" content>", "<p>a</p>"},
 	} {
 		got, err := tidy([]byte(c.wrote))

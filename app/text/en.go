@@ -1,11 +1,13 @@
 package text
 
 var english = map[string]string{
-	// The frame.
+	// The site's own card, and the frame.
+	"site.about": "Set the drive of a replacement rooftop fan to the right speed, on the roof, with no signal.",
+
 	"tabs": "Pages", "tab.fans": "Fans", "tab.drive": "Drive", "tab.airflow": "Airflow",
 	"fan.unnamed": "Unnamed fan", "fan.scratch": "Scratch record",
 	"undo": "Undo", "units.us": "US", "units.si": "SI", "units.switch": "Switch all units between US customary and SI",
-	"unit.switch": "show in {unit}",
+	"unit.switch": "show in {unit}", "unit.turn": "turn", "unit.turns": "turns",
 	"crash.title": "Something in this program failed", "crash.kept": "The record is kept as it was before. You can go on.",
 	"crash.on": "Go on", "crash.undo": "Undo the last change", "crash.home": "Start page",
 	"notice.storage":  "This device keeps nothing more for this page. The record on the screen is still usable; copy its link before closing.",
@@ -26,6 +28,7 @@ var english = map[string]string{
 	"home.calculators": "Calculators", "home.drive": "Speed by sheaves, and the setting that matches the old fan",
 	"home.airflow": "What a speed does to airflow, pressure, power and amps",
 	"home.privacy": "Everything stays on this device. Nothing is sent anywhere; what stands behind # in a link never reaches a server.",
+	"demo.first":   "Hood line 2, west", "demo.second": "Hood line 1, east", "demo.third": "Bread oven", "demo.fourth": "Dish room",
 
 	"roof.unnamed": "Roof", "roof.edit": "Edit", "roof.name": "Name of the roof", "roof.remove": "Remove this roof and its fans",
 	"fan.earlier": "Earlier", "fan.later": "Later", "fan.copy": "Copy for its twin", "fan.remove": "Remove",
@@ -42,6 +45,7 @@ var english = map[string]string{
 
 	// Settings and sources.
 	"settings.title": "Settings", "settings.units": "Units", "settings.units.us": "US customary", "settings.units.si": "SI",
+	"settings.language": "Language", "settings.language.": "As this browser", "settings.language.own": "English",
 	"settings.numbers": "Number format", "settings.numbers.": "As this browser", "settings.look": "Appearance",
 	"settings.look.": "As this device", "settings.look.light": "Light", "settings.look.dark": "Dark", "settings.look.sun": "Sun",
 	"sources.title": "Sources", "sources.lead": "Every formula and table in use, what it is valid for, where it stands, and how that is known here.",

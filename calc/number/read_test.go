@@ -244,6 +244,9 @@ func TestQuantity(t *testing.T) {
 		{"ar", "٢٪", ratio, unit.Factor.US, "2 %", 0.02, plain, ""},
 		{"en-US", "0.85", ratio, unit.Factor.US, "0.85", 0.85, plain, ""},
 		{"en-US", "2½", turns, unit.TurnCount.US, "2-1/2 turns", 2.5, plain, ""},
+		{"es-MX", "2½ vueltas", turns, unit.TurnCount.US, "2-1/2 turns", 2.5, plain, ""},
+		{"en-US", "8.5 pulg.", length, unit.Shop.SI, "8.5 in", 8.5 * 0.0254, plain, ""},
+		{"es-MX", "5 pies 6 pulg", length, inch, "5 ft 6 in", 66 * 0.0254, plain, ""},
 
 		// Feet and inches.
 		{"en-US", "5'", length, inch, "5 ft", 5 * 0.3048, plain, ""},

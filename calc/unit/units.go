@@ -1,10 +1,11 @@
 package unit
 
 // The units of each kind. A symbol is never changed once a record or a link
-// carrying it has been published.
+// carrying it has been published. What is typed in English and in Spanish is read
+// the same on every screen, whatever its language.
 var (
-	inch       = Unit{Symbol: "in", Label: "in", Size: float64(Inch), Also: []string{`"`, "″", "''", "inch", "inches"}}
-	foot       = Unit{Symbol: "ft", Label: "ft", Size: float64(Foot), Also: []string{"'", "′", "foot", "feet"}}
+	inch       = Unit{Symbol: "in", Label: "in", Size: float64(Inch), Also: []string{`"`, "″", "''", "inch", "inches", "pulg", "pulgada", "pulgadas"}}
+	foot       = Unit{Symbol: "ft", Label: "ft", Size: float64(Foot), Also: []string{"'", "′", "foot", "feet", "pie", "pies"}}
 	millimeter = Unit{Symbol: "mm", Label: "mm", Size: float64(Millimeter)}
 	centimeter = Unit{Symbol: "cm", Label: "cm", Size: float64(Centimeter)}
 	meter      = Unit{Symbol: "m", Label: "m", Size: 1}
@@ -23,8 +24,8 @@ var (
 	watt       = Unit{Symbol: "W", Label: "W", Size: 1}
 	lbf        = Unit{Symbol: "lbf", Label: "lbf", Size: float64(PoundForce), Also: []string{"lb"}}
 	newton     = Unit{Symbol: "N", Label: "N", Size: 1}
-	volt       = Unit{Symbol: "V", Label: "V", Size: 1, Also: []string{"volt", "volts"}}
-	ampere     = Unit{Symbol: "A", Label: "A", Size: 1, Also: []string{"amp", "amps"}}
+	volt       = Unit{Symbol: "V", Label: "V", Size: 1, Also: []string{"volt", "volts", "voltio", "voltios"}}
+	ampere     = Unit{Symbol: "A", Label: "A", Size: 1, Also: []string{"amp", "amps", "amperes", "amperio", "amperios"}}
 	hertz      = Unit{Symbol: "Hz", Label: "Hz", Size: 1}
 	fahrenheit = Unit{Symbol: "F", Label: "°F", Size: 1 / 1.8, Zero: 459.67 / 1.8, Also: []string{"°f"}}
 	celsius    = Unit{Symbol: "C", Label: "°C", Size: 1, Zero: 273.15, Also: []string{"°c"}}
@@ -35,7 +36,7 @@ var (
 	radian     = Unit{Symbol: "rad", Label: "rad", Size: 1}
 	percent    = Unit{Symbol: "%", Label: "%", Size: float64(Percent)}
 	one        = Unit{Symbol: "1", Label: "", Size: 1, Also: []string{""}}
-	turn       = Unit{Symbol: "turns", Label: "turns", Size: 1, Also: []string{"turn"}}
+	turn       = Unit{Symbol: "turns", Label: "turns", Size: 1, Also: []string{"turn", "vuelta", "vueltas"}}
 )
 
 var (
