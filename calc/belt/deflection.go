@@ -18,6 +18,22 @@ func DeflectionDistance(span unit.Length) (unit.Length, error) {
 	return limit.Result(span / 64)
 }
 
+// DeflectionMark returns the mark of a rule divided by step that is nearest to
+// [DeflectionDistance], and never less than one: what a hand can press to. Errors:
+// an input not above zero.
+//
+// Method: belt.deflection.
+func DeflectionMark(span, step unit.Length) (unit.Length, error) {
+	h, err := DeflectionDistance(span)
+	if err != nil {
+		return 0, err
+	}
+	if err := limit.Positive("step", step); err != nil {
+		return 0, err
+	}
+	return limit.Result(step * max(1, unit.Length(math.Round(float64(h/step)))))
+}
+
 // DeflectionByMetricRule returns the short form of [DeflectionDistance] of 16 mm
 // for each meter: 2.4 % larger. For comparison. Errors: span not above zero.
 //
@@ -104,6 +120,25 @@ func StretchShare(stiffness unit.Force, span, pitchLength unit.Length) (unit.For
 		return 0, limit.Break("span", limit.OutOfRange)
 	}
 	return limit.Result(stiffness * unit.Force(span/pitchLength))
+}
+
+// ForceAt returns the force that presses a span in by deflection where force does by
+// [DeflectionDistance]: in proportion, the inverse of [ReadForce]. Errors: an input
+// not above zero; a deflection of more than 1/16 of the span.
+//
+// Method: belt.reading.
+func ForceAt(force unit.Force, deflection, span unit.Length) (unit.Force, error) {
+	if err := limit.First(limit.Positive("force", force), limit.Positive("deflection", deflection)); err != nil {
+		return 0, err
+	}
+	h, err := DeflectionDistance(span)
+	if err != nil {
+		return 0, err
+	}
+	if deflection > span*deepest {
+		return 0, limit.Break("deflection", limit.TooDeep)
+	}
+	return limit.Result(force * unit.Force(deflection/h))
 }
 
 // Factors of the deflection force over that of the tension to set: from the

@@ -18,6 +18,7 @@ func TestHostileInput(t *testing.T) {
 		"EffectivePull": belt.EffectivePull, "TensionRatio": belt.TensionRatio, "Strands": belt.Strands, "StrandsAt": belt.StrandsAt,
 		"StaticTension": belt.StaticTension, "CentrifugalTension": belt.CentrifugalTension, "DesignPower": belt.DesignPower,
 		"DeflectionDistance": belt.DeflectionDistance, "DeflectionByMetricRule": belt.DeflectionByMetricRule, "DeflectionError": belt.DeflectionError,
+		"DeflectionMark": belt.DeflectionMark, "ForceAt": belt.ForceAt,
 		"DeflectionForce": belt.DeflectionForce, "TensionFromForce": belt.TensionFromForce, "DeflectionForceExact": belt.DeflectionForceExact,
 		"StretchShare": belt.StretchShare, "ForceBands": belt.ForceBands, "ListedBand": belt.ListedBand,
 		"TensionFromFrequency": belt.TensionFromFrequency, "FrequencyFromTension": belt.FrequencyFromTension,

@@ -79,6 +79,20 @@ func ExampleDeflectionDistance() {
 	// Output: 1.5625 in, <nil>
 }
 
+// 0.214 in is nearest to 3/16 in.
+func ExampleDeflectionMark() {
+	h, err := belt.DeflectionMark(13.727*unit.Inch, belt.DeflectionStep)
+	fmt.Printf("%.4f in, %v\n", h.In(unit.Inch), err)
+	// Output: 0.1875 in, <nil>
+}
+
+// 4 lbf at 1/4 in; pressed to 3/16 in, three quarters of it.
+func ExampleForceAt() {
+	f, err := belt.ForceAt(4*lbf, 3./16*unit.Inch, 16*unit.Inch)
+	fmt.Printf("%.2f lbf, %v\n", f.In(lbf), err)
+	// Output: 3.00 lbf, <nil>
+}
+
 func ExampleDeflectionByMetricRule() {
 	h, err := belt.DeflectionByMetricRule(1 * unit.Meter)
 	fmt.Printf("%.0f mm, %v\n", h.In(unit.Millimeter), err)

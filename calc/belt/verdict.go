@@ -30,12 +30,16 @@ const (
 // A Reading is a force at [DeflectionDistance] and how far its errors reach.
 type Reading struct{ Low, Value, High unit.Force }
 
+// deepest is the share of the span up to which [ReadForce] takes a deflection: four
+// times [DeflectionDistance], where the angle's own error is 0.8 %.
+const deepest = 1. / 16
+
 // ReadForce returns what a force measured at a deflection would be at
 // [DeflectionDistance]: in proportion, which holds near it. forceOff and
 // deflectionOff are how far each reading may be off; half of [DeflectionStep] for
 // a rule. A force held while the deflection is read is taken the same way. Errors:
 // force, deflection or span not above zero; an error below zero or as large as its
-// reading.
+// reading; a deflection of more than 1/16 of the span.
 //
 // Method: belt.reading.
 func ReadForce(force, forceOff unit.Force, deflection, deflectionOff, span unit.Length) (Reading, error) {
@@ -52,6 +56,9 @@ func ReadForce(force, forceOff unit.Force, deflection, deflectionOff, span unit.
 	h, err := DeflectionDistance(span)
 	if err != nil {
 		return Reading{}, err
+	}
+	if deflection > span*deepest {
+		return Reading{}, limit.Break("deflection", limit.TooDeep)
 	}
 	at := func(f unit.Force, d unit.Length) unit.Force { return f * unit.Force(h/d) }
 	return reading(at(force-forceOff, deflection+deflectionOff), at(force, deflection), at(force+forceOff, deflection-deflectionOff))

@@ -105,6 +105,8 @@ func TestReadingFaults(t *testing.T) {
 	check.Broken(t, "force of its own error", err, "forceOff", limit.TooCoarse)
 	_, err = belt.ReadForce(4*lbf, 0, 0.03*in, 0.03*in, 14*in)
 	check.Broken(t, "deflection of its own error", err, "deflectionOff", limit.TooCoarse)
+	_, err = belt.ReadForce(4*lbf, 0, 0.88*in, 0, 14*in)
+	check.Broken(t, "more than a sixteenth of the span", err, "deflection", limit.TooDeep)
 	_, err = belt.ReadFrequency(0.1, 1, 14*in, 40, 0, 0)
 	check.Broken(t, "any mass", err, "spread", limit.TooCoarse)
 	_, err = belt.ReadFrequency(0.1, 0, 14*in, 40, 40, 0)

@@ -36,6 +36,8 @@ const (
 	SheaveTooSmall    Rule = "sheaveTooSmall"    // no pitch diameter is left under the rim
 	NotTabulated      Rule = "notTabulated"      // the table has no such row
 	TooCoarse         Rule = "tooCoarse"         // the reading error is as large as the reading
+	TooDeep           Rule = "tooDeep"           // a span pressed in so far no longer answers in proportion
+	NoSuchBelt        Rule = "noSuchBelt"        // text that is no section's belt number
 )
 
 // Rules of motors, air and supply.

@@ -8,7 +8,8 @@ import "roofside/calc/unit"
 // Bands of a measured value are common practice: a diameter taped to 1/16 in,
 // a clamp meter within 2 % and 5 digits of 0.01 A, a voltmeter within 1 %, a
 // tachometer within 0.5 %, a hand count to a quarter turn, a flow or a
-// pressure in a duct within 5 %.
+// pressure in a duct within 5 %, a spring scale within 5 %, a deflection to half
+// of 1/16 in, a straightedge's gap to 1/64 in, a span's frequency within 1 Hz.
 var (
 	diameter = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=10", Basis: Stamped, Read: Band{Abs: 1. / 16 * float64(unit.Inch)}}
 	taped    = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=10", Basis: Measured, Read: diameter.Read}
@@ -16,6 +17,14 @@ var (
 	lead     = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=1", Basis: Counted}
 	travel   = Fact{Scale: unit.Shop, Bounds: "gte=0,lte=10", Basis: Measured, Read: diameter.Read}
 	duct     = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=100", Basis: Measured, Read: diameter.Read}
+
+	deflection = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=1", Basis: Measured, Read: Band{Abs: 1. / 32 * float64(unit.Inch)}}
+	offset     = Fact{Scale: unit.Shop, Bounds: "gte=0,lte=1", Basis: Measured, Read: gap.Read}
+
+	pressed     = Fact{Scale: unit.Pull, Bounds: "gt=0,lte=10000", Basis: Measured, Read: Band{Rel: 0.05}}
+	listedForce = Fact{Scale: unit.Pull, Bounds: "gt=0,lte=10000", Basis: Stamped}
+	beltMass    = Fact{Scale: unit.BeltMass, Bounds: "gt=0,lte=10", Basis: Stamped, Read: pressed.Read}
+	plucked     = Fact{Scale: unit.Cycles, Bounds: "gt=0,lte=1000", Basis: Measured, Read: Band{Abs: 1}}
 
 	hoodLength = Fact{Scale: unit.Site, Bounds: "gt=0,lte=1000", Basis: Measured}
 	altitude   = Fact{Scale: unit.Site, Bounds: "gte=-500,lte=10000", Basis: Measured}

@@ -18,6 +18,7 @@ type Fan struct {
 
 	Target   Target
 	Old, New Side
+	Card     BeltCard
 	Trials   []*Trial // in the order they were made
 	Hood     Hood
 	Want     Want
@@ -73,6 +74,7 @@ type Side struct {
 	MostTurns         Entry[unit.Turns]
 	FlangeLead        Entry[unit.Length] // axial travel of the movable flange in a turn
 	BeltNumber        Word
+	Belts             Choice[Belts]
 	Center            Entry[unit.Length] // shaft center distance at Turns
 	TravelToward      Entry[unit.Length] // base travel left toward the fan shaft
 	TravelAway        Entry[unit.Length]
@@ -107,6 +109,23 @@ type Trial struct {
 	At       Moment
 	Accepted Choice[Answer]
 	Reading  Reading
+	Belt     BeltReading
+}
+
+// BeltCard is what the maker of the new drive's belt says of it.
+type BeltCard struct {
+	Rating Entry[unit.Power]      // of one belt, corrected for arc and length
+	Force  Entry[unit.Force]      // at the middle of the span, for 1/64 of it
+	Mass   Entry[unit.LinearMass] // of one belt, for each length
+}
+
+// BeltReading is what was read at the belt of one setting, at rest.
+type BeltReading struct {
+	Age        Choice[BeltAge]
+	Force      Entry[unit.Force]  // at the middle of the span,
+	Deflection Entry[unit.Length] // pressed in so far
+	Frequency  Entry[unit.Frequency]
+	Gap        Entry[unit.Length] // of a straightedge along one sheave, at the other
 }
 
 // Hood is the hood, the duct and the air that replaces what is exhausted.

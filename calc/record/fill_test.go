@@ -21,6 +21,8 @@ var samples = map[string][]string{
 	"angle":       {"34 deg"},
 	"ratio":       {"1.15", "5 %"},
 	"turns":       {"2.5 turns"},
+	"force":       {"3-1/2 lbf"},
+	"linear mass": {"0.105 kg/m"},
 }
 
 // remarks say how a value is known; "%" stands where the kind is not a ratio.

@@ -74,6 +74,7 @@ func (l *lister) fan(f *Fan) {
 	l.under("target.").target(&f.Target)
 	l.under("old.").side(&f.Old)
 	l.under("new.").side(&f.New)
+	l.under("new.").card(&f.Card)
 	for _, t := range f.Trials {
 		l.under(trialPrefix + t.ID + ".").trial(t)
 	}
@@ -121,6 +122,7 @@ func (l *lister) side(s *Side) {
 	put(l, "most-turns", &s.MostTurns, &stampedTurns)
 	put(l, "flange-lead", &s.FlangeLead, &lead)
 	l.add("belt-number", &s.BeltNumber)
+	l.add("belts", &s.Belts)
 	put(l, "center-distance", &s.Center, &taped)
 	put(l, "travel-toward", &s.TravelToward, &travel)
 	put(l, "travel-away", &s.TravelAway, &travel)
@@ -152,6 +154,21 @@ func (l *lister) trial(t *Trial) {
 	l.add("at", &t.At)
 	l.add("accepted", &t.Accepted)
 	l.reading(&t.Reading)
+	l.belt(&t.Belt)
+}
+
+func (l *lister) card(c *BeltCard) {
+	put(l, "belt-rating", &c.Rating, &platePower)
+	put(l, "belt-listed-force", &c.Force, &listedForce)
+	put(l, "belt-mass", &c.Mass, &beltMass)
+}
+
+func (l *lister) belt(b *BeltReading) {
+	l.add("belt-age", &b.Age)
+	put(l, "belt-force", &b.Force, &pressed)
+	put(l, "belt-deflection", &b.Deflection, &deflection)
+	put(l, "belt-frequency", &b.Frequency, &plucked)
+	put(l, "alignment-gap", &b.Gap, &offset)
 }
 
 func (l *lister) hood(h *Hood) {

@@ -34,3 +34,21 @@ type HoodDuty string
 
 // Options lists the duties.
 func (HoodDuty) Options() []string { return []string{"light", "medium", "heavy", "extra-heavy"} }
+
+// Belts is how many belts run side by side.
+type Belts string
+
+// Options lists the counts.
+func (Belts) Options() []string { return []string{"1", "2", "3", "4"} }
+
+// BeltAge is how far a belt has settled into its sheaves.
+type BeltAge string
+
+// The ages of a belt.
+const (
+	NewBelt   BeltAge = "new"    // in its first days
+	RunInBelt BeltAge = "run-in" // after them
+)
+
+// Options lists the ages.
+func (BeltAge) Options() []string { return []string{string(NewBelt), string(RunInBelt)} }

@@ -51,6 +51,10 @@ const (
 	FromTrial      From = "trial" // scaled from a reading on the same drive
 	FromOldAmps    From = "old amps"
 	FromTrialAmps  From = "trial amps"
+	FromNumber     From = "belt number"
+	FromPlatePower From = "plate power"
+	FromCard       From = "card"    // the belt maker's
+	FromTypical    From = "typical" // what things of its sort usually have
 )
 
 // A Fault is a value that can't be, and the place that holds it.

@@ -43,20 +43,27 @@ func BeltNumberVerdict(s *record.Side) Verdict {
 	return v
 }
 
-// numberedLength returns the length that a belt number such as A50 stands for.
-func numberedLength(text string) (unit.Length, bool) {
+// parseBelt reads a belt number such as A50 or 4L430.
+func parseBelt(text string) (section drive.Section, number int, ok bool) {
 	text = strings.ToUpper(strings.ReplaceAll(strings.ReplaceAll(text, " ", ""), "-", ""))
 	for _, s := range drive.Sections() {
-		digits, ok := strings.CutPrefix(text, string(s))
-		if !ok {
+		digits, has := strings.CutPrefix(text, string(s))
+		if !has || strings.Trim(digits, "0123456789") != "" { // A is the start of AX, too
 			continue
 		}
-		n, err := strconv.Atoi(digits)
-		if err != nil {
-			continue // A is the start of AX, too
+		if n, err := strconv.Atoi(digits); err == nil {
+			return s, n, true
 		}
-		l, err := belt.DatumLength(s, n)
-		return l, err == nil
 	}
-	return 0, false
+	return "", 0, false
+}
+
+// numberedLength returns the pitch length that a belt number stands for.
+func numberedLength(text string) (unit.Length, bool) {
+	section, number, ok := parseBelt(text)
+	if !ok {
+		return 0, false
+	}
+	l, err := belt.PitchLength(section, number)
+	return l, err == nil
 }

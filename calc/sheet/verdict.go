@@ -51,6 +51,19 @@ const (
 	RuleSwapped       Rule = "sheaves-swapped"
 	RuleServiceVoid   Rule = "service-void"
 	RuleUnbalance     Rule = "unbalance"
+	RuleReach         Rule = "base-reach"
+	RuleInstall       Rule = "install-travel"
+	RuleTakeUp        Rule = "take-up-travel"
+	RuleGroove        Rule = "belt-groove"
+	RuleSunk          Rule = "belt-sunk"
+	RuleProud         Rule = "belt-proud"
+	RuleFamily        Rule = "belt-family"
+	RuleCapacity      Rule = "belt-capacity"
+	RuleTension       Rule = "belt-tension"
+	RuleLoose         Rule = "belt-loose"
+	RuleTight         Rule = "belt-tight"
+	RuleReadings      Rule = "belt-readings"
+	RuleAlignment     Rule = "alignment"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.

@@ -255,7 +255,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.reading",
 		Formula: "P₆₄ = P · (t / 64) / h",
-		Valid:   "Deflections near 1/64 of the span.",
+		Valid:   "Deflections near 1/64 of the span; none above 1/16 of it.",
 		Known:   Derived,
 	},
 	{

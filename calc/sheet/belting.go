@@ -1,0 +1,135 @@
+package sheet
+
+import (
+	"strconv"
+
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/limit"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Run is the new drive's belt with the motor sheave at one setting, the motor
+// base moved until the belt lies tight.
+type Run struct {
+	Turns  Answer[unit.Turns]  // open; means nothing for a fixed sheave
+	Motor  Answer[unit.Length] // pitch diameters
+	Fan    Answer[unit.Length]
+	Belt   Answer[unit.Length] // pitch length
+	Center Answer[unit.Length]
+	Span   Answer[unit.Length]
+	Arc    Answer[unit.Angle] // on the smaller sheave
+	Speed  Answer[unit.Velocity]
+}
+
+// SetTurns answers with the setting that the belt is to be tensioned at: the one
+// to set, or where the sheave stands while none is known.
+func SetTurns(f *record.Fan, t Table) Answer[unit.Turns] {
+	if t.Set >= 0 {
+		return Setting(t.Rows[t.Set].Turns)
+	}
+	return NowTurns(f)
+}
+
+// RunAt answers with the new drive's belt at a setting. The motor's speed is that
+// of a reading where it has one.
+func RunAt(f *record.Fan, turns Answer[unit.Turns], reading *record.Reading) Run {
+	s := &f.New
+	if reading == nil || !known(&reading.MotorTach) && !known(&reading.Frequency) {
+		reading = &s.Reading
+	}
+	r := Run{Turns: turns, Motor: MotorPitchAt(s, turns), Fan: FanPitch(s), Belt: BeltOn(s)}
+	r.Center = r.centerOf(s, r.Belt)
+	{
+		var a Ask
+		d, D, c := Use(&a, "d", r.Motor), Use(&a, "D", r.Fan), Use(&a, "C", r.Center)
+		r.Span = Solve(&a, FromPlace, "belt.span", At{"driver": d.Term, "driven": D.Term, "center": c.Term}, func() (unit.Length, error) {
+			return belt.Span(d.V(), D.V(), c.V())
+		})
+	}
+	{
+		var a Ask
+		d, D, c := Use(&a, "d", r.Motor), Use(&a, "D", r.Fan), Use(&a, "C", r.Center)
+		r.Arc = Solve(&a, FromPlace, "belt.arc", At{"driver": d.Term, "driven": D.Term, "center": c.Term}, func() (unit.Angle, error) {
+			return belt.ArcSmall(d.V(), D.V(), c.V())
+		})
+	}
+	var a Ask
+	n, d := Use(&a, "n₁", MotorSpeed(f, s, reading, noLoad)), Use(&a, "d", r.Motor)
+	r.Speed = Solve(&a, FromPlace, "belt.speed", At{"n": n.Term, "pitch": d.Term}, func() (unit.Velocity, error) {
+		return drive.BeltSpeed(n.V(), d.V())
+	})
+	return r
+}
+
+// BeltOn answers with the pitch length of the belt that is on a side's drive: what
+// runs at the center distance as it was measured, else what its number stands for.
+func BeltOn(s *record.Side) Answer[unit.Length] {
+	if !known(&s.Center) && known(&s.BeltNumber) {
+		return NumberedLength(s)
+	}
+	return BeltLength(s)
+}
+
+// centerOf answers with the center distance at which a belt lies tight.
+func (r Run) centerOf(s *record.Side, length Answer[unit.Length]) Answer[unit.Length] {
+	var a Ask
+	d, D, l := Use(&a, "d", r.Motor), Use(&a, "D", r.Fan), Use(&a, "L", length)
+	at := At{"driver": d.Term, "driven": D.Term, "pitchLength": {Place: &s.Center}}
+	if length.From == FromNumber {
+		at["pitchLength"] = l.Term
+	}
+	return Solve(&a, FromPlace, "belt.center", at, func() (unit.Length, error) {
+		return belt.CenterFromLength(d.V(), D.V(), l.V())
+	})
+}
+
+// LengthFor answers with the pitch length that would lie tight where the motor
+// stands, with its sheave at the run's setting.
+func LengthFor(f *record.Fan, r Run) Answer[unit.Length] {
+	var a Ask
+	d, D, c := Use(&a, "d", r.Motor), Use(&a, "D", r.Fan), Want(&a, "C", &f.New.Center)
+	at := At{"driver": d.Term, "driven": D.Term, "center": c.Term}
+	return Solve(&a, FromPlace, "belt.length", at, func() (unit.Length, error) {
+		return belt.OpenLength(d.V(), D.V(), c.V())
+	})
+}
+
+// NumberedLength answers with the pitch length that a side's belt number stands
+// for.
+func NumberedLength(s *record.Side) Answer[unit.Length] {
+	var a Ask
+	section, number, ok := parseBelt(s.BeltNumber.Text())
+	n := a.words("N", &s.BeltNumber, float64(number))
+	return Solve(&a, FromNumber, numberMethod(section), At{"number": n}, func() (unit.Length, error) {
+		if !ok {
+			return 0, limit.Break("number", limit.NoSuchBelt)
+		}
+		return belt.PitchLength(section, number)
+	})
+}
+
+// numberMethod returns how belts of a section are numbered.
+func numberMethod(section drive.Section) string {
+	switch section {
+	case drive.SectionA, drive.SectionAX, drive.SectionB, drive.SectionBX:
+		return "belt.number"
+	}
+	return "belt.length.number"
+}
+
+// words asks for a place that tells a number in words.
+func (a *Ask) words(symbol string, p record.Place, n float64) *Term {
+	a.Need(p)
+	t := &Term{Symbol: symbol, Kind: unit.Ratio(0).Kind(), Base: n, Place: p}
+	a.put(t)
+	return t
+}
+
+// belts asks for how many belts run side by side.
+func (a *Ask) belts(s *record.Side) (n int) {
+	n, _ = strconv.Atoi(string(s.Belts.Value()))
+	a.words("N", &s.Belts, float64(n))
+	return n
+}

@@ -1,0 +1,222 @@
+package sheet
+
+import (
+	"strconv"
+
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Role is why a belt is looked at.
+type Role string
+
+// The roles.
+const (
+	Fitted  Role = "fitted"  // the one whose number was entered
+	Shorter Role = "shorter" // the standard belts next to the length asked for
+	Nearest Role = "nearest" // the whole number nearest to it, sold between them
+	Longer  Role = "longer"
+)
+
+// A Fit is how one belt suits the new drive at a run's setting.
+type Fit struct {
+	Role   Role
+	Name   string // such as A50; "" while it is not known
+	Length Answer[unit.Length]
+	Center Answer[unit.Length] // where it lies tight
+	Move   Answer[unit.Length] // of the motor base from where the center distance was measured; positive is away from the fan
+	Toward Answer[unit.Length] // base travel left then; below zero by as much as the base falls short
+	Away   Answer[unit.Length]
+
+	Verdict Verdict // of the travel left
+}
+
+// Fits answers with the belts to choose from: the one entered, and those next to
+// the length that the run's setting asks for. While that isn't known, one without
+// a name says what is wanted.
+func Fits(f *record.Fan, r Run) []Fit {
+	s := &f.New
+	var all []Fit
+	if known(&s.BeltNumber) {
+		section, number, _ := parseBelt(s.BeltNumber.Text())
+		all = append(all, fit(f, r, Fitted, section, number, NumberedLength(s)))
+	}
+	section, needed := drive.Section(s.Section.Value()), LengthFor(f, r)
+	shorter, longer := next(s, needed, false), next(s, needed, true)
+	if !shorter.Known() {
+		return append(all, fit(f, r, Nearest, section, 0, shorter))
+	}
+	add := func(role Role, number int, length Answer[unit.Length]) {
+		x := fit(f, r, role, section, number, length)
+		for _, have := range all {
+			if have.Name == x.Name {
+				return
+			}
+		}
+		all = append(all, x)
+	}
+	add(Shorter, numberOf(section, shorter), shorter)
+	if n, err := belt.DatumNumber(section, needed.Value); err == nil {
+		add(Nearest, n, whole(s, needed))
+	}
+	add(Longer, numberOf(section, longer), longer)
+	return all
+}
+
+// next answers with the pitch length of the standard belt next to a length.
+func next(s *record.Side, needed Answer[unit.Length], longer bool) Answer[unit.Length] {
+	var a Ask
+	a.Need(&s.Section)
+	l := Use(&a, "L", needed)
+	l.Band = 0 // a choice, which the length's error does not widen
+	at := At{"pitchLength": {Place: &s.Center}, "section": {Place: &s.Section}}
+	return Solve(&a, FromPlace, "belt.standard", at, func() (unit.Length, error) {
+		short, long, err := belt.NearestSizes(drive.Section(s.Section.Value()), l.V())
+		if longer {
+			return long.Length, err
+		}
+		return short.Length, err
+	})
+}
+
+// whole answers with the pitch length of the whole belt number nearest to a
+// length.
+func whole(s *record.Side, needed Answer[unit.Length]) Answer[unit.Length] {
+	var a Ask
+	l := Use(&a, "L", needed)
+	l.Band = 0
+	return Solve(&a, FromPlace, "belt.number", nil, func() (unit.Length, error) {
+		n, err := belt.DatumNumber(drive.Section(s.Section.Value()), l.V())
+		if err != nil {
+			return 0, err
+		}
+		return belt.DatumLength(drive.Section(s.Section.Value()), n)
+	})
+}
+
+// numberOf returns the number of the standard belt of a length.
+func numberOf(section drive.Section, length Answer[unit.Length]) int {
+	size, _, _ := belt.NearestSizes(section, length.Value)
+	return size.Number
+}
+
+func fit(f *record.Fan, r Run, role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
+	s := &f.New
+	x := Fit{Role: role, Length: length, Center: r.centerOf(s, length)}
+	if length.Known() {
+		x.Name = string(section) + strconv.Itoa(number)
+	}
+	{
+		var a Ask
+		c, c0 := Use(&a, "C", x.Center), Want(&a, "C₀", &s.Center)
+		x.Move = Solve(&a, FromPlace, "belt.standard.center", nil, func() (unit.Length, error) { return c.V() - c0.V(), nil })
+	}
+	need, err := belt.TravelAllowance(section, number)
+	left := func(toward bool) Answer[unit.Length] {
+		var a Ask
+		m, t, w := Use(&a, "ΔC", x.Move), Want(&a, "t₁", &s.TravelToward), Want(&a, "a₁", &s.TravelAway)
+		if toward {
+			w.Band = 0
+		} else {
+			t.Band = 0
+		}
+		at := At{"toward": t.Term, "away": w.Term}
+		return Solve(&a, FromPlace, "belt.travel.reach", at, func() (unit.Length, error) {
+			b, err := belt.BaseReach(m.V(), max(t.V(), 0), max(w.V(), 0), need)
+			if toward {
+				return b.Toward, err
+			}
+			return b.Away, err
+		})
+	}
+	x.Toward, x.Away = left(true), left(false)
+	if err != nil { // of no section, and so without a length
+		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open()}
+		return x
+	}
+	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
+		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true}.hold(left, fixed(need, method))
+	}
+	x.Verdict = Worst([]Verdict{
+		least(RuleReach, "belt.travel.reach", Stop, x.Toward, 0), least(RuleReach, "belt.travel.reach", Stop, x.Away, 0),
+		least(RuleInstall, "belt.travel.allowance", Watch, x.Toward, need.Toward), least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
+	})
+	return x
+}
+
+// LengthSpread returns how far belts of a fit's number may be from its length, by
+// the standard; false where its table does not tell.
+func (x Fit) LengthSpread() (unit.Length, bool) {
+	section, number, ok := parseBelt(x.Name)
+	if !ok || numberMethod(section) != "belt.number" {
+		return 0, false
+	}
+	spread, _, err := belt.LengthTolerance(number)
+	return spread, err == nil
+}
+
+// GrooveVerdict judges the belt entered against the grooves of the new drive.
+func GrooveVerdict(s *record.Side) Verdict {
+	v := Verdict{Rule: RuleGroove, Method: "belt.groove"}
+	section, _, ok := parseBelt(s.BeltNumber.Text())
+	if !ok || s.Section.State() != record.Known {
+		v.Level = Unjudged
+		if v.Wanted = []record.Place{&s.Section}; !ok {
+			v.Wanted[0] = &s.BeltNumber
+		}
+		return v
+	}
+	in := func(groove drive.GrooveType) belt.Match {
+		match, err := belt.SectionInGroove(section, drive.Section(s.Section.Value()), groove)
+		if err != nil {
+			return ""
+		}
+		return match
+	}
+	match := in(grooveOf(s))
+	if match == "" || s.Groove.State() != record.Known && match != in(drive.Combination) && in(drive.Combination) != "" {
+		v.Level, v.Wanted = Unjudged, []record.Place{&s.Groove}
+		return v
+	}
+	switch match {
+	case belt.MatchSunk:
+		v.Level, v.Rule = Stop, RuleSunk
+	case belt.MatchProud:
+		v.Level, v.Rule = Stop, RuleProud
+	case belt.MatchFamily:
+		v.Level, v.Rule = Stop, RuleFamily
+	}
+	return v
+}
+
+// Capacity answers with the share of their rating that a power takes of the new
+// drive's belts.
+func Capacity(f *record.Fan, power Answer[unit.Power]) Answer[unit.Ratio] {
+	var a Ask
+	p, rating := Use(&a, "P", power), Want(&a, "Pᵣ", &f.Card.Rating)
+	n := a.belts(&f.New)
+	at := At{"design": p.Term, "rating": rating.Term, "belts": {Place: &f.New.Belts}}
+	return Solve(&a, power.From, "belt.count", at, func() (unit.Ratio, error) {
+		_, share, err := belt.BeltCapacity(p.V(), rating.V(), n)
+		return share, err
+	})
+}
+
+// BeltsNeeded answers with how many belts of the rating typed carry a power.
+func BeltsNeeded(f *record.Fan, power Answer[unit.Power]) Answer[unit.Ratio] {
+	var a Ask
+	p, rating := Use(&a, "P", power), Want(&a, "Pᵣ", &f.Card.Rating)
+	most := power.High()
+	p.Band = 0 // the most it may be is counted
+	return Solve(&a, power.From, "belt.count", At{"design": p.Term, "rating": rating.Term}, func() (unit.Ratio, error) {
+		n, err := belt.BeltsNeeded(most, rating.V())
+		return unit.Ratio(n), err
+	})
+}
+
+// CapacityVerdict judges the share of their rating that belts carry.
+func CapacityVerdict(share Answer[unit.Ratio]) Verdict {
+	return limitOf[unit.Ratio]{rule: RuleCapacity, method: "belt.count", scale: &unit.Share, level: Watch}.hold(share, fixed(unit.Ratio(1), "belt.count"))
+}

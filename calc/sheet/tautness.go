@@ -1,0 +1,153 @@
+package sheet
+
+import (
+	"time"
+
+	"roofside/calc/belt"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Lean is which way a reading points, also where its error could overturn it.
+type Lean int
+
+// The leans.
+const (
+	LeanLoose  Lean = -1
+	LeanNone   Lean = 0
+	LeanTight  Lean = 1
+	LeanUnsaid Lean = 2 // the reading or what it is held against is not known
+)
+
+// A Tautness is what one reading says of a belt.
+type Tautness struct {
+	Force   Answer[unit.Force] // at the mark that [Tension] presses to
+	Lean    Lean
+	Verdict Verdict
+}
+
+// HasTension tells whether a belt was read at a trial.
+func HasTension(t *record.Trial) bool { return known(&t.Belt.Force) || known(&t.Belt.Frequency) }
+
+// ReadForce answers with what a force measured at a trial says of the belt.
+func (t Tension) ReadForce(trial *record.Trial) Tautness {
+	b := &trial.Belt
+	var a Ask
+	p, d := Want(&a, "P", &b.Force), Want(&a, "h", &b.Deflection)
+	mark, span := Use(&a, "h₀", t.Press), Use(&a, "t", t.Span)
+	span.Band = 0 // it cancels
+	at := At{"force": p.Term, "forceOff": p.Term, "deflection": d.Term, "deflectionOff": d.Term, "span": span.Term}
+	forceOff, deflectionOff, read, pressed := unit.Force(p.Band), unit.Length(d.Band), p.V(), d.V()
+	force := Solve(&a, FromPlace, "belt.reading", at, func() (unit.Force, error) {
+		if _, err := belt.ReadForce(read, forceOff, pressed, deflectionOff, span.V()); err != nil {
+			return 0, err // such as an error as large as the reading
+		}
+		r, err := belt.ReadForce(p.V(), 0, d.V(), 0, span.V())
+		if err != nil {
+			return 0, err
+		}
+		return belt.ForceAt(r.Value, mark.V(), span.V())
+	})
+	return t.judge(force, &b.Age)
+}
+
+// ReadFrequency answers with what the frequency of a plucked span says of the belt.
+func (t Tension) ReadFrequency(trial *record.Trial) Tautness {
+	b := &trial.Belt
+	var a Ask
+	f, m := Want(&a, "f", &b.Frequency), Use(&a, "m", t.Mass)
+	span, mark := Use(&a, "t", t.Span), Use(&a, "h₀", t.Press)
+	at := At{"f": f.Term, "fOff": f.Term, "mass": m.Term, "span": span.Term}
+	off, read := unit.Frequency(f.Band), f.V()
+	force := Solve(&a, FromPlace, "belt.reading.frequency", at, func() (unit.Force, error) {
+		if _, err := belt.ReadFrequency(m.V(), 0, span.V(), read, off, 0); err != nil {
+			return 0, err
+		}
+		r, err := belt.ReadFrequency(m.V(), 0, span.V(), f.V(), 0, 0)
+		if err != nil {
+			return 0, err
+		}
+		return belt.ForceAt(r.Value, mark.V(), span.V())
+	})
+	return t.judge(force, &b.Age)
+}
+
+// judge holds a force at the mark against what the belt should take at its age.
+// What is surely loose lies under the least that the lower edge may be; what is
+// surely within lies above the most that it may be.
+func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
+	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
+	e := t.Rules().Of(age.Value())
+	v := &x.Verdict
+	if v.Wanted = append(force.open(), e.Least.open()...); age.State() != record.Known {
+		v.Wanted = append(v.Wanted, age)
+	}
+	if len(v.Wanted) > 0 || !force.Known() || !e.Least.Known() || !e.Most.Known() {
+		return x
+	}
+	v.Value = Figure{&unit.Pull, float64(force.Value)}
+	reading := belt.Reading{Low: force.Low(), Value: force.Value, High: force.High()}
+	surely, _ := belt.Judge(reading, belt.Band{Low: e.Least.Low(), High: e.Most.High()})
+	if narrow, err := belt.Judge(reading, belt.Band{Low: e.Least.High(), High: e.Most.Low()}); err == nil && narrow.Tautness == belt.Taut {
+		v.Level, v.Limit, x.Lean = Within, Figure{&unit.Pull, float64(e.Most.Value)}, LeanNone
+		return x
+	}
+	switch surely.Tautness {
+	case belt.Loose:
+		x.Lean, v.Level, v.Rule, v.Limit = LeanLoose, Watch, RuleLoose, Figure{&unit.Pull, float64(e.Least.Value)}
+		return x
+	case belt.Tight:
+		x.Lean, v.Level, v.Rule, v.Limit = LeanTight, Watch, RuleTight, Figure{&unit.Pull, float64(e.Most.Value)}
+		return x
+	}
+	switch {
+	case force.Value < e.Least.Value:
+		x.Lean = LeanLoose
+	case force.Value > e.Most.Value:
+		x.Lean = LeanTight
+	default:
+		x.Lean = LeanNone
+	}
+	if e.Least.Band/e.Least.Value > force.Band/force.Value {
+		if p := e.Least.Steps.Unsettled(); p != nil {
+			v.Wanted = []record.Place{p}
+		}
+	}
+	return x
+}
+
+// Taut answers with what the readings of a trial say together: what one of them
+// says surely, unless another surely says otherwise.
+func (t Tension) Taut(trial *record.Trial) Tautness {
+	var all []Tautness
+	if known(&trial.Belt.Force) {
+		all = append(all, t.ReadForce(trial))
+	}
+	if known(&trial.Belt.Frequency) {
+		all = append(all, t.ReadFrequency(trial))
+	}
+	if len(all) == 0 {
+		return t.ReadForce(trial)
+	}
+	said := all[0]
+	for _, x := range all[1:] {
+		switch {
+		case x.Verdict.Level == Unjudged:
+		case said.Verdict.Level == Unjudged:
+			said = x
+		case said.Lean != x.Lean:
+			said.Lean = LeanUnsaid
+			said.Verdict = Verdict{Level: Unjudged, Rule: RuleReadings, Method: "belt.verdict", Wanted: []record.Place{&trial.Belt.Force, &trial.Belt.Frequency}}
+		}
+	}
+	return said
+}
+
+// LookAgain returns when a belt in its first days is to be tensioned again, at the
+// latest; false for one that is not, or whose time of setting is not known.
+func LookAgain(t *record.Trial) (time.Time, bool) {
+	if t.Belt.Age.Value() == record.RunInBelt || t.At.State() != record.Known {
+		return time.Time{}, false
+	}
+	return t.At.Value().Add(belt.RecheckLatest), true
+}

@@ -1,0 +1,215 @@
+package sheet
+
+import (
+	"roofside/calc/airflow"
+	"roofside/calc/belt"
+	"roofside/calc/drive"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// By says what a belt's force is set by.
+type By string
+
+// What forces are set by, the one that rules first.
+const (
+	ByListed   By = "listed"   // a force on the belt maker's card
+	ByMeasured By = "measured" // the power that the fan is known to take
+	ByPlate    By = "plate"    // the motor's plate power
+)
+
+// Edges are the least and the greatest force at the middle of the span.
+type Edges struct{ Least, Most Answer[unit.Force] }
+
+// An Aim is what a belt should take by one sort of knowledge.
+type Aim struct {
+	By      By
+	Power   Answer[unit.Power] // none for a listed force
+	Tension Answer[unit.Force] // the least of each strand of each belt at rest; none for a listed force
+	New     Edges              // of a belt in its first days
+	RunIn   Edges
+}
+
+// Of returns the edges for an age: while it is not said, those of a new belt.
+func (a Aim) Of(age record.BeltAge) Edges {
+	if age == record.RunInBelt {
+		return a.RunIn
+	}
+	return a.New
+}
+
+// A Tension is what the belt at one setting should take.
+type Tension struct {
+	Run
+	Press    Answer[unit.Length] // how far to press: the mark of the rule nearest to 1/64 of the span
+	Off      Answer[unit.Ratio]  // what half a mark does to the force
+	Listed   Aim
+	Measured Aim
+	Plate    Aim
+	Mass     Answer[unit.LinearMass]
+
+	f *record.Fan
+}
+
+// TensionAt answers with what the new belt should take at a setting where the fan
+// turns at speed, pressed in by whole marks of a rule.
+func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark unit.Length) Tension {
+	t := Tension{Run: r, Press: pressed(r.Span, mark), Mass: beltMass(f), f: f}
+	{
+		var a Ask
+		h := Use(&a, "h", t.Press)
+		off := Take(&a, "Δh", mark/2)
+		t.Off = Solve(&a, FromPlace, "belt.deflection.error", nil, func() (unit.Ratio, error) { return unit.Ratio(off.V() / h.V()), nil })
+	}
+	t.Measured = t.aim(ByMeasured, PowerAt(f, b, speed, PlannedAir(f)))
+	t.Plate = t.aim(ByPlate, Read("Pₙ", FromPlatePower, &f.New.MotorPower))
+	listed := t.listed()
+	t.Listed = Aim{By: ByListed, New: listed, RunIn: listed}
+	return t
+}
+
+// Rules returns the aim that is to be followed. What was entered and is no value
+// rules, too, and hides what comes after it.
+func (t Tension) Rules() Aim {
+	switch {
+	case known(&t.f.Card.Force):
+		return t.Listed
+	case t.Measured.Power.Known() || t.Measured.Power.Fault != nil:
+		return t.Measured
+	}
+	return t.Plate
+}
+
+// PowerAt answers with the power that the new drive carries at a fan speed and air
+// temperature: by the basis, with the cube of speed and with density.
+func PowerAt(f *record.Fan, b *Basis, speed Answer[unit.Speed], air Answer[unit.Temperature]) Answer[unit.Power] {
+	var a Ask
+	b.ask(&a, f)
+	p, n1, n2, k := Use(&a, "P₁", b.Power), Use(&a, "n₁", b.Speed), Use(&a, "n₂", speed), Use(&a, "ρ₂/ρ₁", b.denser(air))
+	if b.trial != nil && speed.From != FromSheaves && speed.Value == b.Speed.Value {
+		n1.Band, n2.Band = 0, 0 // one reading, whose error cancels
+	}
+	at := At{"n1": n1.Term, "n2": n2.Term, "w1": p.Term}
+	return Solve(&a, b.From, "air.laws", at, func() (unit.Power, error) {
+		return airflow.PowerAtSpeed(p.V(), n1.V(), n2.V(), 1, unit.Density(k.V()))
+	})
+}
+
+// pressed answers with the mark nearest to 1/64 of the span, at least one.
+func pressed(span Answer[unit.Length], mark unit.Length) Answer[unit.Length] {
+	var a Ask
+	t := Use(&a, "t", span)
+	t.Band = 0 // a mark is chosen, not known
+	return Solve(&a, FromPlace, "belt.deflection", At{"span": t.Term}, func() (unit.Length, error) {
+		return belt.DeflectionMark(t.V(), mark)
+	})
+}
+
+// beltMass answers with the mass of the new belt for each length: as entered, or
+// the usual one of its section.
+func beltMass(f *record.Fan) Answer[unit.LinearMass] {
+	if known(&f.Card.Mass) {
+		return Read("m", FromStamp, &f.Card.Mass)
+	}
+	var a Ask
+	a.Need(&f.New.Section)
+	m, ok := belt.TypicalMass(drive.Section(f.New.Section.Value()))
+	if !ok && f.New.Section.State() == record.Known {
+		a.miss(&f.Card.Mass)
+	}
+	usual := Take(&a, "m", m)
+	usual.Band = float64(m) * float64(belt.MassSpread)
+	return Solve(&a, FromTypical, "belt.mass", nil, func() (unit.LinearMass, error) { return usual.V(), nil })
+}
+
+func (t Tension) aim(by By, power Answer[unit.Power]) Aim {
+	x := Aim{By: by, Power: power}
+	{
+		var a Ask
+		p, v, arc := Use(&a, "P", power), Use(&a, "v", t.Speed), Use(&a, "θ", t.Arc)
+		n := a.belts(&t.f.New)
+		mass := t.Mass
+		if !mass.Known() && mass.Fault == nil {
+			mass = fixed(unit.LinearMass(0), "") // some 4 % low without
+		}
+		m := Use(&a, "m", mass)
+		at := At{"power": p.Term, "v": v.Term, "arc": arc.Term, "belts": {Place: &t.f.New.Belts}, "mass": m.Term}
+		x.Tension = Solve(&a, power.From, "belt.tension", at, func() (unit.Force, error) {
+			return belt.StaticTension(p.V(), v.V(), arc.V(), n, m.V(), belt.TensionByStatics)
+		})
+	}
+	edge := func(pick func(belt.Forces) unit.Force) Answer[unit.Force] {
+		var a Ask
+		s := Use(&a, "T", x.Tension)
+		return t.pressing(&a, power.From, "belt.force.bands", At{"tension": s.Term}, func() (unit.Force, error) {
+			f, err := belt.ForceBands(s.V(), 0)
+			return pick(f), err
+		})
+	}
+	x.RunIn = Edges{edge(func(f belt.Forces) unit.Force { return f.RunIn.Low }), edge(func(f belt.Forces) unit.Force { return f.RunIn.High })}
+	x.New = Edges{edge(func(f belt.Forces) unit.Force { return f.New.Low }), edge(func(f belt.Forces) unit.Force { return f.New.High })}
+	return x
+}
+
+// listed answers with the edges of a force on the belt maker's card.
+func (t Tension) listed() Edges {
+	edge := func(pick func(belt.Band) unit.Force) Answer[unit.Force] {
+		var a Ask
+		p, v := Want(&a, "P", &t.f.Card.Force), Use(&a, "v", t.Speed)
+		at := At{"listed": p.Term, "v": p.Term} // a list that does not hold at this speed
+		return t.pressing(&a, FromCard, "belt.force.listed", at, func() (unit.Force, error) {
+			b, err := belt.ListedBand(p.V(), v.V())
+			return pick(b), err
+		})
+	}
+	return Edges{edge(func(b belt.Band) unit.Force { return b.Low }), edge(func(b belt.Band) unit.Force { return b.High })}
+}
+
+// pressing solves for a force at 1/64 of the span, taken at the mark that is
+// pressed to.
+func (t Tension) pressing(a *Ask, from From, method string, at At, force func() (unit.Force, error)) Answer[unit.Force] {
+	h, span := Use(a, "h", t.Press), Use(a, "t", t.Span)
+	return Solve(a, from, method, at, func() (unit.Force, error) {
+		f, err := force()
+		if err != nil {
+			return 0, err
+		}
+		return belt.ForceAt(f, h.V(), span.V())
+	})
+}
+
+// strand answers with the tension that a force at the mark stands for.
+func (t Tension) strand(force Answer[unit.Force]) Answer[unit.Force] {
+	var a Ask
+	p, h, span := Use(&a, "P", force), Use(&a, "h", t.Press), Use(&a, "t", t.Span)
+	span.Band = 0 // the force holds it already
+	return Solve(&a, force.From, "belt.force", At{"force": p.Term}, func() (unit.Force, error) {
+		r, err := belt.ReadForce(p.V(), 0, h.V(), 0, span.V())
+		if err != nil {
+			return 0, err
+		}
+		return belt.TensionFromForce(r.Value, 0)
+	})
+}
+
+// Frequency answers with the frequency that a span gives when plucked, at a force
+// at the mark.
+func (t Tension) Frequency(force Answer[unit.Force]) Answer[unit.Frequency] {
+	var a Ask
+	m, span, T := Use(&a, "m", t.Mass), Use(&a, "t", t.Span), Use(&a, "T", t.strand(force))
+	return Solve(&a, force.From, "belt.frequency", At{"mass": m.Term, "span": span.Term, "tension": T.Term}, func() (unit.Frequency, error) {
+		return belt.FrequencyFromTension(m.V(), span.V(), T.V())
+	})
+}
+
+// ShaftLoad answers with how hard all belts pull on each shaft at rest, at a force
+// at the mark.
+func (t Tension) ShaftLoad(force Answer[unit.Force]) Answer[unit.Force] {
+	var a Ask
+	T, arc := Use(&a, "T", t.strand(force)), Use(&a, "θ", t.Arc)
+	n := a.belts(&t.f.New)
+	at := At{"tension": T.Term, "arc": arc.Term, "belts": {Place: &t.f.New.Belts}}
+	return Solve(&a, force.From, "belt.shaft.static", at, func() (unit.Force, error) {
+		return belt.ShaftLoadStatic(T.V(), n, arc.V())
+	})
+}
