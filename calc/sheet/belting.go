@@ -32,6 +32,9 @@ func SetTurns(f *record.Fan, t Table) Answer[unit.Turns] {
 	return NowTurns(f)
 }
 
+// TrialTurns answers with the setting of a trial.
+func TrialTurns(t *record.Trial) Answer[unit.Turns] { return Read("t", FromTrial, &t.Turns) }
+
 // RunAt answers with the new drive's belt at a setting. The motor's speed is that
 // of a reading where it has one.
 func RunAt(f *record.Fan, turns Answer[unit.Turns], reading *record.Reading) Run {

@@ -35,3 +35,13 @@ func TestTurnsTableAllocates(t *testing.T) {
 		t.Errorf("%v allocations", n)
 	}
 }
+
+// The belt page asks for all of this at every keystroke.
+func BenchmarkTensionOfDemo(b *testing.B) {
+	f := demo(b)
+	set(b, f, "new.belts", "1")
+	b.ReportAllocs()
+	for b.Loop() {
+		tension(f)
+	}
+}

@@ -10,6 +10,7 @@ import (
 
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 // everything asks a fan every question that the pages ask.
@@ -40,8 +41,25 @@ func everything(f *record.Fan) map[string]any {
 		all[name+" load"], all[name+" volts"], all[name+" amps"] = sheet.OldLoad(f, s), sheet.VoltsMean(&s.Reading), sheet.AmpsMean(&s.Reading)
 		all[name+" belt number"], all[name+" swapped"] = sheet.BeltNumberVerdict(s), sheet.SwappedVerdict(s)
 	}
+	belts := func(name string, turns sheet.Answer[unit.Turns], speed sheet.Answer[unit.Speed], t *record.Trial) {
+		run := sheet.RunAt(f, turns, nil)
+		x := sheet.TensionAt(f, b, run, speed, unit.Inch/16)
+		most, aim := sheet.AlignmentGap(run)
+		edge := x.Edges(record.NewBelt).Most
+		all[name+" tension"], all[name+" frequency"], all[name+" shaft"] = x, x.Frequency(edge), x.ShaftLoad(edge)
+		all[name+" fits"], all[name+" length"], all[name+" gap"], all[name+" aim"] = sheet.Fits(f, run), sheet.LengthFor(f, run), most, aim
+		all[name+" shift"] = sheet.BeltShift(f, turns)
+		all[name+" capacity"], all[name+" belts"] = sheet.Capacity(f, x.Power()), sheet.BeltsNeeded(f, x.Plate.Power)
+		if t != nil {
+			all[name+" force"], all[name+" plucked"], all[name+" taut"] = x.ReadForce(t), x.ReadFrequency(t), x.Taut(t)
+			all[name+" aligned"] = sheet.AlignmentVerdict(t, run)
+		}
+	}
+	belts("set", sheet.SetTurns(f, table), table.SpeedAt(f, sheet.SetTurns(f, table)), nil)
+	all["groove"] = sheet.GrooveVerdict(&f.New)
 	for _, t := range f.Trials {
 		all["trial "+t.ID] = sheet.TrialVerdict(f, t)
+		belts(t.ID, sheet.TrialTurns(t), sheet.TrialSpeed(f, t), t)
 	}
 	return all
 }
@@ -187,6 +205,7 @@ func FuzzSheet(f *testing.F) {
 	f.Add(swap + "&want.speed=760rpm&want.goal=power&want.power=1hp&coldest-air=-20F")
 	f.Add(everyOrigin + "&hood.listing=unlisted&hood.kind=wall&hood.duty=light&hood.length=7ft")
 	f.Add(link)
+	f.Add(checked + "&new.belt-number=A48&new.travel-toward=1in&new.travel-away=1in&new.belt-rating=1hp&trial.a.belt-age=new&trial.a.belt-force=3lbf&trial.a.belt-deflection=3/16in&trial.a.belt-frequency=40Hz&trial.a.alignment-gap=0.1in")
 	f.Fuzz(func(t *testing.T, fragment string) {
 		texts, _ := record.ParseFragment(fragment)
 		fan := record.NewFan()

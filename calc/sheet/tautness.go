@@ -77,7 +77,7 @@ func (t Tension) ReadFrequency(trial *record.Trial) Tautness {
 // surely within lies above the most that it may be.
 func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
-	e := t.Rules().Of(age.Value())
+	e := t.Edges(age.Value())
 	v := &x.Verdict
 	if v.Wanted = append(force.open(), e.Least.open()...); age.State() != record.Known {
 		v.Wanted = append(v.Wanted, age)

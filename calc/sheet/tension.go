@@ -21,11 +21,10 @@ const (
 // Edges are the least and the greatest force at the middle of the span.
 type Edges struct{ Least, Most Answer[unit.Force] }
 
-// An Aim is what a belt should take by one sort of knowledge.
+// An Aim is what a belt should take for one power.
 type Aim struct {
-	By      By
-	Power   Answer[unit.Power] // none for a listed force
-	Tension Answer[unit.Force] // the least of each strand of each belt at rest; none for a listed force
+	Power   Answer[unit.Power]
+	Tension Answer[unit.Force] // the least of each strand of each belt at rest
 	New     Edges              // of a belt in its first days
 	RunIn   Edges
 }
@@ -43,7 +42,7 @@ type Tension struct {
 	Run
 	Press    Answer[unit.Length] // how far to press: the mark of the rule nearest to 1/64 of the span
 	Off      Answer[unit.Ratio]  // what half a mark does to the force
-	Listed   Aim
+	Listed   Edges               // by the belt maker's card, whatever the belt's age
 	Measured Aim
 	Plate    Aim
 	Mass     Answer[unit.LinearMass]
@@ -61,23 +60,42 @@ func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark un
 		off := Take(&a, "Δh", mark/2)
 		t.Off = Solve(&a, FromPlace, "belt.deflection.error", nil, func() (unit.Ratio, error) { return unit.Ratio(off.V() / h.V()), nil })
 	}
-	t.Measured = t.aim(ByMeasured, PowerAt(f, b, speed, PlannedAir(f)))
-	t.Plate = t.aim(ByPlate, Read("Pₙ", FromPlatePower, &f.New.MotorPower))
-	listed := t.listed()
-	t.Listed = Aim{By: ByListed, New: listed, RunIn: listed}
+	t.Measured = t.aim(PowerAt(f, b, speed, PlannedAir(f)))
+	t.Plate = t.aim(Read("Pₙ", FromPlatePower, &f.New.MotorPower))
+	t.Listed = t.listed()
 	return t
 }
 
-// Rules returns the aim that is to be followed. What was entered and is no value
-// rules, too, and hides what comes after it.
-func (t Tension) Rules() Aim {
+// Rules returns what the force is set by. What was entered and is no value rules,
+// too, and hides what comes after it.
+func (t Tension) Rules() By {
 	switch {
 	case known(&t.f.Card.Force):
-		return t.Listed
+		return ByListed
 	case t.Measured.Power.Known() || t.Measured.Power.Fault != nil:
-		return t.Measured
+		return ByMeasured
 	}
-	return t.Plate
+	return ByPlate
+}
+
+// Edges returns what a belt of an age should take, by what rules.
+func (t Tension) Edges(age record.BeltAge) Edges {
+	switch t.Rules() {
+	case ByListed:
+		return t.Listed
+	case ByMeasured:
+		return t.Measured.Of(age)
+	}
+	return t.Plate.Of(age)
+}
+
+// Power answers with the power that the belts are to carry: known, or else the
+// motor plate's.
+func (t Tension) Power() Answer[unit.Power] {
+	if p := t.Measured.Power; p.Known() || p.Fault != nil {
+		return p
+	}
+	return t.Plate.Power
 }
 
 // PowerAt answers with the power that the new drive carries at a fan speed and air
@@ -122,8 +140,8 @@ func beltMass(f *record.Fan) Answer[unit.LinearMass] {
 	return Solve(&a, FromTypical, "belt.mass", nil, func() (unit.LinearMass, error) { return usual.V(), nil })
 }
 
-func (t Tension) aim(by By, power Answer[unit.Power]) Aim {
-	x := Aim{By: by, Power: power}
+func (t Tension) aim(power Answer[unit.Power]) Aim {
+	x := Aim{Power: power}
 	{
 		var a Ask
 		p, v, arc := Use(&a, "P", power), Use(&a, "v", t.Speed), Use(&a, "θ", t.Arc)
