@@ -280,3 +280,16 @@ func TestWhatAnAddressAsksForIsNotKept(t *testing.T) {
 		t.Errorf("kept: %+v", kept)
 	}
 }
+
+func TestALengthIsWrittenInMarksOfTheRule(t *testing.T) {
+	d := fresh(t)
+	for in, want := range map[float64]string{1. / 16: "1/16 in", 0.25: "1/4 in", 1.25: "1-1/4 in", 1.5625: "1-9/16 in", 2: "2 in"} {
+		if got := d.Marked(unit.Length(in) * unit.Inch); got != want {
+			t.Errorf("%v in is written %q, not %q", in, got, want)
+		}
+	}
+	d.ChangeUnits(unit.SI)
+	if got := d.Marked(6 * unit.Millimeter); got != "6 mm" || d.RuleMark() != unit.Millimeter {
+		t.Errorf("6 mm is written %q", got)
+	}
+}

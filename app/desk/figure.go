@@ -2,6 +2,7 @@ package desk
 
 import (
 	"math"
+	"strconv"
 	"strings"
 
 	"roofside/calc/unit"
@@ -12,7 +13,7 @@ import (
 var decimals = map[string]int{
 	"in": 2, "ft": 1, "mm": 1, "m": 2, "rpm": 0, "fpm": 0, "m/s": 2, "cfm": 0, "m3/h": 0,
 	"inwg": 3, "Pa": 1, "hp": 2, "kW": 2, "lbf": 1, "N": 1, "V": 1, "A": 2, "Hz": 1,
-	"F": 0, "C": 0, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
+	"lb/ft": 3, "kg/m": 3, "F": 0, "C": 0, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
 }
 
 // Figure writes a computed base value in the user's units and language.
@@ -58,4 +59,34 @@ func (d *Desk) Turns(t unit.Turns) string {
 		return glyph
 	}
 	return d.Locale.WriteFixed(whole, 0) + glyph
+}
+
+// RuleMark returns the distance between the marks of the rule at hand: 1/16 in, or
+// a millimeter.
+func (d *Desk) RuleMark() unit.Length {
+	if d.Settings.Units == unit.SI {
+		return unit.Millimeter
+	}
+	return unit.Inch / 16
+}
+
+// Marked returns canonical text for a length of whole marks of the rule, inches as
+// a fraction.
+func (d *Desk) Marked(x unit.Length) string {
+	n := int(math.Round(float64(x / d.RuleMark())))
+	if d.Settings.Units == unit.SI {
+		return strconv.Itoa(n) + " mm"
+	}
+	whole, part, over := n/16, n%16, 16
+	for part > 0 && part%2 == 0 {
+		part, over = part/2, over/2
+	}
+	fraction := strconv.Itoa(part) + "/" + strconv.Itoa(over)
+	switch {
+	case part == 0:
+		return strconv.Itoa(whole) + " in"
+	case whole == 0:
+		return fraction + " in"
+	}
+	return strconv.Itoa(whole) + "-" + fraction + " in"
 }

@@ -109,7 +109,7 @@ func float(t *testing.T, s string) float64 {
 // spots returns the places that a path goes through, in order.
 func spots(t *testing.T, n *html.Node) []spot {
 	t.Helper()
-	f := strings.FieldsFunc(attr(n, "d"), func(r rune) bool { return strings.ContainsRune("MLQZ ", r) })
+	f := strings.FieldsFunc(attr(n, "d"), func(r rune) bool { return strings.ContainsRune("AMLQZ ", r) })
 	var s []spot
 	for i := 0; i+1 < len(f); i += 2 {
 		s = append(s, spot{float(t, f[i]), float(t, f[i+1])})
@@ -129,7 +129,7 @@ func finite(t *testing.T, n *html.Node) {
 			var numbers []string
 			switch a.Key {
 			case "d":
-				numbers = strings.FieldsFunc(a.Val, func(r rune) bool { return strings.ContainsRune("MLQZ ", r) })
+				numbers = strings.FieldsFunc(a.Val, func(r rune) bool { return strings.ContainsRune("AMLQZ ", r) })
 			case "x", "y", "cx", "cy", "r":
 				numbers = []string{a.Val}
 			case "viewBox":
@@ -146,13 +146,13 @@ func finite(t *testing.T, n *html.Node) {
 }
 
 func TestNamedAndDescribed(t *testing.T) {
-	for name, u := range map[string]app.UI{"sheave": small().UI(), "curve": crowded().UI()} {
+	for name, u := range map[string]app.UI{"sheave": small().UI(), "curve": crowded().UI(), "belt": taut().UI()} {
 		n := tree(t, u)
 		svg := all(n, "svg", "")
 		if len(svg) != 1 || attr(svg[0], "role") != "img" {
 			t.Fatalf("%s: not one drawing with the role of an image", name)
 		}
-		want := map[string]string{"sheave": "Motor sheave|2 turns open", "curve": "System curve|Four operating points"}[name]
+		want := map[string]string{"sheave": "Motor sheave|2 turns open", "curve": "System curve|Four operating points", "belt": "The drive|3.4 in under 8.4 in"}[name]
 		if got := words(all(svg[0], "title", "")[0]) + "|" + words(all(svg[0], "desc", "")[0]); got != want {
 			t.Errorf("%s: %q, want %q", name, got, want)
 		}
@@ -172,7 +172,9 @@ func TestTextIsNeverMarkup(t *testing.T) {
 		l := &c.Limits[i]
 		l.Label, l.FlowText, l.Class = hostile, hostile, hostile
 	}
-	for name, pair := range map[string][2]app.UI{"sheave": {s.UI(), small().UI()}, "curve": {c.UI(), crowded().UI()}} {
+	b := taut()
+	b.Title, b.Description, b.MotorLabel, b.FanLabel, b.CenterLabel, b.SpanLabel, b.PressLabel = hostile, hostile, hostile, hostile, hostile, hostile, hostile
+	for name, pair := range map[string][2]app.UI{"sheave": {s.UI(), small().UI()}, "curve": {c.UI(), crowded().UI()}, "belt": {b.UI(), taut().UI()}} {
 		n := tree(t, pair[0])
 		if got := words(all(n, "title", "")[0]); got != hostile {
 			t.Errorf("%s: title %q", name, got)
@@ -198,7 +200,7 @@ func kinds(n *html.Node) string {
 }
 
 func TestNothingInline(t *testing.T) {
-	for d := range tree(t, app.Div().Body(small().UI(), crowded().UI())).Descendants() {
+	for d := range tree(t, app.Div().Body(small().UI(), crowded().UI(), taut().UI())).Descendants() {
 		if attr(d, "style") != "" || d.Data == "style" {
 			t.Errorf("%s carries a style, which the site's policy blocks", d.Data)
 		}
