@@ -58,9 +58,9 @@ func sheaveKeys(side string, s *record.Side) []string {
 }
 
 // fresh asks what the new drive is.
-func (v *driveView) fresh() app.UI {
-	s := &v.Fan.New
-	return v.section("new", v.T("section.new"), v.T("section.new.sub"), func() app.UI {
+func (b *bench) fresh(sub string) app.UI {
+	s := &b.Fan.New
+	return b.section("new", b.T("section.new"), sub, func() app.UI {
 		keys := []string{"new.section", "new.sheave"}
 		if s.Sheave.Value() != record.Fixed {
 			keys = append(keys, "new.anchor-turns", "new.anchor-pitch", "new.second-anchor-turns", "new.second-anchor-pitch", "new.most-turns", "new.flange-lead", "new.turns")
@@ -71,20 +71,20 @@ func (v *driveView) fresh() app.UI {
 			keys = append(keys, "new.motor-sheave")
 		}
 		return app.Div().Body(
-			v.fields(keys...),
+			b.fields(keys...),
 			app.If(s.Sheave.Value() != record.Fixed, func() app.UI {
-				return app.Div().Body(v.stepper("new.turns", &s.Turns), v.counter("new.turns", &s.Turns, 0.5))
+				return app.Div().Body(b.stepper("new.turns", &s.Turns), b.counter("new.turns", &s.Turns, 0.5))
 			}),
-			app.P().Class("field-note").Text(v.T("sheave.two")),
-			v.fields("new.fan-sheave", "new.fan-sheave-outside"),
+			app.P().Class("field-note").Text(b.T("sheave.two")),
+			b.fields("new.fan-sheave", "new.fan-sheave-outside"),
 		)
 	})
 }
 
 // base asks where the motor base stands.
-func (v *driveView) base() app.UI {
-	return v.section("base", v.T("section.base"), v.T("section.base.sub"), func() app.UI {
-		return v.fields("new.center-distance", "new.travel-toward", "new.travel-away", "new.belt-number")
+func (b *bench) base(sub string, more ...string) app.UI {
+	return b.section("base", b.T("section.base"), sub, func() app.UI {
+		return b.fields(append([]string{"new.center-distance", "new.travel-toward", "new.travel-away"}, more...)...)
 	})
 }
 

@@ -25,23 +25,37 @@ func (v *driveView) readings() app.UI {
 	})
 }
 
-// addReading starts a trial at the setting that the plate has ordered. Where it
-// orders none the turns are left to be typed: a wrong guess would set the whole
-// table.
+// addReading opens a trial for a speed at the setting that the plate has ordered.
 func (v *driveView) addReading() {
-	m, _ := sheet.NextMove(v.Fan, v.t)
-	v.Do("", func() {
-		t := v.Fan.NewTrial()
-		if t == nil {
+	v.openTrial(v.t, "speed", func(t *record.Trial) bool { return t.Reading.Speed.State() != record.Unknown }, nil)
+}
+
+// openTrial opens the trial that a reading goes into, with the focus in one of its
+// fields: the latest, where it is of the setting that was ordered and has no such
+// reading yet; or else a new one, which more fills in. Where no setting is ordered
+// the turns are left to be typed: a wrong guess would set the whole table.
+func (b *bench) openTrial(table sheet.Table, field string, has func(*record.Trial) bool, more func(*record.Trial)) {
+	m, _ := sheet.NextMove(b.Fan, table)
+	stays := m.Do == sheet.DoStay || m.Do == sheet.DoTension
+	ordered := stays || m.Do == sheet.DoOpen || m.Do == sheet.DoClose
+	b.Do("", func() {
+		var t *record.Trial
+		if n := len(b.Fan.Trials); n > 0 && !has(b.Fan.Trials[n-1]) && (!ordered || stays) {
+			t = b.Fan.Trials[n-1]
+		} else if t = b.Fan.NewTrial(); t == nil {
 			panic("the log is full")
+		} else {
+			if ordered {
+				b.must(record.Step(&t.Turns, m.To))
+				t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
+			}
+			b.must(t.At.Set(b.now()))
 		}
-		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension {
-			v.must(record.Step(&t.Turns, m.To))
-			t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
+		if more != nil {
+			more(t)
 		}
-		v.must(t.At.Set(v.now()))
-		v.open["reading "+t.ID] = true
-		v.focus(widget.ID("trial." + t.ID + ".speed"))
+		b.open["readings"], b.open["reading "+t.ID] = true, true
+		b.focus(widget.ID("trial." + t.ID + "." + field))
 	})
 }
 
