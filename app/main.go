@@ -16,6 +16,7 @@ var pages = []struct {
 	{"/", func() app.Composer { return page.NewHome() }},
 	{"/drive/", func() app.Composer { return page.NewDrive() }},
 	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
+	{"/belt/", func() app.Composer { return page.NewBelt() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

@@ -142,6 +142,8 @@ func (b *bench) line(t *sheet.Term) widget.Line {
 			if m.Basis() != "" {
 				l.Value += ", " + b.T("basis."+string(m.Basis()))
 			}
+		} else {
+			l.Value = t.Place.Text() // a number told in words
 		}
 	case t.Of != nil:
 		if t.From != sheet.FromPlace {
@@ -175,5 +177,5 @@ var scales = map[string]unit.Scale{
 	"length": unit.Shop, "speed": unit.Rotation, "velocity": unit.Airspeed, "airflow": unit.Airflow,
 	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
 	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
-	"angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
+	"linear mass": unit.BeltMass, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
 }

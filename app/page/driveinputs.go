@@ -126,7 +126,7 @@ const padEntry = "pad"
 func (b *bench) resume() {
 	if key, ok := b.Fans.Shelf.Get(padEntry); ok && b.place(key) != nil {
 		b.pad = key
-		b.open[sectionOf(key)] = true
+		b.unfold(key)
 	}
 }
 

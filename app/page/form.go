@@ -20,10 +20,14 @@ func (b *bench) field(key string) app.UI {
 	case record.Measure:
 		return b.quantity(key, p)
 	}
-	return widget.Field{
+	f := widget.Field{
 		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
 		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
-	}.UI()
+	}
+	if fault, ok := b.blamed[p]; ok {
+		f.Error = b.fault(fault)
+	}
+	return f.UI()
 }
 
 // fields draws several.
@@ -219,8 +223,6 @@ func (b *bench) wanted(name string, ps []record.Place, most int) app.UI {
 
 // jump opens the section a field stands in and moves the focus there.
 func (b *bench) jump(key string) {
-	if id := sectionOf(key); id != "" {
-		b.open[id] = true
-	}
+	b.unfold(key)
 	b.focus(widget.ID(key))
 }

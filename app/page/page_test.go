@@ -26,22 +26,38 @@ var states = []string{
 	"new.sheave=adjustable&new.anchor-turns=0turns&new.anchor-pitch=3in&new.second-anchor-turns=5turns&new.second-anchor-pitch=4in",
 	"old.motor-speed=?&old.motor-sheave=?&old.motor-sheave-outside=3.5in;guessed&old.section=A&new.turns=!closed?",
 	"hood.listing=unlisted&hood.kind=wall&hood.duty=heavy&hood.length=8ft&hood.duct-width=18in&hood.duct-height=12in&hood.airflow=3000cfm&hood.makeup-airflow=2500cfm&hood.space-pressure=0.03inwg",
+	demoFan + beltRead + "2.5 lbf&trial.t1.belt-deflection=1/4 in",
+	demoFan + beltRead + "2.4 lbf; within 0.1 lbf&trial.t1.belt-deflection=1/4 in; within 1/128 in&new.belt-rating=1hp&new.groove=standard",
+	demoFan + beltRead + "1 lbf&trial.t1.belt-deflection=1/4 in&new.belt-number=B50&new.groove=standard&new.belt-rating=5hp",
+	demoFan + beltRead + "9 lbf&trial.t1.belt-deflection=1/4 in&new.belt-number=3V500&new.travel-away=0in",
+	demoFan + beltRead + "2 lbf&trial.t1.belt-deflection=1/4 in&new.belt-number=A52&new.travel-toward=1/4in",
+	demoFan + beltRead + "3 lbf&trial.t1.belt-deflection=1/4 in&trial.t1.alignment-gap=0.02in",
+	demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=run-in&trial.t1.alignment-gap=0.11in&trial.t1.belt-force=1.7 lbf; within 0 lbf&trial.t1.belt-deflection=1/4 in; within 0 in",
+	demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=run-in&trial.t1.alignment-gap=1in&trial.t1.belt-force=1.7 lbf&trial.t1.belt-deflection=1/4 in",
+	demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=run-in&trial.t1.belt-frequency=90Hz&trial.t1.belt-force=1lbf&trial.t1.belt-deflection=1/4 in",
+	demoFan + "&trial.t1.turns=3turns&trial.t1.belt-force=3lbf&new.belt-listed-force=?",
+	demoFan + "&new.belt-number=A&new.belt-listed-force=3lbf&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-force=3lbf&trial.t1.belt-deflection=2in",
+	"new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.center-distance=14in&new.section=A&new.motor-speed=1750rpm&new.motor-power=2hp&new.belts=1&new.belt-number=B46",
+	"new.section=4L&new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.belt-number=A10",
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
 }
+
+// beltRead is a new belt read at the setting that the example orders.
+const beltRead = "&trial.t1.turns=3turns&trial.t1.at=2026-03-09T14:05:00-06:00&trial.t1.belt-age=new&trial.t1.belt-force="
 
 // everything is opened, so that every word of a state is drawn.
 func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more"} {
 		b.open[id] = true
 	}
 	for k, p := range b.Fan.Places() {
 		b.open["working "+k] = true
 		_ = p
 	}
-	for _, a := range []string{"target.fan-speed", "old.fan-speed", "new.fan-speed", "old.ratio", "at.airflow", "at.power", "new.amps", "limit.plate-amps"} {
+	for _, a := range []string{"target.fan-speed", "old.fan-speed", "new.fan-speed", "old.ratio", "at.airflow", "at.power", "new.amps", "limit.plate-amps", "fitted.center", "set.span", "measured.tension", "set.frequency-least", "belt.capacity", "align.shift"} {
 		b.open["working "+a] = true
 	}
 }
@@ -57,7 +73,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()

@@ -1,6 +1,9 @@
 package page
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A part is a section of a page with its fields in order.
 type part struct {
@@ -24,25 +27,35 @@ var parts = []part{
 		"new.motor-frequency", "new.frequency", "new.motor-tachometer", "new.no-load-amps", "new.wheel-max-speed", "coldest-air"}},
 	{"new", []string{"new.section", "new.sheave", "new.anchor-turns", "new.anchor-pitch", "new.second-anchor-turns", "new.second-anchor-pitch",
 		"new.turns", "new.most-turns", "new.flange-lead", "new.motor-sheave", "new.motor-sheave-outside", "new.motor-sheave-gap", "new.groove-angle",
-		"new.fan-sheave", "new.fan-sheave-outside", "new.groove"}},
+		"new.fan-sheave", "new.fan-sheave-outside"}},
 	{"base", []string{"new.center-distance", "new.travel-toward", "new.travel-away", "new.belt-number"}},
+	{"belt", []string{"new.belt-number", "new.belts", "new.groove", "new.belt-listed-force", "new.belt-rating", "new.belt-mass"}},
+	{"shaft", []string{"same-wheel", "target.speed", "target.power", "target.rated-speed", "target.rated-power", "target.air-temperature"}},
 	{"reference", []string{"target.rated-power", "target.airflow", "target.pressure", "target.power", "target.air-temperature", "old.airflow", "old.pressure", "altitude"}},
 	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
 	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
 		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},
 }
 
-// sectionOf returns the section that the field with a key stands in.
-func sectionOf(key string) string {
-	if strings.HasPrefix(key, "trial.") {
-		return "readings"
+// sectionsOf returns the sections that the field with a key stands in: pages have
+// their own, and a field may stand on more than one.
+func sectionsOf(key string) []string {
+	if rest, ok := strings.CutPrefix(key, "trial."); ok {
+		id, _, _ := strings.Cut(rest, ".")
+		return []string{"readings", "reading " + id}
 	}
+	var ids []string
 	for _, p := range parts {
-		for _, f := range p.fields {
-			if f == key {
-				return p.id
-			}
+		if slices.Contains(p.fields, key) {
+			ids = append(ids, p.id)
 		}
 	}
-	return ""
+	return ids
+}
+
+// unfold opens the sections that a field stands in.
+func (b *bench) unfold(key string) {
+	for _, id := range sectionsOf(key) {
+		b.open[id] = true
+	}
 }

@@ -31,6 +31,9 @@ func AlignmentVerdict(t *record.Trial, r Run) Verdict {
 	gap := Read("x", FromPlace, &t.Belt.Gap)
 	if !gap.Known() || !most.Known() {
 		v.Level, v.Wanted = Unjudged, append(gap.open(), most.open()...)
+		if v.Fault = gap.Fault; v.Fault == nil {
+			v.Fault = most.Fault
+		}
 		return v
 	}
 	v.Value, v.Limit = Figure{&unit.Shop, float64(gap.Value)}, Figure{&unit.Shop, float64(most.Value)}

@@ -43,6 +43,10 @@ func RunAt(f *record.Fan, turns Answer[unit.Turns], reading *record.Reading) Run
 		reading = &s.Reading
 	}
 	r := Run{Turns: turns, Motor: MotorPitchAt(s, turns), Fan: FanPitch(s), Belt: BeltOn(s)}
+	if len(r.Motor.Wanted) > 0 && !known(&s.Sheave) { // which diameters to ask for depends on it
+		r.Motor.Wanted = []record.Place{&s.Sheave}
+		r.Belt = LengthFor(f, r)
+	}
 	r.Center = r.centerOf(s, r.Belt)
 	{
 		var a Ask
@@ -58,11 +62,7 @@ func RunAt(f *record.Fan, turns Answer[unit.Turns], reading *record.Reading) Run
 			return belt.ArcSmall(d.V(), D.V(), c.V())
 		})
 	}
-	var a Ask
-	n, d := Use(&a, "n₁", MotorSpeed(f, s, reading, noLoad)), Use(&a, "d", r.Motor)
-	r.Speed = Solve(&a, FromPlace, "belt.speed", At{"n": n.Term, "pitch": d.Term}, func() (unit.Velocity, error) {
-		return drive.BeltSpeed(n.V(), d.V())
-	})
+	r.Speed = beltSpeed(MotorSpeed(f, s, reading, noLoad), r.Motor)
 	return r
 }
 
@@ -135,4 +135,12 @@ func (a *Ask) belts(s *record.Side) (n int) {
 	n, _ = strconv.Atoi(string(s.Belts.Value()))
 	a.words("N", &s.Belts, float64(n))
 	return n
+}
+
+// SetSpeed answers with the fan's speed at the setting of [SetTurns].
+func SetSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
+	if f.New.Sheave.Value() == record.Fixed {
+		return t.Speed
+	}
+	return t.SpeedAt(f, SetTurns(f, t))
 }

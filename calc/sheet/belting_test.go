@@ -98,6 +98,12 @@ func TestWithoutACenterTheNumberTells(t *testing.T) {
 	wants(t, f, "span", sheet.RunAt(f, sheet.NowTurns(f), nil).Span, "new.center-distance")
 }
 
+// Which diameters are wanted depends on the sheave.
+func TestTheRunAsksForTheSheaveFirst(t *testing.T) {
+	f := fan(t, "new.section=A")
+	wants(t, f, "span", sheet.RunAt(f, sheet.NowTurns(f), nil).Span, "new.sheave", "new.fan-sheave", "new.center-distance")
+}
+
 func TestBeltNumbersThatAreNone(t *testing.T) {
 	for _, text := range []string{"50", "A", "Q50", "A5.5", "A-0", "A1001", "AX99999999999999999999", "4L7", "what?"} {
 		f := fan(t, checked)

@@ -133,7 +133,7 @@ func fit(f *record.Fan, r Run, role Role, section drive.Section, number int, len
 	}
 	x.Toward, x.Away = left(true), left(false)
 	if err != nil { // of no section, and so without a length
-		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open()}
+		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
 		return x
 	}
 	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {

@@ -65,8 +65,8 @@ func everything(f *record.Fan) map[string]any {
 }
 
 // sane reports numbers that are none, values beside a reason for having none,
-// and answers that say nothing at all.
-func sane(t *testing.T, name string, v reflect.Value) {
+// and answers that say nothing at all. What was seen is not looked at again.
+func sane(t *testing.T, name string, v reflect.Value, seen map[any]bool) {
 	switch v.Kind() {
 	case reflect.Float64:
 		if x := v.Float(); math.IsNaN(x) || math.IsInf(x, 0) {
@@ -74,11 +74,12 @@ func sane(t *testing.T, name string, v reflect.Value) {
 		}
 	case reflect.Slice, reflect.Array:
 		for i := range v.Len() {
-			sane(t, fmt.Sprintf("%s[%d]", name, i), v.Index(i))
+			sane(t, fmt.Sprintf("%s[%d]", name, i), v.Index(i), seen)
 		}
 	case reflect.Pointer:
-		if path := v.Type().Elem().PkgPath(); !v.IsNil() && strings.HasSuffix(path, "/sheet") {
-			sane(t, name, v.Elem())
+		if path := v.Type().Elem().PkgPath(); !v.IsNil() && strings.HasSuffix(path, "/sheet") && !seen[v.UnsafePointer()] {
+			seen[v.UnsafePointer()] = true // answers share their working
+			sane(t, name, v.Elem(), seen)
 		}
 	case reflect.Struct:
 		if strings.HasPrefix(v.Type().Name(), "Answer[") {
@@ -86,7 +87,7 @@ func sane(t *testing.T, name string, v reflect.Value) {
 		}
 		for i := range v.NumField() {
 			if strings.HasSuffix(v.Type().PkgPath(), "/sheet") {
-				sane(t, name+"."+v.Type().Field(i).Name, v.Field(i))
+				sane(t, name+"."+v.Type().Field(i).Name, v.Field(i), seen)
 			}
 		}
 	}
@@ -111,8 +112,9 @@ func answered(t *testing.T, name string, v reflect.Value) {
 
 func check(t *testing.T, f *record.Fan) {
 	t.Helper()
+	seen := map[any]bool{}
 	for name, a := range everything(f) {
-		sane(t, name, reflect.ValueOf(a))
+		sane(t, name, reflect.ValueOf(a), seen)
 	}
 	table := sheet.TurnsTable(f)
 	for i, r := range table.Rows {

@@ -79,6 +79,9 @@ func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltA
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
 	e := t.Edges(age.Value())
 	v := &x.Verdict
+	if v.Fault = force.Fault; v.Fault == nil {
+		v.Fault = e.Least.Fault
+	}
 	if v.Wanted = append(force.open(), e.Least.open()...); age.State() != record.Known {
 		v.Wanted = append(v.Wanted, age)
 	}

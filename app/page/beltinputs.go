@@ -1,0 +1,88 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// belt asks which belt it is and what its maker says of it.
+func (v *beltView) belt() app.UI {
+	return v.section("belt", v.T("section.belt"), v.Fan.New.BeltNumber.Text(), func() app.UI {
+		return app.Div().Body(
+			v.fields("new.belt-number", "new.belts", "new.groove"),
+			app.H3().Text(v.T("belt.card")),
+			v.fields("new.belt-listed-force", "new.belt-rating", "new.belt-mass"),
+		)
+	})
+}
+
+// shaft asks what the fan takes, where amps don't tell it.
+func (v *beltView) shaft() app.UI {
+	return v.section("shaft", v.T("section.shaft"), v.T("belt.from-drive"), func() app.UI {
+		return v.fields("same-wheel", "target.speed", "target.power", "target.air-temperature")
+	})
+}
+
+// readings is the log of trials, as far as the belt goes.
+func (v *beltView) readings() app.UI {
+	ts := v.Fan.Trials
+	summary := v.T("readings.none")
+	if n := len(ts); n > 0 {
+		summary = v.T("readings.count", "n", v.Locale.WriteFixed(float64(n), 0))
+	}
+	return v.section("readings", v.T("section.belt-readings"), summary, func() app.UI {
+		return app.Div().Class("readings").Body(
+			app.P().Class("field-note").Text(v.T("belt.readings.help")),
+			app.Range(ts).Slice(func(i int) app.UI { return v.reading(len(ts)-1-i, ts[len(ts)-1-i]) }),
+		)
+	})
+}
+
+// addReading opens a trial for what was read at the belt, pressed in as ordered. A
+// belt on a new drive is new at its first reading.
+func (v *beltView) addReading() {
+	ts := v.Fan.Trials
+	v.openTrial(v.t, "belt-force", sheet.HasTension, func(t *record.Trial) {
+		if t.Belt.Age.State() == record.Unknown {
+			age := record.NewBelt
+			for _, before := range ts {
+				if said := before.Belt.Age.Value(); said != "" {
+					age = said
+				}
+			}
+			v.must(t.Belt.Age.Set(string(age)))
+		}
+		if t.Belt.Deflection.State() == record.Unknown && v.set.Press.Known() {
+			v.must(t.Belt.Deflection.Set(v.Marked(v.set.Press.Value)))
+		}
+	})
+}
+
+func (v *beltView) reading(i int, t *record.Trial) app.UI {
+	key := "trial." + t.ID + "."
+	title, summary := v.T("side.trial", "n", v.Locale.WriteFixed(float64(i+1), 0)), ""
+	if t.Turns.State() == record.Known {
+		summary = v.setting(t.Turns.Value())
+	}
+	if f := &t.Belt.Force; f.State() == record.Known {
+		figure, label := v.Figure(&unit.Pull, float64(f.Value()))
+		summary += " · " + figure + " " + label
+	}
+	return v.section("reading "+t.ID, title, summary, func() app.UI {
+		turns := []string{key + "turns"}
+		if v.Fan.New.Sheave.Value() == record.Fixed {
+			turns = nil
+		}
+		return app.Div().Body(
+			v.fields(key+"belt-age", key+"belt-force", key+"belt-deflection", key+"belt-frequency", key+"alignment-gap"),
+			v.fields(append(turns, key+"speed", key+"accepted")...),
+			widget.Button("remove "+t.ID, v.T("readings.remove"), "", v.guarded(func() {
+				v.Do("", func() { v.Fan.RemoveTrial(t.ID) })
+			})),
+		)
+	})
+}

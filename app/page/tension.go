@@ -1,0 +1,233 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// headline says how to press the belt, or, once it was read, what to do about it.
+func (v *beltView) headline() app.UI {
+	words, gives, wanted := v.order()
+	body := []app.UI{app.Output().Name("tension").Class("move").Aria("live", "polite").Text(words)}
+	if gives != "" {
+		body = append(body, app.P().Class("gives").Text(gives))
+	}
+	if v.last != nil {
+		body = append(body, v.brief("tension", v.taut.Verdict).UI())
+	}
+	if len(wanted) > 0 {
+		body = append(body, v.wanted("tension", wanted, 1))
+	}
+	e := v.set.Edges(record.NewBelt)
+	return app.Section().Class("dataplate").Aria("label", v.T("belt.label")).Body(append(body,
+		machine("set.deflection", v.set.Press), machine("set.force-least", e.Least), machine("set.force-most", e.Most))...)
+}
+
+// machine holds an answer whose figure stands in words beside it.
+func machine[Q unit.Quantity](name string, a sheet.Answer[Q]) app.UI {
+	o := app.Output().Name(name).Class("machine")
+	if !a.Known() {
+		return o
+	}
+	k := Q(0).Kind()
+	return o.Body(app.Data().Value(exact(k.Data.Of(float64(a.Value)))).Attr("data-unit", k.Data.Symbol))
+}
+
+// order words the next move: press, or move the motor base, or leave it.
+func (v *beltView) order() (words, gives string, wanted []record.Place) {
+	t, age := v.set, record.NewBelt
+	if v.last != nil {
+		t, age = v.read, v.last.Belt.Age.Value()
+	}
+	e := t.Edges(age)
+	asked := ""
+	if e.Least.Known() && e.Most.Known() && t.Press.Known() {
+		asked = v.pull(e)
+	}
+	if v.last == nil {
+		switch {
+		case e.Least.Fault != nil:
+			return v.faulty(e.Least.Fault), "", nil
+		case asked == "":
+			return v.T("belt.unknown"), "", e.Least.Wanted
+		}
+		return v.T("belt.order", "h", v.marked(t.Press.Value), "force", asked), v.under(t, age), nil
+	}
+	x := v.taut
+	switch {
+	case x.Verdict.Fault != nil:
+		return v.faulty(x.Verdict.Fault), "", nil
+	case x.Verdict.Rule == sheet.RuleReadings:
+		return v.T("belt.disagree"), "", nil
+	case x.Lean == sheet.LeanUnsaid:
+		return v.T("belt.unread"), "", x.Verdict.Wanted
+	}
+	figure, label := v.Figure(&unit.Pull, float64(x.Force.Value))
+	gives = v.T("belt.gives", "read", figure, "band", v.Difference(&unit.Pull, float64(x.Force.Band)), "unit", label, "force", asked, "h", v.marked(t.Press.Value))
+	return v.T(moves[x.Lean][x.Verdict.Level != sheet.Unjudged] + after(x.Lean, age)), gives, nil
+}
+
+// moves names the sentence for a reading, sure or not.
+var moves = map[sheet.Lean]map[bool]string{
+	sheet.LeanLoose: {true: "belt.loose", false: "belt.loose.maybe"},
+	sheet.LeanTight: {true: "belt.tight", false: "belt.tight.maybe"},
+	sheet.LeanNone:  {true: "belt.taut", false: "belt.taut.maybe"},
+}
+
+// after tells a belt that is left as it is by its age: a new one is to be run.
+func after(lean sheet.Lean, age record.BeltAge) string {
+	if lean == sheet.LeanNone {
+		return "." + string(age)
+	}
+	return ""
+}
+
+// pull writes the force between two edges.
+func (b *bench) pull(e sheet.Edges) string {
+	low, _ := b.Figure(&unit.Pull, float64(e.Least.Value))
+	high, label := b.Figure(&unit.Pull, float64(e.Most.Value))
+	return low + "–" + high + " " + label
+}
+
+// under says for what the force holds.
+func (v *beltView) under(t sheet.Tension, age record.BeltAge) string {
+	parts := []string{v.T("belt.age." + string(age)), v.T("belt.by." + string(t.Rules()))}
+	if at := v.at(t.Run); at != "" {
+		parts = append(parts, at)
+	}
+	return strings.Join(parts, " · ")
+}
+
+// below says, under the plate that stays in view, why the belt is judged so, what
+// the sheave and the motor base need first, and what comes after.
+func (v *beltView) below() app.UI {
+	var body []app.UI
+	if v.last != nil {
+		body = append(body, v.verdict("tension-why", v.taut.Verdict).UI())
+	}
+	for i, a := range sheet.Alarms(v.Fan) {
+		body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
+	}
+	drive := driveView{v.bench, v.t}
+	if m, _ := sheet.NextMove(v.Fan, v.t); m.Do == sheet.DoOpen || m.Do == sheet.DoClose {
+		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(m, nil)))
+		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" {
+			body = append(body, app.P().Class("follow").Text(s))
+		}
+	}
+	return app.Div().Class("below").Body(
+		app.Div().Body(body...),
+		widget.Button("add tension", v.T("belt.add"), "primary wide", v.guarded(v.addReading)),
+		app.P().Class("field-note").Text(v.T("belt.never")),
+		v.then(),
+	)
+}
+
+// then is what comes after a belt was set, with the date to come back.
+func (v *beltView) then() app.UI {
+	when := v.T("belt.back")
+	if n := len(v.Fan.Trials); n > 0 {
+		if at, ok := sheet.LookAgain(v.Fan.Trials[n-1]); ok {
+			when = v.T("belt.back.by", "date", at.Format("2006-01-02"))
+		}
+	}
+	return v.memo("belt then", func() app.UI {
+		return app.Ol().Class("then").Body(app.Li().Text(v.T("belt.run")), app.Li().Text(v.T("belt.again")), app.Li().Text(v.T("belt.speed")), app.Li().Text(when))
+	}, when)
+}
+
+// press shows how far and how hard, by what is known of the power, side by side.
+func (v *beltView) press() app.UI {
+	t := v.set
+	list := []app.UI{app.H2().Text(v.T("belt.press"))}
+	if t.Press.Known() {
+		off, percent := v.Figure(&unit.Share, float64(t.Off.Value))
+		list = append(list, app.P().Class("field-note").Text(v.T("belt.mark", "h", v.marked(t.Press.Value), "off", off+" "+percent)))
+	}
+	list = append(list, v.forces())
+	edge := t.Edges(record.NewBelt)
+	list = append(list,
+		answer(v.bench, shown{name: "set.center", scale: &unit.Shop}, t.Center),
+		answer(v.bench, shown{name: "set.span", scale: &unit.Shop}, t.Span),
+		v.section("belt-more", v.T("belt.more"), "", func() app.UI {
+			speed := sheet.BeltSpeedVerdict(t.Speed)
+			return app.Div().Class("list").Body(
+				answer(v.bench, shown{name: "measured.power", scale: &unit.Shaft}, t.Measured.Power),
+				answer(v.bench, shown{name: "measured.tension", scale: &unit.Pull}, t.Measured.Tension),
+				answer(v.bench, shown{name: "plate.power", scale: &unit.Shaft}, t.Plate.Power),
+				answer(v.bench, shown{name: "plate.tension", scale: &unit.Pull}, t.Plate.Tension),
+				answer(v.bench, shown{name: "set.belt-speed", scale: &unit.Airspeed, verdict: &speed}, t.Speed),
+				answer(v.bench, shown{name: "set.arc", scale: &unit.Arc}, t.Arc),
+				answer(v.bench, shown{name: "set.frequency-least", scale: &unit.Cycles}, t.Frequency(edge.Least)),
+				answer(v.bench, shown{name: "set.frequency-most", scale: &unit.Cycles}, t.Frequency(edge.Most)),
+				answer(v.bench, shown{name: "set.shaft-load", scale: &unit.Pull}, t.ShaftLoad(edge.Most)),
+			)
+		}),
+	)
+	return app.Section().Class("list").Body(list...)
+}
+
+// forces is the table of forces: what they are set by, for a new belt and for one
+// that has run in.
+func (v *beltView) forces() app.UI {
+	t := v.set
+	rules := t.Rules()
+	var rows []app.UI
+	digest := []string{v.words.Tag}
+	row := func(by sheet.By, power sheet.Answer[unit.Power], fresh, runIn sheet.Edges) {
+		class, title, note := "", v.T("belt.by."+string(by)), ""
+		if by == rules {
+			class = "rules"
+		}
+		switch {
+		case power.Known():
+			s, hp := v.Figure(&unit.Shaft, float64(power.Value))
+			note = s + " " + hp
+		case fresh.Least.Fault != nil:
+			note = v.faulty(fresh.Least.Fault)
+		case len(fresh.Least.Wanted) > 0:
+			note = v.T("wanted", "places", v.first(fresh.Least.Wanted))
+		}
+		digest = append(digest, class, title, note, v.cellText(fresh), v.cellText(runIn), exact(float64(fresh.Least.Value)), exact(float64(runIn.Most.Value)))
+		rows = append(rows, app.Tr().Class(class).Body(
+			app.Th().Scope("row").Body(app.Text(title), app.Small().Text(note)),
+			v.cell(string(by)+".new", fresh), v.cell(string(by)+".run-in", runIn),
+		))
+	}
+	if v.Fan.Card.Force.State() != record.Unknown {
+		row(sheet.ByListed, sheet.Answer[unit.Power]{}, t.Listed, t.Listed)
+	}
+	row(sheet.ByMeasured, t.Measured.Power, t.Measured.New, t.Measured.RunIn)
+	row(sheet.ByPlate, t.Plate.Power, t.Plate.New, t.Plate.RunIn)
+	return v.memo("forces", func() app.UI {
+		return app.Table().Class("forces").Body(
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")), app.Th().Scope("col").Text(v.T("belt.age.run-in")))),
+			app.TBody().Body(rows...),
+		)
+	}, digest...)
+}
+
+func (v *beltView) cellText(e sheet.Edges) string {
+	if !e.Least.Known() || !e.Most.Known() {
+		return "–"
+	}
+	return v.pull(e)
+}
+
+// cell holds the two forces of a band.
+func (v *beltView) cell(name string, e sheet.Edges) app.UI {
+	if v.cellText(e) == "–" {
+		return app.Td().Body(app.Output().Name(name+"-least").Text("–"), app.Output().Name(name+"-most"))
+	}
+	force := func(end string, a sheet.Answer[unit.Force]) app.UI {
+		figure, _ := v.Figure(&unit.Pull, float64(a.Value))
+		return app.Output().Name(name + end).Body(app.Data().Value(exact(float64(a.Value))).Attr("data-unit", "N").Text(figure))
+	}
+	return app.Td().Body(force("-least", e.Least), app.Text("–"), force("-most", e.Most), app.Small().Text(" "+unit.Pull.In(v.Settings.Units).Label))
+}
