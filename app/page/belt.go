@@ -65,7 +65,7 @@ func newBeltView(b *bench) beltView {
 	if n := len(f.Trials); n > 0 && sheet.HasTension(f.Trials[n-1]) {
 		v.last = f.Trials[n-1]
 		run := sheet.RunAt(f, sheet.TrialTurns(v.last), &v.last.Reading)
-		v.read = sheet.TensionAt(f, v.t.Basis, run, sheet.TrialSpeed(f, v.last), b.RuleMark())
+		v.read = sheet.TensionAt(f, v.t.Basis, run, sheet.SpeedOf(f, v.t, v.last), b.RuleMark())
 		v.taut = v.read.Taut(v.last)
 	}
 	return v
@@ -103,7 +103,7 @@ func (v *beltView) which(fits []sheet.Fit) app.UI {
 	for _, x := range fits {
 		list = append(list, v.fit(x))
 	}
-	return app.Section().Class("list").Body(append(list, v.doubts()...)...)
+	return app.Section().Class("list").Body(append(list, v.leftOpen()...)...)
 }
 
 func (v *beltView) fit(x sheet.Fit) app.UI {
@@ -111,14 +111,26 @@ func (v *beltView) fit(x sheet.Fit) app.UI {
 	if x.Name == "" {
 		s.label = v.T("belt.fit.none")
 	}
+	base := ""
 	if x.Move.Known() {
-		s.verdict = &x.Verdict
-		s.apart = v.moved(x.Move.Value)
-		if x.Toward.Known() && x.Away.Known() {
-			s.apart += " · " + v.T("belt.left", "toward", v.Signed(&unit.Shop, float64(x.Toward.Value)), "away", v.Signed(&unit.Shop, float64(x.Away.Value)))
-		}
+		base = v.moved(x.Move.Value)
 	}
-	return answer(v.bench, s, x.Center)
+	if x.Toward.Known() && x.Away.Known() {
+		base += " · " + v.T("belt.left", "toward", v.short(x.Toward.Value), "away", v.short(x.Away.Value))
+	}
+	return app.Div().Class("fit").Body(
+		answer(v.bench, s, x.Center),
+		app.P().Class("field-note").Text(base),
+		app.Div().Body(app.If(x.Move.Known(), func() app.UI { return v.verdict(s.name, x.Verdict).UI() })),
+	)
+}
+
+// short writes travel that is left, below zero by as much as the base falls short.
+func (b *bench) short(x unit.Length) string {
+	if x < 0 {
+		return "−" + b.size(-x)
+	}
+	return b.size(x)
 }
 
 // moved words which way the motor base goes, and how far.
@@ -133,8 +145,8 @@ func (v *beltView) moved(x unit.Length) string {
 	return v.T("belt.move.away", "far", figure)
 }
 
-// doubts says what a belt's number and rating leave open.
-func (v *beltView) doubts() []app.UI {
+// leftOpen says what a belt's number and rating leave open.
+func (v *beltView) leftOpen() []app.UI {
 	f := v.Fan
 	var list []app.UI
 	if f.New.BeltNumber.State() == record.Known {

@@ -42,11 +42,12 @@ func (v *beltView) readings() app.UI {
 	})
 }
 
-// addReading opens a trial for what was read at the belt, pressed in as ordered. A
+// addBeltReading opens a trial for what was read at the belt, pressed in as ordered. A
 // belt on a new drive is new at its first reading.
-func (v *beltView) addReading() {
+func (b *bench) addBeltReading() {
+	v := newBeltView(b) // a handler may be older than what was typed since
 	ts := v.Fan.Trials
-	v.openTrial(v.t, "belt-force", sheet.HasTension, func(t *record.Trial) {
+	v.openTrial("belt-force", sheet.HasTension, func(t *record.Trial) {
 		if t.Belt.Age.State() == record.Unknown {
 			age := record.NewBelt
 			for _, before := range ts {

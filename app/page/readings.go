@@ -27,15 +27,16 @@ func (v *driveView) readings() app.UI {
 
 // addReading opens a trial for a speed at the setting that the plate has ordered.
 func (v *driveView) addReading() {
-	v.openTrial(v.t, "speed", func(t *record.Trial) bool { return t.Reading.Speed.State() != record.Unknown }, nil)
+	v.openTrial("speed", func(t *record.Trial) bool { return t.Reading.Speed.State() != record.Unknown }, nil)
 }
 
 // openTrial opens the trial that a reading goes into, with the focus in one of its
 // fields: the latest, where it is of the setting that was ordered and has no such
 // reading yet; or else a new one, which more fills in. Where no setting is ordered
 // the turns are left to be typed: a wrong guess would set the whole table.
-func (b *bench) openTrial(table sheet.Table, field string, has func(*record.Trial) bool, more func(*record.Trial)) {
-	m, _ := sheet.NextMove(b.Fan, table)
+// The table is made anew: a handler may be older than what was typed since.
+func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(*record.Trial)) {
+	m, _ := sheet.NextMove(b.Fan, sheet.TurnsTable(b.Fan))
 	stays := m.Do == sheet.DoStay || m.Do == sheet.DoTension
 	ordered := stays || m.Do == sheet.DoOpen || m.Do == sheet.DoClose
 	b.Do("", func() {

@@ -114,17 +114,17 @@ func (v *beltView) below() app.UI {
 	for i, a := range sheet.Alarms(v.Fan) {
 		body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
 	}
-	drive := driveView{v.bench, v.t}
+	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
 	if m, _ := sheet.NextMove(v.Fan, v.t); m.Do == sheet.DoOpen || m.Do == sheet.DoClose {
 		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(m, nil)))
 		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" {
-			body = append(body, app.P().Class("follow").Text(s))
+			body, never = append(body, app.P().Class("follow").Text(s)), ""
 		}
 	}
 	return app.Div().Class("below").Body(
 		app.Div().Body(body...),
-		widget.Button("add tension", v.T("belt.add"), "primary wide", v.guarded(v.addReading)),
-		app.P().Class("field-note").Text(v.T("belt.never")),
+		widget.Button("add tension", v.T("belt.add"), "primary wide", v.guarded(v.addBeltReading)),
+		app.P().Class("field-note").Text(never),
 		v.then(),
 	)
 }
@@ -196,7 +196,7 @@ func (v *beltView) forces() app.UI {
 		}
 		digest = append(digest, class, title, note, v.cellText(fresh), v.cellText(runIn), exact(float64(fresh.Least.Value)), exact(float64(runIn.Most.Value)))
 		rows = append(rows, app.Tr().Class(class).Body(
-			app.Th().Scope("row").Body(app.Text(title), app.Small().Text(note)),
+			app.Th().Scope("row").Body(app.Span().Text(title), app.If(by == rules, func() app.UI { return app.Span().Class("tag").Text(v.T("belt.rules")) }), app.Small().Text(note)),
 			v.cell(string(by)+".new", fresh), v.cell(string(by)+".run-in", runIn),
 		))
 	}

@@ -43,8 +43,7 @@ func (b Belt) UI() app.UI {
 		path("picture-round", c.around()),
 		path("picture-axis", pen(nil).line(c.motor, c.fan)),
 		group(c.distance(driveHeight-underDrive+12, b.CenterLabel)...),
-		centered("picture-text picture-strong", c.motor.x, c.motor.y+hub(c.d)+1.35*fontSize, b.MotorLabel),
-		centered("picture-text picture-strong", c.fan.x, c.fan.y+hub(c.D)+1.35*fontSize, b.FanLabel),
+		c.named(c.motor, c.d, b.MotorLabel), c.named(c.fan, c.D, b.FanLabel),
 		group(c.pressed(b.PressLabel, b.SpanLabel)...),
 	}
 	return app.Figure().Class("picture").Body(drawing("picture-drive", driveHeight, b.Title, b.Description, drawn...))
@@ -98,15 +97,14 @@ func (c course) around() pen {
 
 // pressed is the arrow at the middle of the span, with its figures above.
 func (c course) pressed(press, span string) []app.UI {
-	tip := c.at(c.press)
-	tail := c.at(c.press - 26)
+	tip, tail := c.at(c.press), c.at(-12)
 	lines := []string{span}
-	if c.press > 0 && press != "" {
-		lines = append(lines, press)
+	if c.press > 0 {
+		lines, tail = append(lines, press), c.at(c.press-34)
 	}
 	var drawn []app.UI
 	for i, l := range lines {
-		drawn = append(drawn, centered("picture-text", tail.x, 12+15*float64(i), l))
+		drawn = append(drawn, centered("picture-text", tail.x, max(tail.y-8, 28)-15*float64(len(lines)-1-i), l))
 	}
 	if c.press > 0 {
 		ux, uy := math.Sin(c.lean), -math.Cos(c.lean) // outward
@@ -116,6 +114,16 @@ func (c course) pressed(press, span string) []app.UI {
 			path("picture-press-head", pen(nil).shape(tip, spot{base.x - 4*uy, base.y + 4*ux}, spot{base.x + 4*uy, base.y - 4*ux})))
 	}
 	return drawn
+}
+
+// named writes a sheave's name in it under its shaft, or under the belt where the
+// sheave has no room.
+func (c course) named(center spot, r float64, text string) app.UI {
+	y := center.y + hub(r) + 1.35*fontSize
+	if r < 3*fontSize {
+		y = center.y + r + 1.5*fontSize
+	}
+	return centered("picture-text picture-strong", center.x, y, text)
 }
 
 // distance is the dimension between the axes.

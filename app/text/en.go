@@ -261,7 +261,7 @@ var english = map[string]string{
 	"belt.taut.maybe.new": "As near as this reading tells. Run it 15 to 30 minutes, then tension again.", "belt.taut.maybe.run-in": "As near as this reading tells. Leave it.",
 	"belt.gives":   "Reads {read} ± {band} {unit} at {h}; {force} wanted.",
 	"belt.age.new": "new belt", "belt.age.run-in": "run in", "belt.by": "By",
-	"belt.by.listed": "the belt maker's card", "belt.by.measured": "shaft power", "belt.by.plate": "plate power",
+	"belt.by.listed": "the belt maker's card", "belt.by.measured": "shaft power", "belt.by.plate": "plate power", "belt.rules": "followed",
 	"belt.fixed": "fixed sheave", "belt.first": "First the sheave:",
 	"belt.add": "Enter what you read", "belt.never": "The motor base takes up slack, never the sheave: that sets the speed.",
 	"belt.run": "Run a new belt 15 to 30 minutes.", "belt.again": "Lock out, tension it again.", "belt.speed": "Read the fan's speed again.",

@@ -13,6 +13,7 @@ func AlignmentGap(r Run) (most, aim Answer[unit.Length]) {
 	gap := func(aim bool) Answer[unit.Length] {
 		var a Ask
 		t := Use(&a, "t", r.Span)
+		t.Band = 0 // common practice is no finer
 		return Solve(&a, FromPlace, "belt.align", At{"span": t.Term}, func() (unit.Length, error) {
 			far, near, err := belt.AlignmentOffset(t.V())
 			if aim {

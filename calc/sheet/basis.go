@@ -41,7 +41,7 @@ func FanBasis(f *record.Fan) *Basis {
 		if !clamped(&t.Reading) {
 			continue
 		}
-		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, TrialSpeed(f, t))
+		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(f, t))
 		b.trial = t
 		if b.Known() || b.Power.Fault != nil || b.Speed.Fault != nil {
 			return b
@@ -89,10 +89,10 @@ func powerBasis(t *record.Target, power *record.Entry[unit.Power], speed Answer[
 	return b
 }
 
-// TrialSpeed answers with the fan's speed at a trial: read, or else what the
+// trialSpeed answers with the fan's speed at a trial: read, or else what the
 // drive gives at its turns. A tachometer that has caught twice or half is not
 // read.
-func TrialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
+func trialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
 	if known(&t.Reading.Speed) && TrialVerdict(f, t).Level != Stop {
 		return Read("n₂", FromTachometer, &t.Reading.Speed)
 	}

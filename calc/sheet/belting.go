@@ -137,6 +137,18 @@ func (a *Ask) belts(s *record.Side) (n int) {
 	return n
 }
 
+// SpeedOf answers with the fan's speed at a trial: read, or what the table gives its
+// setting.
+func SpeedOf(f *record.Fan, t Table, trial *record.Trial) Answer[unit.Speed] {
+	switch {
+	case known(&trial.Reading.Speed):
+		return trialSpeed(f, trial)
+	case f.New.Sheave.Value() == record.Fixed:
+		return t.Speed
+	}
+	return t.SpeedAt(f, TrialTurns(trial))
+}
+
 // SetSpeed answers with the fan's speed at the setting of [SetTurns].
 func SetSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 	if f.New.Sheave.Value() == record.Fixed {

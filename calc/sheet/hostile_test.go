@@ -59,7 +59,7 @@ func everything(f *record.Fan) map[string]any {
 	all["groove"] = sheet.GrooveVerdict(&f.New)
 	for _, t := range f.Trials {
 		all["trial "+t.ID] = sheet.TrialVerdict(f, t)
-		belts(t.ID, sheet.TrialTurns(t), sheet.TrialSpeed(f, t), t)
+		belts(t.ID, sheet.TrialTurns(t), sheet.SpeedOf(f, table, t), t)
 	}
 	return all
 }

@@ -120,7 +120,7 @@ func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltA
 }
 
 // Taut answers with what the readings of a trial say together: what one of them
-// says surely, unless another surely says otherwise.
+// says surely, unless another surely says otherwise or is no value.
 func (t Tension) Taut(trial *record.Trial) Tautness {
 	var all []Tautness
 	if known(&trial.Belt.Force) {
@@ -131,6 +131,11 @@ func (t Tension) Taut(trial *record.Trial) Tautness {
 	}
 	if len(all) == 0 {
 		return t.ReadForce(trial)
+	}
+	for _, x := range all {
+		if x.Verdict.Fault != nil { // what is no value hides what another reading says
+			return x
+		}
 	}
 	said := all[0]
 	for _, x := range all[1:] {

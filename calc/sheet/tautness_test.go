@@ -81,6 +81,10 @@ func TestAPluckedSpan(t *testing.T) {
 	if said = tension(f).Taut(f.Trials[0]); said.Verdict.Rule != sheet.RuleLoose {
 		t.Errorf("%+v", said.Verdict)
 	}
+	// One that is no value blocks the other.
+	set(t, f, "trial.a.belt-frequency", "!0")
+	faulty(t, f, "garbled frequency", tension(f).Taut(f.Trials[0]).Force, "trial.a.belt-frequency")
+	set(t, f, "trial.a.belt-frequency", "40 Hz; within 0 Hz")
 	// A section's usual mass is ± 15 %, and none is known for 4L.
 	set(t, f, "trial.a.belt-force", "", "new.belt-mass", "")
 	wants(t, f, "mass", tension(f).Taut(f.Trials[0]).Force, "new.belt-mass")
