@@ -29,6 +29,14 @@ var (
 	}
 )
 
+// demo is the invented job as a link.
+const demo = "#supply=three-phase&same-wheel=yes&altitude=620ft&coldest-air=5F&target.speed=712rpm&target.airflow=3200cfm" +
+	"&target.pressure=1.1inwg&target.power=1.15hp&target.air-temperature=90F&old.motor-speed=1725rpm&old.count-fan-turns=20turns" +
+	"&old.count-motor-turns=48.25turns&new.motor-power=2hp&new.motor-volts=208V&new.motor-amps=6.6A&new.service-factor-amps=7.6A" +
+	"&new.motor-speed=1750rpm&new.wheel-max-speed=1080rpm&new.section=A&new.sheave=adjustable&new.anchor-turns=0turns" +
+	"&new.anchor-pitch=4.0in&new.second-anchor-turns=5turns&new.second-anchor-pitch=3.0in&new.fan-sheave=8.4in&new.turns=0turns" +
+	"&new.center-distance=15-3/4in&new.travel-toward=1in&new.travel-away=1-1/4in&new.belt-number=A50&new.belts=1"
+
 // underLoad is the fan's speed by the ratio of the pitch diameters and a motor
 // that loses slip in proportion to its load, the load going with the cube of
 // speed: 1800 rpm of field, 50 rpm of slip at 2 hp, 1.15 hp at 712 rpm. Written
@@ -255,6 +263,7 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 		{"/drive/#supply=drive&old.sheave=adjustable&old.turns=?&new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"job", "target", "old", "amps", "plate", "new", "base", "readings", "reading t1"}},
 		{"/drive/#same-wheel=no&supply=three-phase", []string{"job", "target", "old", "plate", "new"}},
 		{"/airflow/#supply=three-phase&hood.listing=unlisted&want.goal=airflow", []string{"reference", "want", "amps", "plate", "hood"}},
+		{"/belt/#new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"belt", "base", "new", "plate", "shaft", "amps", "readings", "reading t1"}},
 	} {
 		tab := p.Open(page.path)
 		for _, s := range page.sections {

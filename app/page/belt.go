@@ -47,7 +47,7 @@ func (p *Belt) Render() app.UI {
 }
 
 // A beltView is the page with what the belt should take where it is to be set,
-// and where it was read last.
+// and what was read last, unless the sheave is to be moved first: that undoes it.
 type beltView struct {
 	*bench
 	t    sheet.Table
@@ -62,13 +62,24 @@ func newBeltView(b *bench) beltView {
 	v := beltView{bench: b, t: sheet.TurnsTable(f)}
 	run := sheet.RunAt(f, sheet.SetTurns(f, v.t), nil)
 	v.set = sheet.TensionAt(f, v.t.Basis, run, sheet.SetSpeed(f, v.t), b.RuleMark())
-	if n := len(f.Trials); n > 0 && sheet.HasTension(f.Trials[n-1]) {
+	if n := len(f.Trials); n > 0 && sheet.HasTension(f.Trials[n-1]) && !v.moving() {
 		v.last = f.Trials[n-1]
-		run := sheet.RunAt(f, sheet.TrialTurns(v.last), &v.last.Reading)
-		v.read = sheet.TensionAt(f, v.t.Basis, run, sheet.SpeedOf(f, v.t, v.last), b.RuleMark())
+		v.read = v.tensionOf(v.last)
 		v.taut = v.read.Taut(v.last)
 	}
 	return v
+}
+
+// moving tells whether the sheave is to be moved before the belt is tensioned.
+func (v *beltView) moving() bool {
+	m, _ := sheet.NextMove(v.Fan, v.t)
+	return m.Do == sheet.DoOpen || m.Do == sheet.DoClose
+}
+
+// tensionOf answers with what the belt should take at a trial.
+func (v *beltView) tensionOf(t *record.Trial) sheet.Tension {
+	run := sheet.RunAt(v.Fan, sheet.TrialTurns(t), &t.Reading)
+	return sheet.TensionAt(v.Fan, v.t.Basis, run, sheet.SpeedOf(v.Fan, v.t, t), v.RuleMark())
 }
 
 // at names the setting of a run.

@@ -115,7 +115,7 @@ func (v *beltView) below() app.UI {
 		body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
 	}
 	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
-	if m, _ := sheet.NextMove(v.Fan, v.t); m.Do == sheet.DoOpen || m.Do == sheet.DoClose {
+	if m, _ := sheet.NextMove(v.Fan, v.t); v.moving() {
 		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(m, nil)))
 		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" {
 			body, never = append(body, app.P().Class("follow").Text(s)), ""

@@ -293,7 +293,7 @@ var english = map[string]string{
 	"rule.belt-proud": "Belt in its groove", "rule.belt-proud.stop": "Wider than the groove: it stands out of it.",
 	"rule.belt-family": "Belt in its groove", "rule.belt-family.stop": "Narrow and classical belts do not fit each other's grooves.",
 	"rule.belt-capacity": "Belt rating", "rule.belt-capacity.within": "{value} of the rating.", "rule.belt-capacity.watch": "{value} of the rating: more belts, or another section.",
-	"rule.belt-tension": "Belt tension", "rule.belt-tension.within": "{value}: neither loose nor tight.", "rule.belt-tension.unjudged": "The reading's own error is wider than the room there is. Read the deflection to 1/32 in, or the span's frequency.",
+	"rule.belt-tension": "Belt tension", "rule.belt-tension.within": "{value}: neither loose nor tight.", "rule.belt-tension.unjudged": "The reading's own error is wider than the room there is. Surer: the span's frequency, with the belt's mass off its maker's card.",
 	"rule.belt-loose": "Loose", "rule.belt-loose.watch": "{value}, under {limit}: it slips.",
 	"rule.belt-tight": "Tight", "rule.belt-tight.watch": "{value}, above {limit}: it loads bearings and belt.",
 	"rule.belt-readings": "Belt readings",
