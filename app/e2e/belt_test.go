@@ -73,6 +73,7 @@ func TestTheBelt(t *testing.T) {
 	tab.AwaitText(".below", "First the sheave: From closed, open 3 turns, to 3 open.")
 
 	// Which belt: A50 as entered, and a number that is none.
+	tab.open("which")
 	tab.Type("new.belt-number", "A5O")
 	tab.AwaitText("#new-belt-number-note", "No belt has this number.")
 	tab.AwaitNoValue("fitted.center")
@@ -84,6 +85,8 @@ func TestTheBelt(t *testing.T) {
 	tab.AwaitText(`[data-of="fitted.center"]`, "stretch can't be taken up")
 	tab.AwaitText(`[data-of="shorter.center"]`, "The base does not go there")
 	tab.AwaitText(`[data-of="nearest.center"]`, "The base reaches it")
+	tab.open("which")
+	tab.AwaitText("#which", "A50 · Watch: Take-up")
 	tab.open("belt")
 
 	// The reading goes where the plate has ordered.
@@ -117,6 +120,7 @@ func TestTheBelt(t *testing.T) {
 	tab.open("belt")
 	tab.Type("trial.t1.belt-frequency", "48") // 160 N; 143 to 190 for a new belt
 	tab.AwaitText(`output[name="tension"]`, "Within. Run it 15 to 30 minutes, then tension again.")
+	tab.open("align")
 	tab.Type("trial.t1.alignment-gap", "1/4")
 	tab.AwaitText(`[data-of="align.gap"]`, "more than ½° out of line")
 	tab.Type("trial.t1.alignment-gap", "0")
@@ -147,6 +151,8 @@ func TestBadBeltInput(t *testing.T) {
 		tab.Await(`document.querySelector('[name="tension"]').innerText.startsWith("Reading 1")`)
 		tab.Type(c.key, before)
 	}
+	tab.open("align")
+	tab.open("which")
 	tab.Type("trial.t1.alignment-gap", "-0.1")
 	tab.AwaitText("#trial-t1-alignment-gap-note", "below zero")
 	tab.AwaitNoValue("align.gap")

@@ -101,20 +101,38 @@ func (b *bench) size(x unit.Length) string {
 
 // which shows the belts to choose from, each with what it asks of the motor base.
 func (v *beltView) which(fits []sheet.Fit) app.UI {
-	f := v.Fan
-	list := []app.UI{app.H2().Text(v.T("belt.which"))}
-	if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
-		key := "belt.sheaves"
-		if at := v.at(r); at != "" {
-			key = "belt.sheaves.at"
+	return v.section("which", v.T("belt.which"), v.chosen(fits), func() app.UI {
+		var list []app.UI
+		if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
+			key := "belt.sheaves"
+			if at := v.at(r); at != "" {
+				key = "belt.sheaves.at"
+			}
+			list = append(list, app.P().Class("field-note").Text(v.T(key, "at", v.at(r), "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))))
 		}
-		list = append(list, app.P().Class("field-note").Text(v.T(key, "at", v.at(r), "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))))
+		list = append(list, answer(v.bench, shown{name: "set.belt-length", scale: &unit.Shop}, sheet.LengthFor(v.Fan, v.set.Run)))
+		for _, x := range fits {
+			list = append(list, v.fit(x))
+		}
+		return app.Div().Class("list").Body(append(list, v.leftOpen()...)...)
+	})
+}
+
+// chosen says of the belt entered how it stands, while the section is closed.
+func (v *beltView) chosen(fits []sheet.Fit) string {
+	x := fits[0]
+	if x.Role != sheet.Fitted || x.Name == "" {
+		return ""
 	}
-	list = append(list, answer(v.bench, shown{name: "set.belt-length", scale: &unit.Shop}, sheet.LengthFor(f, v.set.Run)))
-	for _, x := range fits {
-		list = append(list, v.fit(x))
+	worst, judged := firmest(x.Verdict, sheet.GrooveVerdict(&v.Fan.New))
+	if !judged {
+		return x.Name
 	}
-	return app.Section().Class("list").Body(append(list, v.leftOpen()...)...)
+	said := v.T("level." + string(levels[worst.Level]))
+	if worst.Level != sheet.Within {
+		said += ": " + v.T("rule."+string(worst.Rule))
+	}
+	return x.Name + " · " + said
 }
 
 func (v *beltView) fit(x sheet.Fit) app.UI {
@@ -185,21 +203,30 @@ func (v *beltView) leftOpen() []app.UI {
 func (v *beltView) align() app.UI {
 	f := v.Fan
 	most, aim := sheet.AlignmentGap(v.set.Run)
-	list := []app.UI{
-		app.H2().Text(v.T("belt.align")),
-		app.P().Class("field-note").Text(v.T("belt.align.help")),
-		answer(v.bench, shown{name: "align.aim", scale: &unit.Shop}, aim),
-		answer(v.bench, shown{name: "align.most", scale: &unit.Shop}, most),
-	}
-	if shift := sheet.BeltShift(f, v.set.Turns); shift.Known() && shift.Value != 0 && f.New.Sheave.Value() != record.Fixed {
-		list = append(list, answer(v.bench, shown{name: "align.shift", scale: &unit.Shop, apart: v.T("belt.shift", "at", v.at(v.set.Run))}, shift))
-	}
+	verdict, read, summary := sheet.Verdict{}, false, ""
+	gap := sheet.Answer[unit.Length]{}
 	if n := len(f.Trials); n > 0 && f.Trials[n-1].Belt.Gap.State() != record.Unknown {
 		t := f.Trials[n-1]
-		verdict := sheet.AlignmentVerdict(t, sheet.RunAt(f, sheet.TrialTurns(t), &t.Reading))
-		list = append(list, answer(v.bench, shown{name: "align.gap", scale: &unit.Shop, verdict: &verdict}, sheet.Read("x", sheet.FromTrial, &t.Belt.Gap)))
+		gap, read = sheet.Read("x", sheet.FromTrial, &t.Belt.Gap), true
+		verdict = sheet.AlignmentVerdict(t, sheet.RunAt(f, sheet.TrialTurns(t), &t.Reading))
+		summary = v.T("level." + string(levels[verdict.Level]))
+	} else if aim.Known() {
+		summary = v.T("belt.aim", "gap", v.size(aim.Value))
 	}
-	return app.Section().Class("list").Body(list...)
+	return v.section("align", v.T("belt.align"), summary, func() app.UI {
+		list := []app.UI{
+			app.P().Class("field-note").Text(v.T("belt.align.help")),
+			answer(v.bench, shown{name: "align.aim", scale: &unit.Shop}, aim),
+			answer(v.bench, shown{name: "align.most", scale: &unit.Shop}, most),
+		}
+		if shift := sheet.BeltShift(f, v.set.Turns); shift.Known() && shift.Value != 0 && f.New.Sheave.Value() != record.Fixed {
+			list = append(list, answer(v.bench, shown{name: "align.shift", scale: &unit.Shop, apart: v.T("belt.shift", "at", v.at(v.set.Run))}, shift))
+		}
+		if read {
+			list = append(list, answer(v.bench, shown{name: "align.gap", scale: &unit.Shop, verdict: &verdict}, gap))
+		}
+		return app.Div().Class("list").Body(list...)
+	})
 }
 
 // drawing is the drive to scale, from the answers' own numbers.

@@ -4,20 +4,35 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
 	"roofside/app/store"
 )
 
 // BenchmarkKeystroke is what one stroke costs before the browser is touched:
 // text to record, record to storage, answers, and the page built anew.
 func BenchmarkKeystroke(b *testing.B) {
-	shared = newBench(store.Memory(), "en-US")
-	shared.Follow(strings.ReplaceAll(demoFan, " ", "%20"))
-	shared.open["target"], shared.open["new"] = true, true
-	p := NewDrive()
-	texts := []string{"71", "712"}
-	b.ReportAllocs()
-	for i := 0; b.Loop(); i++ {
-		shared.Type("target.speed", shared.place("target.speed"), texts[i%2])
-		p.Render()
+	for _, c := range []struct {
+		name string
+		page interface{ Render() app.UI }
+		open []string
+		key  string
+		text [2]string
+	}{
+		{"drive", NewDrive(), []string{"target", "new"}, "target.speed", [2]string{"71", "712"}},
+		{"belt", NewBelt(), []string{"base"}, "new.center-distance", [2]string{"15.7", "15.75"}},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			shared = newBench(store.Memory(), "en-US")
+			shared.Follow(strings.ReplaceAll(demoFan, " ", "%20"))
+			for _, id := range c.open {
+				shared.open[id] = true
+			}
+			b.ReportAllocs()
+			for i := 0; b.Loop(); i++ {
+				shared.Type(c.key, shared.place(c.key), c.text[i%2])
+				c.page.Render()
+			}
+		})
 	}
 }

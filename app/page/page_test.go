@@ -50,7 +50,7 @@ func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align"} {
 		b.open[id] = true
 	}
 	for k, p := range b.Fan.Places() {

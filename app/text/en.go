@@ -274,7 +274,7 @@ var english = map[string]string{
 	"belt.left":    "left {toward} toward, {away} away",
 	"belt.unrated": "What the belt can carry is not checked: that takes its rating.", "belt.needed": "{n} belts",
 	"belt.spread": "Belts of one number differ by some tenths of an inch: leave travel both ways.",
-	"belt.align":  "Alignment", "belt.align.help": "Straightedge along the fan sheave; the gap at the motor sheave, at the far end of the span.", "belt.shift": "to {at}",
+	"belt.align":  "Alignment", "belt.align.help": "Straightedge along the fan sheave; the gap at the motor sheave, at the far end of the span.", "belt.shift": "to {at}", "belt.aim": "aim within {gap}",
 	"belt.from-drive": "as in Drive", "belt.card": "From the belt maker's card", "belt.readings.help": "What was read at the belt, locked out, at each setting.",
 	"section.belt": "Belt", "section.shaft": "Shaft power", "section.belt-readings": "Readings at the belt",
 	"answer.set.belt-length": "Pitch length at these centers", "answer.set.center": "Shaft centers, belt tight", "answer.set.span": "Span",
