@@ -38,7 +38,7 @@ func (p *Belt) Render() app.UI {
 			app.Div().Class("columns").Body(
 				app.Div().Class("answers").Body(v.press(), v.drawing(), v.which(fits), v.align()),
 				app.Div().Class("inputs").Body(
-					v.readings(), v.belt(), b.base(b.T("belt.from-drive")), b.fresh(b.T("belt.from-drive")), b.plate(), v.shaft(), b.amps(),
+					v.readings(), v.belt(), b.base(v.fromDrive(v.centers())), b.fresh(v.fromDrive(v.sheaves())), b.plate(), v.shaft(), b.amps(),
 					b.copyLink(p.route), b.cautions("lock", "belt", "pry", "code"),
 				),
 			),
@@ -104,11 +104,7 @@ func (v *beltView) which(fits []sheet.Fit) app.UI {
 	return v.section("which", v.T("belt.which"), v.chosen(fits), func() app.UI {
 		var list []app.UI
 		if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
-			key := "belt.sheaves"
-			if at := v.at(r); at != "" {
-				key = "belt.sheaves.at"
-			}
-			list = append(list, app.P().Class("field-note").Text(v.T(key, "at", v.at(r), "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))))
+			list = append(list, app.P().Class("field-note").Text(v.T("belt.sheaves.at", "at", v.at(r), "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))))
 		}
 		list = append(list, answer(v.bench, shown{name: "set.belt-length", scale: &unit.Shop}, sheet.LengthFor(v.Fan, v.set.Run)))
 		for _, x := range fits {

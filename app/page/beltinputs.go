@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -20,9 +22,28 @@ func (v *beltView) belt() app.UI {
 	})
 }
 
+// fromDrive says that a section holds what Drive knows, and what that is.
+func (v *beltView) fromDrive(what string) string {
+	return strings.TrimPrefix(what+" · "+v.T("belt.from-drive"), " · ")
+}
+
+func (v *beltView) centers() string {
+	if c := &v.Fan.New.Center; c.State() == record.Known {
+		return v.size(c.Value())
+	}
+	return ""
+}
+
+func (v *beltView) sheaves() string {
+	if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
+		return v.T("belt.sheaves", "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))
+	}
+	return ""
+}
+
 // shaft asks what the fan takes, where amps don't tell it.
 func (v *beltView) shaft() app.UI {
-	return v.section("shaft", v.T("section.shaft"), v.T("belt.from-drive"), func() app.UI {
+	return v.section("shaft", v.T("section.shaft"), v.fromDrive(""), func() app.UI {
 		return v.fields("same-wheel", "target.speed", "target.power", "target.air-temperature")
 	})
 }

@@ -152,9 +152,9 @@ func (t Tension) Taut(trial *record.Trial) Tautness {
 }
 
 // LookAgain returns when a belt in its first days is to be tensioned again, at the
-// latest; false for one that is not, or whose time of setting is not known.
+// latest; false for one that is not, that was not read, or whose time is not known.
 func LookAgain(t *record.Trial) (time.Time, bool) {
-	if t.Belt.Age.Value() == record.RunInBelt || t.At.State() != record.Known {
+	if !HasTension(t) || t.Belt.Age.Value() == record.RunInBelt || t.At.State() != record.Known {
 		return time.Time{}, false
 	}
 	return t.At.Value().Add(belt.RecheckLatest), true

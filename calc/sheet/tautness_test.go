@@ -119,7 +119,7 @@ func TestReadingsThatCantBe(t *testing.T) {
 }
 
 func TestLookAgain(t *testing.T) {
-	f := fan(t, "trial.a.at=2026-03-09T14:05:00-06:00&trial.a.belt-age=new")
+	f := fan(t, "trial.a.at=2026-03-09T14:05:00-06:00&trial.a.belt-age=new&trial.a.belt-force=3lbf")
 	at, ok := sheet.LookAgain(f.Trials[0])
 	if !ok || at.Format("2006-01-02 15:04") != "2026-03-11 14:05" { // 48 h
 		t.Errorf("%v %v", at, ok)
@@ -127,6 +127,10 @@ func TestLookAgain(t *testing.T) {
 	set(t, f, "trial.a.belt-age", "run-in")
 	if _, ok := sheet.LookAgain(f.Trials[0]); ok {
 		t.Error("a belt that has run in is looked at again")
+	}
+	set(t, f, "trial.a.belt-age", "new", "trial.a.belt-force", "")
+	if _, ok := sheet.LookAgain(f.Trials[0]); ok {
+		t.Error("a belt that was not tensioned is looked at again")
 	}
 }
 
