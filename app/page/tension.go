@@ -207,7 +207,7 @@ func (v *beltView) forces() app.UI {
 	row(sheet.ByPlate, t.Plate.Power, t.Plate.New, t.Plate.RunIn)
 	return v.memo("forces", func() app.UI {
 		return app.Table().Class("forces").Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")), app.Th().Scope("col").Text(v.T("belt.age.run-in")))),
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")), app.Th().Scope("col").Text(v.T("belt.age.used")))),
 			app.TBody().Body(rows...),
 		)
 	}, digest...)

@@ -47,7 +47,7 @@ type BeltAge string
 // The ages of a belt.
 const (
 	NewBelt   BeltAge = "new"    // in its first days
-	RunInBelt BeltAge = "run-in" // after them
+	RunInBelt BeltAge = "used" // run in, after them
 )
 
 // Options lists the ages.

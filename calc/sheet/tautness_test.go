@@ -14,7 +14,7 @@ import (
 // least, 4.808 new at most.
 func pressed(t *testing.T, texts ...string) (sheet.Tautness, *record.Fan) {
 	t.Helper()
-	f := fan(t, checked+"&new.motor-tachometer=1750rpm; within 0 rpm&trial.a.belt-age=run-in")
+	f := fan(t, checked+"&new.motor-tachometer=1750rpm; within 0 rpm&trial.a.belt-age=used")
 	set(t, f, texts...)
 	x := tension(f)
 	return x.Taut(f.Trials[0]), f
@@ -27,23 +27,23 @@ func TestWhatAReadingSays(t *testing.T) {
 		rule                         sheet.Rule
 		lean                         sheet.Lean
 	}{
-		{"loose", "2.40 lbf; within 0 lbf", "3/16 in; within 0 in", "run-in", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
-		{"least", "2.42 lbf; within 0 lbf", "3/16 in; within 0 in", "run-in", sheet.Within, sheet.RuleTension, sheet.LeanNone},
-		{"most", "3.61 lbf; within 0 lbf", "3/16 in; within 0 in", "run-in", sheet.Within, sheet.RuleTension, sheet.LeanNone},
-		{"tight", "3.62 lbf; within 0 lbf", "3/16 in; within 0 in", "run-in", sheet.Watch, sheet.RuleTight, sheet.LeanTight},
+		{"loose", "2.40 lbf; within 0 lbf", "3/16 in; within 0 in", "used", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
+		{"least", "2.42 lbf; within 0 lbf", "3/16 in; within 0 in", "used", sheet.Within, sheet.RuleTension, sheet.LeanNone},
+		{"most", "3.61 lbf; within 0 lbf", "3/16 in; within 0 in", "used", sheet.Within, sheet.RuleTension, sheet.LeanNone},
+		{"tight", "3.62 lbf; within 0 lbf", "3/16 in; within 0 in", "used", sheet.Watch, sheet.RuleTight, sheet.LeanTight},
 		{"loose for a new one", "3.61 lbf; within 0 lbf", "3/16 in; within 0 in", "new", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
 		{"within for a new one", "4.2 lbf; within 0 lbf", "3/16 in; within 0 in", "new", sheet.Within, sheet.RuleTension, sheet.LeanNone},
 		{"tight for a new one", "4.82 lbf; within 0 lbf", "3/16 in; within 0 in", "new", sheet.Watch, sheet.RuleTight, sheet.LeanTight},
 		// Pressed twice as far, twice the force; read half as far, half of it.
-		{"pressed deeper", "6 lbf; within 0 lbf", "3/8 in; within 0 in", "run-in", sheet.Within, sheet.RuleTension, sheet.LeanNone},
-		{"deflection at a force", "3 lbf; within 0 lbf", "3/8 in; within 0 in", "run-in", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
+		{"pressed deeper", "6 lbf; within 0 lbf", "3/8 in; within 0 in", "used", sheet.Within, sheet.RuleTension, sheet.LeanNone},
+		{"deflection at a force", "3 lbf; within 0 lbf", "3/8 in; within 0 in", "used", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
 		// Half a sixteenth is a sixth of 3/16 in, and a scale is off by a twentieth.
-		{"surely loose", "1.9 lbf", "3/16 in", "run-in", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
-		{"rather loose", "2.3 lbf", "3/16 in", "run-in", sheet.Unjudged, sheet.RuleTension, sheet.LeanLoose},
-		{"as near as it tells", "3 lbf", "3/16 in", "run-in", sheet.Unjudged, sheet.RuleTension, sheet.LeanNone},
-		{"rather tight", "3.8 lbf", "3/16 in", "run-in", sheet.Unjudged, sheet.RuleTension, sheet.LeanTight},
-		{"surely tight", "5 lbf", "3/16 in", "run-in", sheet.Watch, sheet.RuleTight, sheet.LeanTight},
-		{"finer", "3 lbf", "3/16 in; within 1/64 in", "run-in", sheet.Within, sheet.RuleTension, sheet.LeanNone},
+		{"surely loose", "1.9 lbf", "3/16 in", "used", sheet.Watch, sheet.RuleLoose, sheet.LeanLoose},
+		{"rather loose", "2.3 lbf", "3/16 in", "used", sheet.Unjudged, sheet.RuleTension, sheet.LeanLoose},
+		{"as near as it tells", "3 lbf", "3/16 in", "used", sheet.Unjudged, sheet.RuleTension, sheet.LeanNone},
+		{"rather tight", "3.8 lbf", "3/16 in", "used", sheet.Unjudged, sheet.RuleTension, sheet.LeanTight},
+		{"surely tight", "5 lbf", "3/16 in", "used", sheet.Watch, sheet.RuleTight, sheet.LeanTight},
+		{"finer", "3 lbf", "3/16 in; within 1/64 in", "used", sheet.Within, sheet.RuleTension, sheet.LeanNone},
 	} {
 		x, _ := pressed(t, "trial.a.belt-age", c.age, "trial.a.belt-force", c.force, "trial.a.belt-deflection", c.deflection)
 		if x.Verdict.Level != c.level || x.Verdict.Rule != c.rule || x.Lean != c.lean {
@@ -59,7 +59,7 @@ func TestWhatAReadingSays(t *testing.T) {
 
 // Case C12: 0.105 kg/m rings at 40 Hz over 0.4 m under 107.52 N.
 func TestAPluckedSpan(t *testing.T) {
-	f := fan(t, checked+"&new.motor-tachometer=1750rpm; within 0 rpm&new.belt-mass=0.105kg/m&trial.a.belt-age=run-in&trial.a.belt-frequency=40Hz; within 0 Hz")
+	f := fan(t, checked+"&new.motor-tachometer=1750rpm; within 0 rpm&new.belt-mass=0.105kg/m&trial.a.belt-age=used&trial.a.belt-frequency=40Hz; within 0 Hz")
 	c := math.Hypot(0.4, 2.75*in) // a span of 0.4 m
 	set(t, f, "new.center-distance", fixedPoint(c)+" m; within 0 m")
 	x := tension(f)
@@ -124,7 +124,7 @@ func TestLookAgain(t *testing.T) {
 	if !ok || at.Format("2006-01-02 15:04") != "2026-03-11 14:05" { // 48 h
 		t.Errorf("%v %v", at, ok)
 	}
-	set(t, f, "trial.a.belt-age", "run-in")
+	set(t, f, "trial.a.belt-age", "used")
 	if _, ok := sheet.LookAgain(f.Trials[0]); ok {
 		t.Error("a belt that has run in is looked at again")
 	}
