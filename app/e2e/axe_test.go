@@ -20,6 +20,9 @@ var axeRoutes = []struct{ route, link string }{
 	{"/drive/", faulty},
 	{"/airflow/", filled},
 	{"/airflow/", faulty},
+	{"/belt/", ""},
+	{"/belt/", filled + beltRead},
+	{"/belt/", faulty + beltFault},
 	{"/settings/", ""},
 	{"/sources/", ""},
 }
@@ -33,6 +36,12 @@ const (
 		"&hood.listing=listed&hood.label-airflow=3000cfm&hood.duct-width=18in&hood.duct-height=12in&trial.t1.turns=3&trial.t1.speed=700rpm&trial.t1.amps-1=4.4A"
 	faulty = "#no.such=1&old.motor-speed=!fast&old.motor-sheave=3.4in&old.fan-sheave=0in&old.center-distance=1in&new.sheave=adjustable&new.section=A" +
 		"&new.anchor-turns=0&new.anchor-pitch=3in&new.second-anchor-turns=5&new.second-anchor-pitch=4in&same-wheel=yes&hood.duct-width=0in&hood.airflow=!much"
+)
+
+// A belt that was read, and one that can't be.
+const (
+	beltRead  = "&new.belts=1&new.belt-rating=1hp&new.belt-listed-force=2lbf&trial.t1.belt-age=new&trial.t1.belt-force=2.4lbf&trial.t1.belt-deflection=1/4in&trial.t1.alignment-gap=1/4in"
+	beltFault = "&new.belt-number=A5O&new.belts=1&new.center-distance=!far&trial.t1.belt-age=new&trial.t1.belt-force=0lbf&trial.t1.belt-deflection=16in"
 )
 
 // Every page, in every look and language, with answers and with errors, is free

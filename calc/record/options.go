@@ -46,7 +46,7 @@ type BeltAge string
 
 // The ages of a belt.
 const (
-	NewBelt   BeltAge = "new"    // in its first days
+	NewBelt   BeltAge = "new"  // in its first days
 	RunInBelt BeltAge = "used" // run in, after them
 )
 

@@ -15,7 +15,7 @@ func TestReadingsForASpreadsheet(t *testing.T) {
 	f.Apply(map[string]string{
 		"name": "=HYPERLINK(\"x\"), west", "old.speed": "1,000", "old.amps-1": "5 A", "old.air-temperature": "23 F",
 		"trial.t1.turns": "2-1/2 turns", "trial.t1.speed": "700 rpm", "trial.t1.at": "2026-03-09T14:05:00Z", "trial.t1.accepted": "yes",
-		"trial.t2.amps-3": "?", "trial.t2.turns": "3 turns",
+		"trial.t2.amps-3": "?", "trial.t2.belt-force": "2 lbf", "trial.t2.belt-age": "new", "trial.t2.turns": "3 turns",
 	})
 	quiet := record.NewFan()
 	var b strings.Builder
@@ -39,7 +39,7 @@ func TestReadingsForASpreadsheet(t *testing.T) {
 	}{
 		{1, "fan", "'=HYPERLINK(\"x\"), west"}, {1, "reading", "as found"}, {1, "amps-1 (A)", "5"}, {1, "air-temperature (C)", "-5"}, {1, "speed (rpm)", ""},
 		{2, "reading", "t1"}, {2, "at", "2026-03-09T14:05:00Z"}, {2, "accepted", "yes"}, {2, "turns open", "2.5"}, {2, "speed (rpm)", "700"},
-		{3, "amps-3 (A)", ""}, {3, "turns open", "3"},
+		{3, "amps-3 (A)", ""}, {3, "turns open", "3"}, {3, "belt-force (N)", "8.89644"}, {3, "belt-age", "new"}, {1, "belt-force (N)", ""},
 	} {
 		if got := at(c.row, c.column); got != c.want {
 			t.Errorf("row %d, %s: %q, want %q", c.row, c.column, got, c.want)
