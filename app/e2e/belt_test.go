@@ -63,7 +63,7 @@ func TestTheBelt(t *testing.T) {
 	tab.open("belt")
 	tab.take("new.belts", "1")
 	least, most := beltForce()
-	tab.AwaitText(`output[name="tension"]`, "Deflect 1/4 in at mid span with 2.0–2.7 lbf.")
+	tab.AwaitText(`output[name="tension"]`, "Deflect 1/4 in at mid span with 2.0\u2060–\u20602.7\u00a0lbf.")
 	tab.AwaitText(".dataplate", "new belt · shaft power · 3 open")
 	tab.AwaitValue("set.deflection", 0.25*0.0254, 1e-12, "m")
 	tab.AwaitValue("set.force-least", least, 1e-4*least, "N")

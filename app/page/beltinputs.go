@@ -102,7 +102,7 @@ func (v *beltView) reading(i int, t *record.Trial) app.UI {
 		said := v.tensionOf(t).Taut(t).Verdict
 		return app.Div().Body(
 			// Always there, so that what follows keeps its place, and a field its focus.
-			app.Div().Body(app.If(sheet.HasTension(t), func() app.UI { return v.verdict(t.ID, said).UI() })),
+			app.Div().Body(app.If(sheet.HasTension(t) && t != v.last, func() app.UI { return v.verdict(t.ID, said).UI() })),
 			v.fields(key+"belt-age", key+"belt-force", key+"belt-deflection", key+"belt-frequency", key+"alignment-gap"),
 			v.fields(append(turns, key+"speed", key+"accepted")...),
 			widget.Button("remove "+t.ID, v.T("readings.remove"), "", v.guarded(func() {

@@ -92,7 +92,7 @@ func after(lean sheet.Lean, age record.BeltAge) string {
 func (b *bench) pull(e sheet.Edges) string {
 	low, _ := b.Figure(&unit.Pull, float64(e.Least.Value))
 	high, label := b.Figure(&unit.Pull, float64(e.Most.Value))
-	return low + "–" + high + " " + label
+	return low + "\u2060–\u2060" + high + "\u00a0" + label // in one line
 }
 
 // under says for what the force holds.
@@ -179,7 +179,8 @@ func (v *beltView) forces() app.UI {
 	t := v.set
 	rules := t.Rules()
 	var rows []app.UI
-	digest := []string{v.words.Tag}
+	label := unit.Pull.In(v.Settings.Units).Label
+	digest := []string{v.words.Tag, label}
 	row := func(by sheet.By, power sheet.Answer[unit.Power], fresh, runIn sheet.Edges) {
 		class, title, note := "", v.T("belt.by."+string(by)), ""
 		if by == rules {
@@ -207,7 +208,7 @@ func (v *beltView) forces() app.UI {
 	row(sheet.ByPlate, t.Plate.Power, t.Plate.New, t.Plate.RunIn)
 	return v.memo("forces", func() app.UI {
 		return app.Table().Class("forces").Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")), app.Th().Scope("col").Text(v.T("belt.age.used")))),
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")+", "+label), app.Th().Scope("col").Text(v.T("belt.age.used")+", "+label))),
 			app.TBody().Body(rows...),
 		)
 	}, digest...)
@@ -229,5 +230,5 @@ func (v *beltView) cell(name string, e sheet.Edges) app.UI {
 		figure, _ := v.Figure(&unit.Pull, float64(a.Value))
 		return app.Output().Name(name + end).Body(app.Data().Value(exact(float64(a.Value))).Attr("data-unit", "N").Text(figure))
 	}
-	return app.Td().Body(force("-least", e.Least), app.Text("–"), force("-most", e.Most), app.Small().Text(" "+unit.Pull.In(v.Settings.Units).Label))
+	return app.Td().Body(force("-least", e.Least), app.Text("–"), force("-most", e.Most))
 }
