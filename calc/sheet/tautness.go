@@ -88,7 +88,7 @@ func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltA
 	if len(v.Wanted) > 0 || !force.Known() || !e.Least.Known() || !e.Most.Known() {
 		return x
 	}
-	v.Value = Figure{&unit.Pull, float64(force.Value)}
+	v.Value, v.Method = Figure{&unit.Pull, float64(force.Value)}, e.Least.Steps.Method
 	reading := belt.Reading{Low: force.Low(), Value: force.Value, High: force.High()}
 	surely, _ := belt.Judge(reading, belt.Band{Low: e.Least.Low(), High: e.Most.High()})
 	if narrow, err := belt.Judge(reading, belt.Band{Low: e.Least.High(), High: e.Most.Low()}); err == nil && narrow.Tautness == belt.Taut {

@@ -50,6 +50,12 @@ func TestWhatAReadingSays(t *testing.T) {
 			t.Errorf("%s: %+v, leaning %d, %v ± %v lbf", c.name, x.Verdict, x.Lean, x.Force.Value/lbf, x.Force.Band/lbf)
 		}
 	}
+	// A verdict names where its limit comes from.
+	for _, c := range [][2]string{{"", "belt.force.bands"}, {"1 lbf", "belt.force.listed"}} {
+		if x, _ := pressed(t, "trial.a.belt-force", "9 lbf", "trial.a.belt-deflection", "3/16 in", "new.belt-listed-force", c[0]); x.Verdict.Rule != sheet.RuleTight || x.Verdict.Method != c[1] {
+			t.Errorf("%+v", x.Verdict)
+		}
+	}
 	// What is typed on a fan whose power is only guessed asks for the power.
 	x, f := pressed(t, "new.motor-power", "2.6 hp; within 40 %", "trial.a.belt-force", "3 lbf", "trial.a.belt-deflection", "3/16 in; within 1/64 in")
 	if x.Verdict.Level != sheet.Unjudged || len(x.Verdict.Wanted) == 0 || f.KeyOf(x.Verdict.Wanted[0]) != "new.motor-power" {
