@@ -75,7 +75,13 @@ func TestWhichBelt(t *testing.T) {
 
 	// Travel measured to 1/16 in, and a center as well, can't tell 0.77 in from 3/4.
 	set(t, f, "new.center-distance", "14 in", "new.travel-toward", "0.2 in")
-	x := sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil))[0]
+	fits = sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil))
+	for _, x := range fits {
+		if x.Length.Band != 0 { // which belt is chosen, not known
+			t.Errorf("%s is %v ± %v long", x.Name, x.Length.Value, x.Length.Band)
+		}
+	}
+	x := fits[0]
 	if x.Verdict.Level != sheet.Unjudged || x.Verdict.Rule != sheet.RuleInstall {
 		t.Errorf("%v left: %+v", x.Toward, x.Verdict)
 	}
@@ -224,6 +230,20 @@ func TestWhatRules(t *testing.T) {
 	}
 }
 
+// At the trial whose amps tell the power, its speed's own error cancels.
+func TestPowerOfATrialIsItsOwn(t *testing.T) {
+	f := demo(t)
+	set(t, f, "new.belts", "1", "trial.a.turns", "3 turns", "trial.a.speed", "716 rpm; within 5 %", "trial.a.amps-1", "4.4 A")
+	table := sheet.TurnsTable(f)
+	b := table.Basis
+	p := sheet.PowerAt(f, b, sheet.SpeedOf(f, table, f.Trials[0]), b.Air)
+	value(t, "power", p, float64(b.Power.Value))
+	near(t, "its band", p.Band, float64(b.Power.Band))
+	if other := sheet.PowerAt(f, b, sheet.Read("n", sheet.FromTag, &f.Target.Speed), b.Air); other.Band <= p.Band {
+		t.Errorf("at another speed ± %v, at its own ± %v", other.Band, p.Band)
+	}
+}
+
 func TestCapacity(t *testing.T) {
 	f := fan(t, checked)
 	power := tension(f).Power()
@@ -235,7 +255,14 @@ func TestCapacity(t *testing.T) {
 	if v := sheet.CapacityVerdict(share); v.Level != sheet.Watch || v.Rule != sheet.RuleCapacity {
 		t.Errorf("%+v", v)
 	}
-	set(t, f, "new.belts", "2")
+	// The most that the power may be counts, and a count is whole.
+	set(t, f, "new.motor-power", "2.6 hp; within 20 %")
+	needed := sheet.BeltsNeeded(f, tension(f).Power())
+	value(t, "belts needed", needed, 3) // 3.12 / 1.5
+	if needed.Band != 0 {
+		t.Errorf("± %v belts", needed.Band)
+	}
+	set(t, f, "new.motor-power", "2.6 hp", "new.belts", "2")
 	if v := sheet.CapacityVerdict(sheet.Capacity(f, power)); v.Level != sheet.Within {
 		t.Errorf("%+v", v)
 	}

@@ -35,7 +35,6 @@ func (t Tension) ReadForce(trial *record.Trial) Tautness {
 	var a Ask
 	p, d := Want(&a, "P", &b.Force), Want(&a, "h", &b.Deflection)
 	mark, span := Use(&a, "h₀", t.Press), Use(&a, "t", t.Span)
-	span.Band = 0 // it cancels
 	at := At{"force": p.Term, "forceOff": p.Term, "deflection": d.Term, "deflectionOff": d.Term, "span": span.Term}
 	forceOff, deflectionOff, read, pressed := unit.Force(p.Band), unit.Length(d.Band), p.V(), d.V()
 	force := Solve(&a, FromPlace, "belt.reading", at, func() (unit.Force, error) {

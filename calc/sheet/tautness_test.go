@@ -87,6 +87,12 @@ func TestAPluckedSpan(t *testing.T) {
 	if said = tension(f).Taut(f.Trials[0]); said.Verdict.Rule != sheet.RuleLoose {
 		t.Errorf("%+v", said.Verdict)
 	}
+	// A force that is surely loose, a frequency that may be within.
+	set(t, f, "trial.a.belt-force", "1 lbf; within 0 lbf", "trial.a.belt-frequency", "60 Hz; within 20 Hz")
+	if said = tension(f).Taut(f.Trials[0]); said.Verdict.Rule != sheet.RuleLoose {
+		t.Errorf("%+v", said.Verdict)
+	}
+	set(t, f, "trial.a.belt-force", "3 lbf", "trial.a.belt-frequency", "40 Hz; within 0 Hz")
 	// One that is no value blocks the other.
 	set(t, f, "trial.a.belt-frequency", "!0")
 	faulty(t, f, "garbled frequency", tension(f).Taut(f.Trials[0]).Force, "trial.a.belt-frequency")
