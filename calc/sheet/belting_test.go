@@ -75,13 +75,14 @@ func TestWhichBelt(t *testing.T) {
 
 	// Travel measured to 1/16 in, and a center as well, can't tell 0.77 in from 3/4.
 	set(t, f, "new.center-distance", "14 in", "new.travel-toward", "0.2 in")
-	fits = sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil))
-	for _, x := range fits {
+	set(t, f, "new.center-distance", "14 in; within 2 in")
+	for _, x := range sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil)) {
 		if x.Length.Band != 0 { // which belt is chosen, not known
 			t.Errorf("%s is %v ± %v long", x.Name, x.Length.Value, x.Length.Band)
 		}
 	}
-	x := fits[0]
+	set(t, f, "new.center-distance", "14 in")
+	x := sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil))[0]
 	if x.Verdict.Level != sheet.Unjudged || x.Verdict.Rule != sheet.RuleInstall {
 		t.Errorf("%v left: %+v", x.Toward, x.Verdict)
 	}

@@ -58,8 +58,7 @@ func Capacity(f *record.Fan, power Answer[unit.Power]) Answer[unit.Ratio] {
 func BeltsNeeded(f *record.Fan, power Answer[unit.Power]) Answer[unit.Ratio] {
 	var a Ask
 	p, rating := Use(&a, "P", power), Want(&a, "Pᵣ", &f.Card.Rating)
-	most := power.High()
-	p.Band = 0 // the most it may be is counted
+	most := power.High() // counted, whatever it is
 	return Solve(&a, power.From, "belt.count", At{"design": p.Term, "rating": rating.Term}, func() (unit.Ratio, error) {
 		n, err := belt.BeltsNeeded(most, rating.V())
 		return unit.Ratio(n), err
