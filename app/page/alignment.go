@@ -16,8 +16,7 @@ func (v *beltView) align() app.UI {
 	most, aim := sheet.AlignmentGap(v.set.Run)
 	verdict, read, summary := sheet.Verdict{}, false, ""
 	gap := sheet.Answer[unit.Length]{}
-	if n := len(f.Trials); n > 0 && f.Trials[n-1].Belt.Gap.State() != record.Unknown {
-		t := f.Trials[n-1]
+	if t := lastTrial(f); t != nil && t.Belt.Gap.State() != record.Unknown {
 		gap, read = sheet.Read("x", sheet.FromTrial, &t.Belt.Gap), true
 		verdict = sheet.AlignmentVerdict(t, sheet.RunAt(f, sheet.TrialTurns(t), &t.Reading))
 		summary = v.T("level." + string(levels[verdict.Level]))

@@ -61,8 +61,8 @@ func newBeltView(b *bench) beltView {
 	v := beltView{bench: b, t: sheet.TurnsTable(f)}
 	run := sheet.RunAt(f, sheet.SetTurns(f, v.t), nil)
 	v.set = sheet.TensionAt(f, v.t.Basis, run, sheet.SetSpeed(f, v.t), b.RuleMark())
-	if n := len(f.Trials); n > 0 && sheet.HasTension(f.Trials[n-1]) && !v.moving() {
-		v.last = f.Trials[n-1]
+	if t := lastTrial(f); t != nil && sheet.HasTension(t) && !v.moving() {
+		v.last = t
 		v.read = v.tensionOf(v.last)
 		v.taut = v.read.Taut(v.last)
 	}

@@ -31,10 +31,7 @@ func (v *beltView) chosen(fits []sheet.Fit) string {
 	if x.Role != sheet.Fitted || x.Name == "" {
 		return ""
 	}
-	worst, judged := firmest(x.Verdict, sheet.GrooveVerdict(&v.Fan.New))
-	if !judged {
-		return x.Name
-	}
+	worst := sheet.Worst([]sheet.Verdict{x.Verdict, sheet.GrooveVerdict(&v.Fan.New)})
 	said := v.T("level." + string(levels[worst.Level]))
 	if worst.Level != sheet.Within {
 		said += ": " + v.T("rule."+string(worst.Rule))

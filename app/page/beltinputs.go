@@ -44,6 +44,9 @@ func (v *beltView) sheaves() string {
 // shaft asks what the fan takes, where amps don't tell it.
 func (v *beltView) shaft() app.UI {
 	return v.section("shaft", v.T("section.shaft"), v.fromDrive(""), func() app.UI {
+		if v.Fan.SameWheel.Value() == record.No {
+			return v.fields("same-wheel", "target.rated-speed", "target.rated-power", "target.air-temperature")
+		}
 		return v.fields("same-wheel", "target.speed", "target.power", "target.air-temperature")
 	})
 }

@@ -37,15 +37,13 @@ func (v *driveView) addReading() {
 // The table is made anew: a handler may be older than what was typed since.
 func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(*record.Trial)) {
 	m, _ := sheet.NextMove(b.Fan, sheet.TurnsTable(b.Fan))
-	stays := m.Do == sheet.DoStay || m.Do == sheet.DoTension
-	ordered := stays || m.Do == sheet.DoOpen || m.Do == sheet.DoClose
+	ordered := m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension
 	b.Do("", func() {
-		var t *record.Trial
-		if n := len(b.Fan.Trials); n > 0 && !has(b.Fan.Trials[n-1]) && (!ordered || stays) {
-			t = b.Fan.Trials[n-1]
-		} else if t = b.Fan.NewTrial(); t == nil {
-			panic("the log is full")
-		} else {
+		t := lastTrial(b.Fan)
+		if t == nil || has(t) || ordered && (t.Turns.State() != record.Known || t.Turns.Value() != m.To) {
+			if t = b.Fan.NewTrial(); t == nil {
+				panic("the log is full")
+			}
 			if ordered {
 				b.must(record.Step(&t.Turns, m.To))
 				t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
@@ -58,6 +56,14 @@ func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(
 		b.open["readings"], b.open["reading "+t.ID] = true, true
 		b.focus(widget.ID("trial." + t.ID + "." + field))
 	})
+}
+
+// lastTrial returns the latest trial, or nil.
+func lastTrial(f *record.Fan) *record.Trial {
+	if n := len(f.Trials); n > 0 {
+		return f.Trials[n-1]
+	}
+	return nil
 }
 
 func (v *driveView) reading(i int, t *record.Trial) app.UI {

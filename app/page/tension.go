@@ -132,8 +132,8 @@ func (v *beltView) below() app.UI {
 // then is what comes after a belt was set, with the date to come back.
 func (v *beltView) then() app.UI {
 	when := v.T("belt.back")
-	if n := len(v.Fan.Trials); n > 0 {
-		if at, ok := sheet.LookAgain(v.Fan.Trials[n-1]); ok {
+	if t := lastTrial(v.Fan); t != nil {
+		if at, ok := sheet.LookAgain(t); ok {
 			when = v.T("belt.back.by", "date", at.Format("2006-01-02"))
 		}
 	}

@@ -24,9 +24,10 @@ type Run struct {
 }
 
 // SetTurns answers with the setting that the belt is to be tensioned at: the one
-// to set, or where the sheave stands while none is known.
+// to set, or where the sheave stands while none is known or something is to be
+// settled at it first.
 func SetTurns(f *record.Fan, t Table) Answer[unit.Turns] {
-	if t.Set >= 0 {
+	if m, _ := NextMove(f, t); t.Set >= 0 && m.Do != DoHold && m.Do != DoTension && m.Do != DoCheck {
 		return Setting(t.Rows[t.Set].Turns)
 	}
 	return NowTurns(f)

@@ -231,6 +231,22 @@ func TestWhatRules(t *testing.T) {
 	}
 }
 
+// A setting that was only ordered is where the sheave stands once a belt was read at
+// it; a slipping belt is tensioned where it slips.
+func TestWhereTheBeltIsSet(t *testing.T) {
+	f := demo(t)
+	set(t, f, "trial.a.turns", "3 turns; computed")
+	value(t, "ordered", sheet.NowTurns(f), 0)
+	set(t, f, "trial.a.belt-force", "2.4 lbf")
+	value(t, "tensioned", sheet.NowTurns(f), 3)
+	set(t, f, "trial.a.speed", "640 rpm")
+	table := sheet.TurnsTable(f)
+	if m, _ := sheet.NextMove(f, table); m.Do != sheet.DoTension || table.Set == 6 {
+		t.Fatalf("%+v, row %d", m, table.Set)
+	}
+	value(t, "slipping", sheet.SetTurns(f, table), 3)
+}
+
 // At the trial whose amps tell the power, its speed's own error cancels.
 func TestPowerOfATrialIsItsOwn(t *testing.T) {
 	f := demo(t)

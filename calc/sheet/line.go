@@ -48,7 +48,7 @@ func NowTurns(f *record.Fan) Answer[unit.Turns] {
 // had computed for it: nothing says yet that a hand has set it.
 func ordered(t *record.Trial) bool {
 	r := &t.Reading
-	return t.Turns.Basis() == record.Computed && !known(&r.Speed) && !known(&r.MotorTach) && !clamped(r)
+	return t.Turns.Basis() == record.Computed && !known(&r.Speed) && !known(&r.MotorTach) && !clamped(r) && !HasTension(t)
 }
 
 // NewSpeedAt answers with the new fan's speed when its sheave is open by
