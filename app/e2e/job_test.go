@@ -5,6 +5,7 @@ package e2e
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -351,4 +352,14 @@ func TestNumbersOfAnotherLanguage(t *testing.T) {
 	tab.AwaitValue("old.fan-speed", 1.725*3.4/8.6, 1e-9, "rpm")
 	tab.Click(`button[name="old.motor-speed other"]`)
 	tab.AwaitValue("old.fan-speed", 1725*3.4/8.6, 1e-9, "rpm")
+}
+
+// What is missing is one tap away, on another page too.
+func TestJumpsToAnotherPage(t *testing.T) {
+	link, _, _ := strings.Cut(strings.Replace(filled, "&target.power=1.15hp", "", 1), "&hood.")
+	tab := NewPhone(t).Open("/drive/" + link)
+	tab.Click(`button[name="to amps target.power"]`)
+	tab.Await(`location.pathname === "/airflow/" && document.activeElement.name === "target.power"`)
+	tab.Keys("1.15")
+	tab.Await(`document.querySelector("output[name='new.amps'] data")`)
 }

@@ -32,6 +32,7 @@ type bench struct {
 	long     bool   // the record is too long for one
 	title    string // as the browser shows it
 	typing   string // the field that has the focus
+	bound    string // the field that a jump to another page leads to
 
 	arrival  *arrival                 // a file that was chosen
 	briefs   map[string]brief         // of kept fans

@@ -220,9 +220,3 @@ func (b *bench) wanted(name string, ps []record.Place, most int) app.UI {
 		return app.Li().Class("more").Text(strings.TrimSpace(b.others(len(ps) - most)))
 	}))
 }
-
-// jump opens the section a field stands in and moves the focus there.
-func (b *bench) jump(key string) {
-	b.unfold(key)
-	b.focus(widget.ID(key))
-}

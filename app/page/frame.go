@@ -39,7 +39,7 @@ func (l *leaf) OnNav(ctx app.Context) {
 		b.count("")
 	}
 	b.Reload()
-	if b.visited {
+	if !b.follow(ctx) && b.visited {
 		b.focus("main")
 	}
 	b.visited = true

@@ -213,6 +213,14 @@ func braces(path string) []string {
 	return all
 }
 
+func TestEverySectionHasAPage(t *testing.T) {
+	for _, p := range parts {
+		if homes[p.id] == "" {
+			t.Errorf("no page is known for section %s", p.id)
+		}
+	}
+}
+
 func TestEveryFieldOfASectionIsAPlace(t *testing.T) {
 	b := newBench(store.Memory(), "en-US")
 	for _, p := range parts {
