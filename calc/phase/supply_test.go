@@ -154,7 +154,7 @@ func TestPlateOnSystem(t *testing.T) {
 		want           phase.Standing
 	}{
 		{208, 208, phase.Within}, {200, 208, phase.Within}, {230, 208, phase.Watch}, {232, 208, phase.Stop}, {460, 208, phase.Stop},
-		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {218.5, 240, phase.Watch}, {217.8, 240, phase.Stop}, {200, 240, phase.Stop},
+		{230, 240, phase.Within}, {240, 240, phase.Within}, {220, 240, phase.Watch}, {218.5, 240, phase.Watch}, {218, 240, phase.Stop}, {200, 240, phase.Stop},
 		{460, 480, phase.Within}, {440, 480, phase.Watch}, {230, 480, phase.Stop}, {575, 600, phase.Within},
 	} {
 		if got := check.Value[phase.Standing](t)(phase.PlateOnSystem(test.plate, test.nominal)); got != test.want {

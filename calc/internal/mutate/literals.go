@@ -80,6 +80,8 @@ var indifferent = []struct{ file, line, why string }{
 	{"calc/belt/belt.go", "math.Sqrt((§1-sin)", "the solver's slope: it ends at the same root"},
 	{"calc/belt/belt.go", "(1-sin)*(§1+sin)", "the solver's slope: it ends at the same root"},
 	{"calc/belt/belt.go", "§32*r*r > 1", "what is refused here is refused below too"},
+	{"calc/belt/fit.go", "int(max(n, §1))", "a whole number of belts"},
+	{"calc/raceway/drop.go", "min(float64(powerFactor), §1)", "a bound for what rounding leaves above it"},
 	{"calc/drive/motor.go", "mostPoles = §16", "a whole number of poles"},
 	{"calc/phase/meter.go", "m.Floor * §2", "twice is far from an overflow"},
 	{"calc/phase/phase.go", "unit.Percent), §5)", "a bound for what rounding leaves above it"},
