@@ -73,7 +73,7 @@ var spanishMethods = map[string]string{
 	"valid.belt.shaft.static":      "En reposo; θ en la polea menor.",
 	"valid.belt.shaft.running":     "Sin tensión centrífuga, que no carga a ninguna polea.",
 	"valid.belt.shaft.overhung":    "Bandas en V; el factor es de memoria. Para comparar.",
-	"valid.belt.reading":           "Deflexiones cerca de 1/64 del tramo.",
+	"valid.belt.reading":           "Deflexiones cerca de 1/64 del tramo; ninguna mayor que 1/16 de él.",
 	"valid.belt.reading.frequency": "Una cuerda; masa pesada, o típica a 15 % (de memoria).",
 	"valid.belt.verdict":           "No se da donde el error de la lectura podría voltearlo.",
 	"valid.belt.align":             "Regla apoyada en una polea, se lee en la otra.",
