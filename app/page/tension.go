@@ -70,22 +70,25 @@ func (v *beltView) order() (words, gives string, wanted []record.Place) {
 	}
 	figure, label := v.Figure(&unit.Pull, float64(x.Force.Value))
 	gives = v.T("belt.gives", "read", figure, "band", v.Difference(&unit.Pull, float64(x.Force.Band)), "unit", label, "force", asked, "h", v.marked(t.Press.Value))
-	return v.T(moves[x.Lean][x.Verdict.Level != sheet.Unjudged] + after(x.Lean, age)), gives, nil
+	return v.told(x, age), gives, nil
 }
 
-// moves names the sentence for a reading, sure or not.
-var moves = map[sheet.Lean]map[bool]string{
-	sheet.LeanLoose: {true: "belt.loose", false: "belt.loose.maybe"},
-	sheet.LeanTight: {true: "belt.tight", false: "belt.tight.maybe"},
-	sheet.LeanNone:  {true: "belt.taut", false: "belt.taut.maybe"},
-}
-
-// after tells a belt that is left as it is by its age: a new one is to be run.
-func after(lean sheet.Lean, age record.BeltAge) string {
-	if lean == sheet.LeanNone {
-		return "." + string(age)
+// told words what to do about a reading that leans one way, sure or not. A belt that
+// is left as it is goes on by its age: a new one is to be run.
+func (v *beltView) told(x sheet.Tautness, age record.BeltAge) string {
+	switch sure := x.Verdict.Level != sheet.Unjudged; {
+	case x.Lean == sheet.LeanLoose && sure:
+		return v.T("belt.loose")
+	case x.Lean == sheet.LeanLoose:
+		return v.T("belt.loose.maybe")
+	case x.Lean == sheet.LeanTight && sure:
+		return v.T("belt.tight")
+	case x.Lean == sheet.LeanTight:
+		return v.T("belt.tight.maybe")
+	case sure:
+		return v.T("belt.taut." + string(age))
 	}
-	return ""
+	return v.T("belt.taut.maybe." + string(age))
 }
 
 // pull writes the force between two edges.

@@ -112,10 +112,18 @@ var tensionAnswers = map[string]answer{
 		return spread(must(belt.ReadFrequency(In[unit.LinearMass](c, "mass"), In[unit.Ratio](c, "spread"), In[unit.Length](c, "span"),
 			In[unit.Frequency](c, "f"), In[unit.Frequency](c, "f_off"), In[unit.Force](c, "stiffness"))))
 	},
+	"C29": mark, "C30": mark,
+	"C31": func(c Case) Results {
+		return Results{"at": must(belt.ForceAt(In[unit.Force](c, "force"), In[unit.Length](c, "deflection"), In[unit.Length](c, "span")))}
+	},
 	"C17": func(c Case) Results {
 		exact, rule := must(belt.DeflectionDistance(In[unit.Length](c, "span"))), must(belt.DeflectionByMetricRule(In[unit.Length](c, "span")))
 		return Results{"exact": exact, "rule": rule, "difference": unit.Ratio(rule/exact) - 1}
 	},
+}
+
+func mark(c Case) Results {
+	return Results{"mark": must(belt.DeflectionMark(In[unit.Length](c, "span"), In[unit.Length](c, "step")))}
 }
 
 func spread(r belt.Reading) Results {
