@@ -16,6 +16,7 @@ var pages = []struct {
 	{"/", func() app.Composer { return page.NewHome() }},
 	{"/drive/", func() app.Composer { return page.NewDrive() }},
 	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
+	{"/power/", func() app.Composer { return page.NewPower() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

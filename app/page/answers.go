@@ -175,5 +175,5 @@ var scales = map[string]unit.Scale{
 	"length": unit.Shop, "speed": unit.Rotation, "velocity": unit.Airspeed, "airflow": unit.Airflow,
 	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
 	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
-	"angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
+	"apparent power": unit.Apparent, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
 }

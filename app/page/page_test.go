@@ -25,6 +25,7 @@ var states = []string{
 	"new.sheave=adjustable&new.anchor-turns=0turns&new.anchor-pitch=3in&new.second-anchor-turns=5turns&new.second-anchor-pitch=4in",
 	"old.motor-speed=?&old.motor-sheave=?&old.motor-sheave-outside=3.5in;guessed&old.section=A&new.turns=!closed?",
 	"hood.listing=unlisted&hood.kind=wall&hood.duty=heavy&hood.length=8ft&hood.duct-width=18in&hood.duct-height=12in&hood.airflow=3000cfm&hood.makeup-airflow=2500cfm&hood.space-pressure=0.03inwg",
+	powerStates[0], powerStates[1], powerStates[2], powerStates[3], powerStates[4], powerStates[5],
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
 }
 
@@ -33,7 +34,7 @@ func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "load"} {
 		b.open[id] = true
 	}
 	for k, p := range b.Fan.Places() {
@@ -56,7 +57,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewPower(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()

@@ -31,18 +31,26 @@ func (v *driveView) readings() app.UI {
 func (v *driveView) addReading() {
 	m, _ := sheet.NextMove(v.Fan, v.t)
 	v.Do("", func() {
-		t := v.Fan.NewTrial()
-		if t == nil {
-			panic("the log is full")
-		}
+		t := v.startTrial()
 		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension {
 			v.must(record.Step(&t.Turns, m.To))
 			t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
 		}
-		v.must(t.At.Set(v.now()))
 		v.open["reading "+t.ID] = true
 		v.focus(widget.ID("trial." + t.ID + ".speed"))
 	})
+}
+
+// startTrial starts a reading with what is known of it before anything is read: its
+// time, and how the leads stand.
+func (b *bench) startTrial() *record.Trial {
+	t := b.Fan.NewTrial()
+	if t == nil {
+		panic("the log is full")
+	}
+	b.must(t.At.Set(b.now()))
+	b.must(t.Leads.Set(b.Fan.New.Leads.Text()))
+	return t
 }
 
 func (v *driveView) reading(i int, t *record.Trial) app.UI {

@@ -143,6 +143,27 @@ func Amplification(volts, amps Unbalance) Answer[unit.Ratio] {
 	})
 }
 
+// A Made is how what a motor makes of its supply compares with the usual.
+type Made string
+
+// What a motor may make of its supply.
+const (
+	MadeLess  Made = "less"
+	MadeUsual Made = "usual" // the volts account for the amps
+	MadeMore  Made = "more"  // they do not
+)
+
+// MadeOf compares an amplification with the usual, as far as its band lets it.
+func MadeOf(k Answer[unit.Ratio]) Made {
+	switch {
+	case k.Low() > phase.AmplificationHigh:
+		return MadeMore
+	case k.High() < phase.AmplificationLow:
+		return MadeLess
+	}
+	return MadeUsual
+}
+
 // Derating answers with the share of plate power that an unbalanced supply leaves a
 // motor.
 func Derating(volts Unbalance) Answer[unit.Ratio] {

@@ -12,7 +12,7 @@ func Apparent(f *record.Fan, r *record.Reading) Answer[unit.ApparentPower] {
 	var a Ask
 	v, i := Use(&a, "V", LineVolts(f, r)), Use(&a, "I", LineAmps(f, r))
 	at := At{"v": v.Term, "i": i.Term}
-	if threePhase(f) {
+	if ThreePhase(f) {
 		return Solve(&a, FromPlace, "phase.power.apparent", at, func() (unit.ApparentPower, error) { return phase.Apparent(v.V(), i.V()) })
 	}
 	return Solve(&a, FromPlace, "phase.power.single", at, func() (unit.ApparentPower, error) { return phase.ApparentSinglePhase(v.V(), i.V()) })

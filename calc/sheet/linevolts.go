@@ -6,16 +6,16 @@ import (
 	"roofside/calc/unit"
 )
 
-// threePhase tells whether three legs and three pairs can be read at a motor of a
+// ThreePhase tells whether three legs and three pairs can be read at a motor of a
 // supply. A drive's input and output are three phases.
-func threePhase(f *record.Fan) bool {
+func ThreePhase(f *record.Fan) bool {
 	use, err := phase.CheckUse(phase.CheckLostPhase, phase.Supply(f.Supply.Value()))
 	return err == nil && use != phase.UseNo
 }
 
 // LineVolts answers with the average voltage of a reading, or the one there is.
 func LineVolts(f *record.Fan, r *record.Reading) Answer[unit.Voltage] {
-	if threePhase(f) {
+	if ThreePhase(f) {
 		return VoltsMean(r)
 	}
 	return Read("V", FromPlace, &r.Volts[0])
@@ -23,7 +23,7 @@ func LineVolts(f *record.Fan, r *record.Reading) Answer[unit.Voltage] {
 
 // LineAmps answers with the average current of a reading, or the one there is.
 func LineAmps(f *record.Fan, r *record.Reading) Answer[unit.Current] {
-	if threePhase(f) {
+	if ThreePhase(f) {
 		return AmpsMean(r)
 	}
 	return LegAmps(r, 0)

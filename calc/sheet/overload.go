@@ -16,12 +16,14 @@ type Overload struct {
 	AfterFailure Answer[unit.Current] // at most, only after a documented failure to start or to carry the load
 	Dial         Answer[unit.Current] // what the relay is dialed to
 	Small        bool                 // not more than 1 hp: another rule of the code
+	AsksRise     bool                 // a plate marked with a low temperature rise would allow more
 	Verdict      Verdict              // of the dial as it stands
 }
 
 // OverloadOf answers with what a motor's overload protection may be set to.
 func OverloadOf(s *record.Side) Overload {
 	o := Overload{Dial: Read("Iₙ", FromPlate, &s.MotorAmps)}
+	o.AsksRise = s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() < phase.ServiceFactorLeast
 	o.Small = s.MotorPower.State() == record.Known && s.MotorPower.Value() <= small*(1+slack)
 	if !o.Small {
 		o.Trip = overload(s, func(c phase.Overload) unit.Current { return c.Trip })

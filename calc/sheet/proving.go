@@ -78,7 +78,7 @@ func Prove(f *record.Fan) Proof {
 // read takes from the reading all that it says.
 func (p *Proof) read(f *record.Fan) {
 	s, r := p.Side, p.Reading
-	p.Three = threePhase(f)
+	p.Three = ThreePhase(f)
 	p.LineVolts, p.LineAmps = LineVolts(f, r), LineAmps(f, r)
 	p.PlateVolts, p.System = PlateVolts(f, s, r), SystemVolts(f, r)
 	p.OfPlateVolts, p.OfSystem, p.OfPlateSystem = PlateVoltsVerdict(p.PlateVolts), SystemVerdict(f, r), PlateSystemVerdict(s, p.System)
@@ -147,7 +147,7 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next = StepExchange
 	case p.faulty(all):
 		p.Next = StepFault
-	case p.New && len(volts) > 0:
+	case p.New && len(volts) > 0 && len(p.Roll.Trials) < 2: // a roll goes by the volts it began with
 		p.Next, p.Wanted = StepVolts, volts
 	case p.New && p.OfRotation.Level != Within:
 		p.Next, p.Wanted = StepRotation, p.OfRotation.Wanted
@@ -157,7 +157,7 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next, p.Wanted = StepAmps, p.Roll.Wanted
 	case p.Roll.Known:
 		p.Next = StepCause
-	case p.New && rolls(f) && p.Roll.Before == phase.BeforeNothing && (p.Amps.Verdict.Level == Watch || len(p.Roll.Trials) == 2):
+	case p.New && Rolls(f) && p.Roll.Before == phase.BeforeNothing && (p.Amps.Verdict.Level == Watch || len(p.Roll.Trials) == 2):
 		p.Next = StepRoll
 	default:
 		p.Next, p.Wanted = StepVerdict, p.Worst.Wanted
@@ -204,8 +204,8 @@ func (p *Proof) unread() (volts, amps []record.Place) {
 	return volts, amps
 }
 
-// rolls tells whether a lead roll says anything on a supply.
-func rolls(f *record.Fan) bool {
+// Rolls tells whether a lead roll says anything on a supply.
+func Rolls(f *record.Fan) bool {
 	use, err := phase.CheckUse(phase.CheckRoll, phase.Supply(f.Supply.Value()))
 	return err == nil && use != phase.UseNo
 }
