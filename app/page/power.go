@@ -63,7 +63,7 @@ func (v *powerView) headline() app.UI {
 	)
 }
 
-// gives names the reading that is judged, and its unbalance.
+// gives names the reading that is judged, and its averages.
 func (v *powerView) gives() string {
 	p := &v.p
 	if !p.Taken {
@@ -73,11 +73,11 @@ func (v *powerView) gives() string {
 	if p.Trial != nil {
 		s = v.side("trial." + p.Trial.ID + ".")
 	}
-	if p.Volts.Share.Known() {
-		s += " · " + v.T("power.volts", "share", v.share(p.Volts.Share))
+	if p.LineVolts.Known() && p.VoltsAt == p.Reading {
+		s += " · " + v.volts(p.LineVolts)
 	}
-	if p.Amps.Share.Known() {
-		s += " · " + v.T("power.amps", "share", v.share(p.Amps.Share))
+	if p.LineAmps.Known() {
+		s += " · " + v.amps(p.LineAmps)
 	}
 	return s
 }
@@ -93,8 +93,10 @@ func (v *powerView) foot() app.UI {
 		return v.way("readings", "add-reading", v.T("readings.add"))
 	case sheet.StepExchange:
 		return v.way("rotation", "exchanged", v.T("section.rotation"))
-	case sheet.StepRoll, sheet.StepCause:
+	case sheet.StepRoll:
 		return v.way("roll", "roll-next", v.T("section.roll"))
+	case sheet.StepCause:
+		return v.way("roll", "roll-says", v.T("section.roll"))
 	default:
 		wanted := p.Wanted
 		if p.Fault != nil && p.Fault.Place != nil {
@@ -103,7 +105,8 @@ func (v *powerView) foot() app.UI {
 		if len(wanted) > 0 {
 			return v.bench.wanted("power", wanted, 1)
 		}
-		return v.brief("power", p.Worst).UI()
+		key := v.keyOf(&p.Reading.Volts[0])
+		return v.way(sectionOf(key), widget.ID(key), v.T("section.electrical"))
 	}
 }
 
@@ -122,6 +125,9 @@ func (v *powerView) next() string {
 	case sheet.StepLost:
 		return v.lost()
 	case sheet.StepFault:
+		if p.Fault.Place != nil {
+			return v.T("power.next.fault", "place", lowerFirst(v.full(v.keyOf(p.Fault.Place))))
+		}
 		return v.faulty(p.Fault)
 	case sheet.StepVerdict:
 		if p.Worst.Level == sheet.Within {
@@ -170,7 +176,7 @@ func (v *powerView) below() app.UI {
 	switch p.Next {
 	case sheet.StepLost:
 		body = append(body, v.verdict("lost", p.OfLost).UI())
-		say("power.lost." + string(p.Lost.Loss) + ".do")
+		body = append(body, app.P().Class("follow").Text(v.T("power.lost."+string(p.Lost.Loss)+".do", "leg", v.whole(int(p.Lost.Leg)))))
 	case sheet.StepExchange:
 		say("swap." + string(sheet.Reversal(v.Fan)))
 	case sheet.StepRotation:
@@ -179,9 +185,16 @@ func (v *powerView) below() app.UI {
 		say("roll.how")
 	case sheet.StepCause:
 		say("roll.do." + string(p.Roll.Found.Cause))
-	}
-	if p.Taken && p.Next != sheet.StepLost && (p.Worst.Level >= sheet.Watch || p.Next == sheet.StepVerdict) {
-		body = append(body, v.verdict("power", p.Worst).UI())
+	case sheet.StepFault:
+		body = append(body, app.P().Class("follow").Text(v.faulty(p.Fault)))
+	case sheet.StepVerdict:
+		if p.Worst.Level != sheet.Within {
+			body = append(body, v.verdict("power", p.Worst).UI())
+		}
+	default:
+		if p.Taken && p.Worst.Level >= sheet.Watch {
+			body = append(body, v.verdict("power", p.Worst).UI())
+		}
 	}
 	return app.Div().Class("below").Body(body...)
 }
@@ -205,7 +218,7 @@ func (v *powerView) ofVolts() app.UI {
 		answer(v.bench, shown{name: "volts.of-plate", scale: &unit.Share, verdict: &p.OfPlateVolts}, p.PlateVolts),
 	)
 	if p.System.Known() {
-		list = append(list, answer(v.bench, shown{name: "volts.system", scale: &unit.Potential, verdict: &p.OfSystem}, p.System))
+		list = append(list, answer(v.bench, shown{name: "volts.system", scale: &unit.Potential, verdict: doubtful(p.OfSystem)}, p.System))
 		if p.OfPlateSystem.Level >= sheet.Watch {
 			list = append(list, v.verdict("volts.plate", p.OfPlateSystem).UI())
 		}
@@ -216,10 +229,13 @@ func (v *powerView) ofVolts() app.UI {
 func (v *powerView) ofAmps() app.UI {
 	p := &v.p
 	list := []app.UI{app.H2().Text(v.T("power.of.amps"))}
+	if v.dead() {
+		return app.Section().Class("list").Body(append(list, v.legs("amps"))...)
+	}
 	if p.Three && p.OfLost.Level != sheet.Within {
 		list = append(list, v.verdict("amps.lost", p.OfLost).UI())
 	}
-	if p.Three && p.OfLost.Level != sheet.Stop {
+	if p.Three {
 		list = append(list, answer(v.bench, shown{name: "amps.unbalance", scale: &unit.Share, verdict: &p.Amps.Verdict, apart: v.farthest(p.Amps, "amps")}, p.Amps.Share))
 	}
 	list = append(list, answer(v.bench, shown{name: "amps.line", scale: &unit.Amperage, verdict: &p.OfLegs}, p.LineAmps))
@@ -228,6 +244,9 @@ func (v *powerView) ofAmps() app.UI {
 	}
 	return app.Section().Class("list").Body(append(list, v.asks(sheet.RuleDoubleAmps, sheet.RuleHalfAmps), v.legs("amps"))...)
 }
+
+// dead tells whether a phase is lost: then amps are used for nothing.
+func (v *powerView) dead() bool { return v.p.Three && v.p.OfLost.Level == sheet.Stop }
 
 // asks shows what looks like another connection of the leads.
 func (v *powerView) asks(rules ...sheet.Rule) app.UI {
@@ -250,7 +269,7 @@ func (v *powerView) farthest(u sheet.Unbalance, of string) string {
 	if !u.Certain {
 		key = "power.perhaps"
 	}
-	return v.T(key, "leg", v.leg(of, int(u.Leg)-1))
+	return v.T(key, "leg", lowerFirst(v.leg(of, int(u.Leg)-1)))
 }
 
 func (v *powerView) leg(of string, i int) string {
@@ -265,6 +284,9 @@ func (v *powerView) ofLoad() app.UI {
 	output := f.Supply.Value() == record.Inverter
 	return v.section("load", v.T("section.load"), "", func() app.UI {
 		var list []app.UI
+		if v.dead() {
+			return app.Div().Class("list").Body(app.P().Class("field-note").Text(v.T("power.dead")))
+		}
 		if output {
 			return app.Div().Class("list").Body(app.P().Class("field-note").Text(v.T("supply.drive")))
 		}

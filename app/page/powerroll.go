@@ -21,9 +21,9 @@ func (v *powerView) roll() app.UI {
 	return v.section("roll", v.T("section.roll"), v.rollSummary(r), func() app.UI {
 		return app.Div().Body(
 			app.P().Class("field-note").Text(v.T("roll.what")),
-			app.Div().Body(v.rollSays(r)...),
+			app.Div().ID("roll-says").TabIndex(-1).Body(v.rollSays(r)...),
 			app.Div().Body(app.If(len(r.Trials) > 1, func() app.UI { return v.rollTable(r) })),
-			app.Div().Body(app.If(r.Before == phase.BeforeNothing && v.Fan.Trials != nil, func() app.UI {
+			app.Div().Body(app.If(r.Before == phase.BeforeNothing && !r.Known, func() app.UI {
 				return app.Div().Body(
 					app.P().Class("stepwise").Text(v.T("roll.how")),
 					widget.Button("roll next", v.T("roll.moved", "leads", leads(sheet.Moved(sheet.LeadsNow(v.Fan)))), "wide", v.guarded(v.rolled)).ID("roll-next"),
@@ -137,10 +137,14 @@ func (v *powerView) legs(of string) app.UI {
 	if of == "amps" {
 		u, bound, scale = p.Amps, phase.CurrentUnbalanceMost, &unit.Amperage
 	}
-	if !p.Three || !u.Share.Known() && !(of == "amps" && p.OfLost.Level == sheet.Stop) {
+	lost := of == "amps" && v.dead()
+	if !p.Three || !u.Share.Known() && !lost {
 		return app.Div()
 	}
-	bars, mean := sheet.Around(p.Reading, of == "volts")
+	bars, mean := sheet.Around(p.VoltsAt, true)
+	if of == "amps" {
+		bars, mean = sheet.Around(p.Reading, false)
+	}
 	limit, average := v.figure(sheet.Figure{Scale: &unit.Share, Base: float64(bound)}), v.figure(sheet.Figure{Scale: scale, Base: mean})
 	l := picture.Legs{
 		Limit: float64(bound), Class: "watch",
@@ -148,10 +152,13 @@ func (v *powerView) legs(of string) app.UI {
 		ReadingHead: v.T("picture.reading"), OffHead: v.T("picture.off"), Farthest: v.T("roll.far"),
 		Title: v.T("picture.legs." + of), Description: v.T("picture.legs.says", "average", average, "limit", limit),
 	}
-	digest := []string{l.AverageText, l.LimitText, l.Title}
+	if lost { // no unbalance to speak of
+		l.Limit, l.LimitText, l.Description = 0, "", v.lost()
+	}
+	digest := []string{l.Description, l.AverageText, l.LimitText, l.Title}
 	for i, b := range bars {
 		l.Bars[i] = picture.Bar{
-			Off: b.Off, Low: b.Low, High: b.High, Far: u.Leg == phase.Leg(i+1) || p.OfLost.Level == sheet.Stop && of == "amps" && p.Lost.Leg == phase.Leg(i+1),
+			Off: b.Off, Low: b.Low, High: b.High, Far: u.Leg == phase.Leg(i+1) || lost && p.Lost.Leg == phase.Leg(i+1),
 			Label: v.leg(of, i), ReadingText: v.figure(sheet.Figure{Scale: scale, Base: b.Reading}), OffText: v.Signed(&unit.Share, b.Off),
 		}
 		digest = append(digest, exact(b.Off), exact(b.Low), exact(b.High), l.Bars[i].ReadingText, boolean(l.Bars[i].Far))

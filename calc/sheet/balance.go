@@ -131,13 +131,16 @@ func (u Unbalance) judged(rule Rule, method string, bound unit.Ratio) Verdict {
 }
 
 // Amplification answers with the unbalance of amps over that of volts: what the
-// motor makes of its supply. Volts that may be in balance give none.
+// motor makes of its supply. Where either may be in balance there is none.
 func Amplification(volts, amps Unbalance) Answer[unit.Ratio] {
 	var a Ask
 	i, v := Use(&a, "uI", amps.Share), Use(&a, "uV", volts.Share)
 	return Solve(&a, FromPlace, "phase.amplification", At{"current": i.Term, "voltage": v.Term}, func() (unit.Ratio, error) {
-		if volts.found.Low <= 0 {
+		switch {
+		case volts.found.Low <= 0:
 			return 0, limit.Break("voltage", limit.TooCoarse)
+		case amps.found.Low <= 0:
+			return 0, limit.Break("current", limit.TooCoarse)
 		}
 		return phase.Amplification(i.V(), v.V())
 	})

@@ -14,8 +14,12 @@ func ThreePhase(f *record.Fan) bool {
 }
 
 // LineVolts answers with the average voltage of a reading, or the one there is.
+// Three that can't belong together have no average.
 func LineVolts(f *record.Fan, r *record.Reading) Answer[unit.Voltage] {
 	if ThreePhase(f) {
+		if u := VoltsUnbalance(r).Share; u.Fault != nil {
+			return Answer[unit.Voltage]{Fault: u.Fault}
+		}
 		return VoltsMean(r)
 	}
 	return Read("V", FromPlace, &r.Volts[0])
@@ -104,12 +108,12 @@ func PlateSystemVerdict(s *record.Side, system Answer[unit.Voltage]) Verdict {
 // ConnectionVerdicts asks about the motor's connection, high voltage or low, where
 // volts or amps lie near twice or half the plate's. Half the amps may also be a
 // light load.
-func ConnectionVerdicts(f *record.Fan, s *record.Side, r *record.Reading) []Verdict {
+func ConnectionVerdicts(f *record.Fan, s *record.Side, volts, amps *record.Reading) []Verdict {
 	var all []Verdict
-	if hint, ok := connection(LineVolts(f, r), &s.MotorVolts); ok {
+	if hint, ok := connection(LineVolts(f, volts), &s.MotorVolts); ok {
 		all = append(all, Verdict{Level: Watch, Rule: connectionRules[hint][0], Method: "phase.connection"})
 	}
-	switch hint, ok := connection(LineAmps(f, r), &s.MotorAmps); {
+	switch hint, ok := connection(LineAmps(f, amps), &s.MotorAmps); {
 	case ok && hint == phase.ConnectionDouble:
 		all = append(all, Verdict{Level: Watch, Rule: connectionRules[hint][1], Method: "phase.connection"})
 	case ok:

@@ -22,7 +22,7 @@ type Overload struct {
 
 // OverloadOf answers with what a motor's overload protection may be set to.
 func OverloadOf(s *record.Side) Overload {
-	o := Overload{Dial: Read("Iₙ", FromPlate, &s.MotorAmps)}
+	o := Overload{Dial: Read("Iₙ", FromPlace, &s.MotorAmps)}
 	o.AsksRise = s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() < phase.ServiceFactorLeast
 	o.Small = s.MotorPower.State() == record.Known && s.MotorPower.Value() <= small*(1+slack)
 	if !o.Small {
@@ -51,7 +51,7 @@ func overload(s *record.Side, of func(phase.Overload) unit.Current) Answer[unit.
 		at["serviceFactor"] = factor.Term
 		class = func() (phase.OverloadClass, error) { return phase.OverloadClassOf(factor.V()) }
 	}
-	return Solve(&a, FromPlate, "phase.overload", at, func() (unit.Current, error) {
+	return Solve(&a, FromPlace, "phase.overload", at, func() (unit.Current, error) {
 		c, err := class()
 		if err != nil {
 			return 0, err

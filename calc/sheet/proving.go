@@ -37,6 +37,8 @@ type Proof struct {
 	Three bool // there are three legs and three pairs to read
 	New   bool // it is the new fan's
 
+	VoltsAt *record.Reading // where the volts were read: a roll goes by those it began with
+
 	Lost       phase.Lost
 	LineVolts  Answer[unit.Voltage]
 	LineAmps   Answer[unit.Current]
@@ -79,27 +81,31 @@ func Prove(f *record.Fan) Proof {
 func (p *Proof) read(f *record.Fan) {
 	s, r := p.Side, p.Reading
 	p.Three = ThreePhase(f)
-	p.LineVolts, p.LineAmps = LineVolts(f, r), LineAmps(f, r)
-	p.PlateVolts, p.System = PlateVolts(f, s, r), SystemVolts(f, r)
-	p.OfPlateVolts, p.OfSystem, p.OfPlateSystem = PlateVoltsVerdict(p.PlateVolts), SystemVerdict(f, r), PlateSystemVerdict(s, p.System)
+	if p.New && Rolls(f) {
+		p.Roll = LeadRoll(f)
+	}
+	p.VoltsAt = r
+	if t := p.Roll.Trials; len(t) > 1 && t[len(t)-1] == p.Trial && !volted(r) {
+		p.VoltsAt = &t[0].Reading
+	}
+	v := p.VoltsAt
+	p.LineVolts, p.LineAmps = LineVolts(f, v), LineAmps(f, r)
+	p.PlateVolts, p.System = PlateVolts(f, s, v), SystemVolts(f, v)
+	p.OfPlateVolts, p.OfSystem, p.OfPlateSystem = PlateVoltsVerdict(p.PlateVolts), SystemVerdict(f, v), PlateSystemVerdict(s, p.System)
 	p.OfLegs = legVerdict(f, s, r)
-	p.Asks = ConnectionVerdicts(f, s, r)
+	p.Asks = ConnectionVerdicts(f, s, v, r)
 	if !p.Three {
 		return
 	}
 	p.Lost, p.OfLost = LostPhase(r), LostVerdict(r)
-	p.Volts, p.Amps = VoltsUnbalance(r), AmpsUnbalance(f, s, r)
+	p.Volts, p.Amps = VoltsUnbalance(v), AmpsUnbalance(f, s, r)
 	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
 		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
 	}
-	if !ampsTellLoad(f) {
-		return
-	}
-	p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
-	p.Headroom = Headroom(p.Load, p.Derating)
-	p.OfHeadroom = HeadroomVerdict(p.Headroom)
-	if p.New {
-		p.Roll = LeadRoll(f)
+	if ampsTellLoad(f) {
+		p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
+		p.Headroom = Headroom(p.Load, p.Derating)
+		p.OfHeadroom = HeadroomVerdict(p.Headroom)
 	}
 }
 
@@ -147,7 +153,7 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next = StepExchange
 	case p.faulty(all):
 		p.Next = StepFault
-	case p.New && len(volts) > 0 && len(p.Roll.Trials) < 2: // a roll goes by the volts it began with
+	case p.New && len(volts) > 0:
 		p.Next, p.Wanted = StepVolts, volts
 	case p.New && p.OfRotation.Level != Within:
 		p.Next, p.Wanted = StepRotation, p.OfRotation.Wanted
@@ -194,8 +200,8 @@ func (p *Proof) unread() (volts, amps []record.Place) {
 		n = 3
 	}
 	for i := range n {
-		if !known(&p.Reading.Volts[i]) {
-			volts = append(volts, &p.Reading.Volts[i])
+		if !known(&p.VoltsAt.Volts[i]) {
+			volts = append(volts, &p.VoltsAt.Volts[i])
 		}
 		if !known(&p.Reading.Amps[i]) {
 			amps = append(amps, &p.Reading.Amps[i])
