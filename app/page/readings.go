@@ -29,7 +29,7 @@ func (v *driveView) readings() app.UI {
 // orders none the turns are left to be typed: a wrong guess would set the whole
 // table.
 func (v *driveView) addReading() {
-	m, _ := sheet.NextMove(v.Fan, v.t)
+	m, _ := sheet.NextMove(v.Fan, sheet.TurnsTable(v.Fan)) // as it is now: a handler outlives the drawing it was made in
 	v.Do("", func() {
 		t := v.startTrial()
 		if m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension {
