@@ -12,9 +12,10 @@ func TestKeystrokes(t *testing.T) {
 		{"/drive/", "new", "new.fan-sheave", "123456789123456789123456789123"},
 		{"/drive/", "target", "target.speed", "000000000000000000000000000000"},
 		{"/airflow/", "reference", "target.airflow", "123456789123456789123456789123"},
+		{"/power/", "readings", "trial.t1.amps-1", "123456789123456789123456789123"},
 	} {
 		p := NewPhone(t)
-		tab := p.Open(c.path + demo)
+		tab := p.Open(c.path + demo + read)
 		tab.open(c.section)
 		if c.field != "target.speed" {
 			tab.Type(c.field, "8.")
@@ -25,6 +26,10 @@ func TestKeystrokes(t *testing.T) {
 		t.Log(c.path, c.field, tab.Strokes(c.field, c.text))
 	}
 }
+
+// read is what was read at the new motor.
+const read = "&new.rotation=marked&new.no-load-amps=2.2A&trial.t1.turns=3turns&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V" +
+	"&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A"
 
 // demo is the invented job as a link.
 const demo = "#supply=three-phase&same-wheel=yes&altitude=620ft&coldest-air=5F&target.speed=712rpm&target.airflow=3200cfm" +

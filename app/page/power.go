@@ -214,7 +214,7 @@ func (v *powerView) ofVolts() app.UI {
 		list = append(list, answer(v.bench, shown{name: "volts.unbalance", scale: &unit.Share, verdict: &p.Volts.Verdict, apart: v.farthest(p.Volts, "volts")}, p.Volts.Share))
 	}
 	list = append(list,
-		answer(v.bench, shown{name: "volts.line", scale: &unit.Potential}, p.LineVolts),
+		answer(v.bench, shown{name: "volts.line", label: v.single("power.of.volts"), scale: &unit.Potential}, p.LineVolts),
 		answer(v.bench, shown{name: "volts.of-plate", scale: &unit.Share, verdict: &p.OfPlateVolts}, p.PlateVolts),
 	)
 	if p.System.Known() {
@@ -238,11 +238,19 @@ func (v *powerView) ofAmps() app.UI {
 	if p.Three {
 		list = append(list, answer(v.bench, shown{name: "amps.unbalance", scale: &unit.Share, verdict: &p.Amps.Verdict, apart: v.farthest(p.Amps, "amps")}, p.Amps.Share))
 	}
-	list = append(list, answer(v.bench, shown{name: "amps.line", scale: &unit.Amperage, verdict: &p.OfLegs}, p.LineAmps))
+	list = append(list, answer(v.bench, shown{name: "amps.line", label: v.single("power.of.amps"), scale: &unit.Amperage, verdict: &p.OfLegs}, p.LineAmps))
 	if k := sheet.Amplification(p.Volts, p.Amps); k.Known() {
 		list = append(list, answer(v.bench, shown{name: "amps.of-volts", scale: &unit.Factor}, k), app.P().Class("field-note").Text(v.T("power.made."+string(sheet.MadeOf(k)))))
 	}
 	return app.Section().Class("list").Body(append(list, v.asks(sheet.RuleDoubleAmps, sheet.RuleHalfAmps), v.legs("amps"))...)
+}
+
+// single names what is no average, for there is one of it.
+func (v *powerView) single(key string) string {
+	if v.p.Three {
+		return ""
+	}
+	return v.T(key)
 }
 
 // dead tells whether a phase is lost: then amps are used for nothing.

@@ -329,7 +329,7 @@ var english = map[string]string{
 	"rule.overload-trip": "Overload dial", "rule.overload-trip.stop": "{value} is above the {limit} at which the code lets it trip at most.",
 	"limit.notWhole": "A conductor goes through a clamp a whole number of times.",
 
-	"place.clamp-turns": "Turns through the clamp", "place.leads": "Motor leads on L1, L2, L3", "place.rotation": "Bumped, which way did it turn?", "place.rotation-low": "Low speed, which way did it turn?",
+	"place.clamp-turns": "Turns through the clamp", "place.leads": "Motor leads on L1, L2, L3", "place.rotation": "Which way it turned", "place.rotation-low": "Low speed: which way it turned",
 	"place.protection": "What protects the motor", "place.restart": "After it has tripped", "place.overload-dial": "Overload relay's dial", "place.rise-40": "Plate marked with 40 °C rise or less",
 	"place.power-factor": "Power factor", "place.efficiency": "Efficiency",
 	"place.clamp-accuracy": "Clamp: share of reading", "place.clamp-digits": "Clamp: last digits", "place.voltmeter-accuracy": "Voltmeter: share of reading", "place.voltmeter-digits": "Voltmeter: last digits",
