@@ -17,13 +17,19 @@ type Power struct{ leaf }
 // NewPower returns the page.
 func NewPower() *Power { return &Power{leaf{route: "/power/"}} }
 
+// OnNav lays the supply out where nobody has said it: it is asked before anything
+// else.
+func (p *Power) OnNav(ctx app.Context) {
+	p.leaf.OnNav(ctx)
+	if app.IsClient && shared.Fan.Supply.State() != record.Known {
+		shared.open["job"] = true
+	}
+}
+
 // Render draws the page.
 func (p *Power) Render() app.UI {
 	return p.draw(shared.T("power.title"), func(b *bench) app.UI {
 		v := powerView{b, sheet.Prove(b.Fan)}
-		if v.p.Next == sheet.StepSupply {
-			b.open["job"] = true // it is asked before anything else
-		}
 		clear(b.blamed)
 		blame(b, v.p.Volts.Share, v.p.Amps.Share, v.p.PlateVolts, v.p.Load)
 		blame(b, v.p.LineAmps)

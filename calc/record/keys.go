@@ -9,8 +9,7 @@ import (
 // Places lists every place of f with its key, once.
 func (f *Fan) Places() iter.Seq2[string, Place] {
 	return func(yield func(string, Place) bool) {
-		l := lister{yield: yield, clamp: f.Clamp.reads(&clampAmps), volts: f.Voltmeter.reads(&meterVolts)}
-		l.fan(f)
+		f.lister(yield).fan(f)
 	}
 }
 
@@ -41,6 +40,10 @@ type lister struct {
 	stopped bool
 
 	clamp, volts *Fact // of what the fan's meters read
+}
+
+func (f *Fan) lister(yield func(string, Place) bool) *lister {
+	return &lister{yield: yield, clamp: f.Clamp.reads(&clampAmps), volts: f.Voltmeter.reads(&meterVolts)}
 }
 
 func (l *lister) add(key string, p Place) {

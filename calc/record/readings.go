@@ -19,7 +19,7 @@ const readingDigits = 6
 func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 	out := csv.NewWriter(w)
 	head := []string{"fan", "reading", "at", "accepted", "turns open"}
-	for k, p := range readings(&Reading{}) {
+	for k, p := range readings(NewFan(), &Reading{}) {
 		if m, ok := p.(Measure); ok {
 			k += " (" + m.Fact().Scale.In(system).Symbol + ")"
 		}
@@ -28,27 +28,24 @@ func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 	rows := [][]string{head}
 	for _, f := range r.Fans {
 		name := plainCell(f.Name.Text())
-		if row, any := readingRow(&f.Old.Reading, system); any {
+		if row, any := readingRow(f, &f.Old.Reading, system); any {
 			rows = append(rows, append([]string{name, "as found", "", "", ""}, row...))
 		}
 		for _, t := range f.Trials {
-			row, _ := readingRow(&t.Reading, system)
+			row, _ := readingRow(f, &t.Reading, system)
 			rows = append(rows, append([]string{name, t.ID, t.At.Text(), t.Accepted.Text(), cell(&t.Turns, system)}, row...))
 		}
 	}
 	return out.WriteAll(rows)
 }
 
-// readings lists the places of a reading with their keys.
-func readings(r *Reading) func(func(string, Place) bool) {
-	return func(yield func(string, Place) bool) {
-		l := lister{yield: yield}
-		l.reading(r)
-	}
+// readings lists the places of a reading at a fan with their keys.
+func readings(f *Fan, r *Reading) func(func(string, Place) bool) {
+	return func(yield func(string, Place) bool) { f.lister(yield).reading(r) }
 }
 
-func readingRow(r *Reading, system unit.System) (row []string, any bool) {
-	for _, p := range readings(r) {
+func readingRow(f *Fan, r *Reading, system unit.System) (row []string, any bool) {
+	for _, p := range readings(f, r) {
 		text := cell(p, system)
 		any = any || text != ""
 		row = append(row, text)
