@@ -152,7 +152,7 @@ func (v *powerView) next() string {
 
 func (v *powerView) within() string {
 	p := &v.p
-	if p.Three && p.Amps.Share.Known() {
+	if p.Three && p.Amps.Verdict.Level == sheet.Within {
 		return v.T("power.within", "amps", v.share(p.Amps.Share), "volts", v.share(p.Volts.Share))
 	}
 	return v.T("power.within.one", "amps", v.amps(p.LineAmps), "volts", v.volts(p.LineVolts))

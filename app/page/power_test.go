@@ -70,6 +70,7 @@ func TestPowerPlate(t *testing.T) {
 		{"garbled leg", powerDemo + proven + "&trial.t1.amps-1=5.6A&trial.t1.amps-2=!5,,7&trial.t1.amps-3=5.6A", "Next: settle reading 1: amps, leg 2.", nil},
 		{"single-phase", powerStates[4] + proven, "Stop: overload dial.", []string{"Current unbalance", "Lead roll", "Leg 2"}},
 		{"drive", powerStates[5], "Stop: plate volts.", []string{"Lead roll", "Apparent power"}},
+		{"drive, in order", "supply=drive&new.motor-volts=480V&new.motor-amps=4A&new.rotation=marked&trial.t1.volts-12=480V&trial.t1.volts-23=479V&trial.t1.volts-31=478V&trial.t1.amps-1=3A&trial.t1.amps-2=3A&trial.t1.amps-3=3.1A", "Within: 479.0 V, 3.03 A.", nil},
 		{"as found", "supply=three-phase&old.amps-1=0A&old.amps-2=9A&old.amps-3=9A", "Stop: lost phase on leg 1.", nil},
 	} {
 		html := powerOf(t, c.state)
