@@ -17,6 +17,7 @@ var pages = []struct {
 	{"/drive/", func() app.Composer { return page.NewDrive() }},
 	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
 	{"/belt/", func() app.Composer { return page.NewBelt() }},
+	{"/power/", func() app.Composer { return page.NewPower() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

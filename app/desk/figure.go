@@ -12,7 +12,7 @@ import (
 // instrument of the trade resolves.
 var decimals = map[string]int{
 	"in": 2, "ft": 1, "mm": 1, "m": 2, "rpm": 0, "fpm": 0, "m/s": 2, "cfm": 0, "m3/h": 0,
-	"inwg": 3, "Pa": 1, "hp": 2, "kW": 2, "lbf": 1, "N": 1, "V": 1, "A": 2, "Hz": 1,
+	"inwg": 3, "Pa": 1, "hp": 2, "kW": 2, "kVA": 2, "lbf": 1, "N": 1, "V": 1, "A": 2, "Hz": 1,
 	"lb/ft": 3, "kg/m": 3, "F": 0, "C": 0, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
 }
 

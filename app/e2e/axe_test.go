@@ -23,6 +23,9 @@ var axeRoutes = []struct{ route, link string }{
 	{"/belt/", ""},
 	{"/belt/", filled + beltRead},
 	{"/belt/", faulty + beltFault},
+	{"/power/", ""},
+	{"/power/", filled + proving},
+	{"/power/", filled + "&trial.t1.amps-2=!x&trial.t1.clamp-turns=0turns&trial.t1.volts-12=480V&trial.t1.volts-23=200V&trial.t1.volts-31=200V"},
 	{"/settings/", ""},
 	{"/sources/", ""},
 }
@@ -34,6 +37,8 @@ const (
 		"&new.section=A&new.sheave=adjustable&new.anchor-turns=0&new.anchor-pitch=4.0in&new.second-anchor-turns=5&new.second-anchor-pitch=3.0in" +
 		"&new.fan-sheave=8.4in&new.turns=0&new.center-distance=15-3/4in&new.travel-toward=1in&new.travel-away=1-1/4in&new.belt-number=A50" +
 		"&hood.listing=listed&hood.label-airflow=3000cfm&hood.duct-width=18in&hood.duct-height=12in&trial.t1.turns=3&trial.t1.speed=700rpm&trial.t1.amps-1=4.4A"
+	proving = "&trial.t1.amps-2=4.5A&trial.t1.amps-3=5.9A&trial.t1.volts-12=208V&trial.t1.volts-23=207V&trial.t1.volts-31=208V&trial.t1.leads=1-2-3&new.rotation=marked" +
+		"&new.leads=3-1-2&trial.t2.leads=3-1-2&trial.t2.amps-1=4.4A&trial.t2.amps-2=4.5A&trial.t2.amps-3=5.9A&new.protection=thermal-protector&new.restart=automatic&new.service-factor=1"
 	faulty = "#no.such=1&old.motor-speed=!fast&old.motor-sheave=3.4in&old.fan-sheave=0in&old.center-distance=1in&new.sheave=adjustable&new.section=A" +
 		"&new.anchor-turns=0&new.anchor-pitch=3in&new.second-anchor-turns=5&new.second-anchor-pitch=4in&same-wheel=yes&hood.duct-width=0in&hood.airflow=!much"
 )

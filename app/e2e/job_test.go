@@ -263,6 +263,7 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 	}{
 		{"/drive/#supply=drive&old.sheave=adjustable&old.turns=?&new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"job", "target", "old", "amps", "plate", "new", "base", "readings", "reading t1"}},
 		{"/drive/#same-wheel=no&supply=three-phase", []string{"job", "target", "old", "plate", "new"}},
+		{"/power/#supply=three-phase&trial.t1.leads=1-2-3&new.service-factor=1", []string{"load", "readings", "rotation", "roll", "plate", "overload", "meters"}},
 		{"/airflow/#supply=three-phase&hood.listing=unlisted&want.goal=airflow", []string{"reference", "want", "amps", "plate", "hood"}},
 		{"/belt/#new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"belt", "base", "new", "plate", "shaft", "amps", "readings", "reading t1"}},
 	} {
@@ -289,6 +290,25 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 			}
 		}
 		tab.Close()
+	}
+}
+
+// A hand that has taken something back finds everything as it was: what is tapped
+// then goes into the record that is open then.
+func TestTapsAfterUndo(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.Open("/drive/#new.sheave=adjustable&target.speed=712rpm")
+	tab.open("job")
+	tab.open("new")
+	for range 2 {
+		tab.take("supply", "three-phase")
+		tab.Await(`document.querySelector('button[name="supply"][value="three-phase"]').ariaPressed === "true"`)
+		tab.Click(`button[name="new.turns more"]`)
+		tab.Await(`document.querySelector('input[name="new.turns"]').value === "0.5"`)
+		tab.Click(`button[name="undo"]`)
+		tab.Await(`document.querySelector('input[name="new.turns"]').value === ""`)
+		tab.Click(`button[name="undo"]`)
+		tab.Await(`document.querySelector('button[name="supply"][value="three-phase"]').ariaPressed === "false"`)
 	}
 }
 

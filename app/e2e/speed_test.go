@@ -14,9 +14,10 @@ func TestKeystrokes(t *testing.T) {
 		{"/airflow/", "reference", "target.airflow", "123456789123456789123456789123"},
 		{"/belt/", "base", "new.center-distance", "123456789123456789123456789123"},
 		{"/belt/", "new", "new.fan-sheave", "123456789123456789123456789123"},
+		{"/power/", "readings", "trial.t1.amps-1", "123456789123456789123456789123"},
 	} {
 		p := NewPhone(t)
-		tab := p.Open(c.path + demo)
+		tab := p.Open(c.path + demo + read)
 		tab.open(c.section)
 		before := map[string]string{"target.speed": "712.", "new.center-distance": "15."}[c.field]
 		if before == "" {
@@ -27,3 +28,7 @@ func TestKeystrokes(t *testing.T) {
 		t.Log(c.path, c.field, tab.Strokes(c.field, c.text))
 	}
 }
+
+// read is what was read at the new motor.
+const read = "&new.rotation=marked&new.no-load-amps=2.2A&trial.t1.turns=3turns&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V" +
+	"&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A"

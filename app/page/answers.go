@@ -177,5 +177,5 @@ var scales = map[string]unit.Scale{
 	"length": unit.Shop, "speed": unit.Rotation, "velocity": unit.Airspeed, "airflow": unit.Airflow,
 	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
 	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
-	"linear mass": unit.BeltMass, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
+	"linear mass": unit.BeltMass, "apparent power": unit.Apparent, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
 }

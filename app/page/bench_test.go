@@ -36,3 +36,17 @@ func BenchmarkKeystroke(b *testing.B) {
 		})
 	}
 }
+
+// BenchmarkPowerKeystroke is the same on Power, where every stroke moves the bars.
+func BenchmarkPowerKeystroke(b *testing.B) {
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow(strings.ReplaceAll(powerDemo+evenAmps+proven, " ", "%20"))
+	shared.open["readings"] = true
+	p := NewPower()
+	texts := []string{"5.", "5.5"}
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		shared.Type("trial.t1.amps-1", shared.place("trial.t1.amps-1"), texts[i%2])
+		p.Render()
+	}
+}

@@ -97,16 +97,16 @@ func (b *bench) stepper(key string, e *record.Entry[unit.Turns]) app.UI {
 	draw := widget.Stepper{
 		Key: key, Label: b.full(key), Figure: shown, Less: "−½", More: "+½",
 		LessHelp: "−½, " + b.T("step.less"), MoreHelp: "+½, " + b.T("step.more"),
-		OnLess: b.guarded(func() { b.step(key, e, -0.5) }), OnMore: b.guarded(func() { b.step(key, e, +0.5) }),
+		OnLess: b.guarded(func() { b.step(key, -0.5) }), OnMore: b.guarded(func() { b.step(key, +0.5) }),
 	}.UI
 	return b.memo("stepper "+key, draw, shown)
 }
 
 // step turns a count on or back.
-func (b *bench) step(key string, e *record.Entry[unit.Turns], by unit.Turns) {
+func (b *bench) step(key string, by unit.Turns) {
 	b.Do(key, func() {
 		b.ReloadField(key)
-		b.must(record.Step(e, by))
+		b.must(record.Step(b.place(key).(*record.Entry[unit.Turns]), by))
 	})
 }
 
@@ -142,12 +142,12 @@ func (b *bench) counter(key string, e *record.Entry[unit.Turns], by unit.Turns) 
 	return widget.CountPad{
 		Key: key, Title: b.full(key), Help: b.T("count.pad"), Figure: shown, Tap: "+" + b.Turns(by),
 		Back: b.T("count.back"), Zero: b.T("count.zero"), Close: b.T("count.done"),
-		OnTap:  b.guarded(func() { b.step(key, e, by) }),
-		OnBack: b.guarded(func() { b.step(key, e, -by) }),
+		OnTap:  b.guarded(func() { b.step(key, by) }),
+		OnBack: b.guarded(func() { b.step(key, -by) }),
 		OnZero: b.guarded(func() {
 			b.Do(key+" zero", func() {
 				b.ReloadField(key)
-				b.must(e.Set(""))
+				b.must(b.place(key).Set(""))
 			})
 		}),
 		OnDone: b.guarded(func() { b.count("") }),

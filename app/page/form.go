@@ -37,6 +37,7 @@ func (b *bench) fields(keys ...string) app.UI {
 
 func (b *bench) choice(key string, p record.Selector) app.UI {
 	c := widget.Choice{Key: key, Label: b.label(key), Side: b.side(key), OnTake: b.guardedText(func(s string) {
+		p := b.place(key) // of the record that is open then: handlers outlive a link and an undo
 		b.Do(key, func() {
 			if p.Text() == s {
 				s = ""

@@ -12,6 +12,7 @@ var homes = map[string]string{
 	"job": "/drive/", "target": "/drive/", "old": "/drive/", "amps": "/drive/", "plate": "/drive/", "new": "/drive/", "base": "/drive/", "readings": "/drive/",
 	"reference": "/airflow/", "want": "/airflow/", "hood": "/airflow/",
 	"belt": "/belt/", "shaft": "/belt/",
+	"rotation": "/power/", "roll": "/power/", "overload": "/power/", "meters": "/power/",
 }
 
 // jump opens the section a field stands in and moves the focus there; where the

@@ -39,6 +39,7 @@ var states = []string{
 	demoFan + "&new.belt-number=A&new.belt-listed-force=3lbf&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-force=3lbf&trial.t1.belt-deflection=2in",
 	"new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.center-distance=14in&new.section=A&new.motor-speed=1750rpm&new.motor-power=2hp&new.belts=1&new.belt-number=B46",
 	"new.section=4L&new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.belt-number=A10",
+	powerStates[0], powerStates[1], powerStates[2], powerStates[3], powerStates[4], powerStates[5],
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
 }
 
@@ -50,7 +51,7 @@ func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load"} {
 		b.open[id] = true
 	}
 	for k, p := range b.Fan.Places() {
@@ -73,7 +74,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewPower(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()

@@ -41,14 +41,11 @@ func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(
 	b.Do("", func() {
 		t := lastTrial(b.Fan)
 		if t == nil || has(t) || ordered && (t.Turns.State() != record.Known || t.Turns.Value() != m.To) {
-			if t = b.Fan.NewTrial(); t == nil {
-				panic("the log is full")
-			}
+			t = b.startTrial()
 			if ordered {
 				b.must(record.Step(&t.Turns, m.To))
 				t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
 			}
-			b.must(t.At.Set(b.now()))
 		}
 		if more != nil {
 			more(t)
@@ -64,6 +61,18 @@ func lastTrial(f *record.Fan) *record.Trial {
 		return f.Trials[n-1]
 	}
 	return nil
+}
+
+// startTrial starts a reading with what is known of it before anything is read: its
+// time, and how the leads stand.
+func (b *bench) startTrial() *record.Trial {
+	t := b.Fan.NewTrial()
+	if t == nil {
+		panic("the log is full")
+	}
+	b.must(t.At.Set(b.now()))
+	b.must(t.Leads.Set(b.Fan.New.Leads.Text()))
+	return t
 }
 
 func (v *driveView) reading(i int, t *record.Trial) app.UI {

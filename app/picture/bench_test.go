@@ -6,10 +6,11 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
-// Both are drawn again on each keystroke.
+// All are drawn again on each keystroke.
 
 func BenchmarkSheave(b *testing.B) { bench(b, small().UI) }
 func BenchmarkCurve(b *testing.B)  { bench(b, usual().UI) }
+func BenchmarkLegs(b *testing.B)   { bench(b, uneven().UI) }
 
 // Points that coincide are the hardest to label.
 func BenchmarkCrowdedCurve(b *testing.B) { bench(b, crowded().UI) }

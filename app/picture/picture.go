@@ -1,5 +1,5 @@
 // Package picture draws the trade's things as SVG: a sheave in section, a
-// system curve with its operating points. Figures and words come in ready-made;
+// system curve with its operating points, three legs around their average. Figures and words come in ready-made;
 // what is computed here is where to put the ink.
 //
 // Drawings are built from elements and not from raw markup, because an element

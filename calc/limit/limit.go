@@ -52,6 +52,7 @@ const (
 	TooUnbalanced    Rule = "tooUnbalanced"    // a motor is not to be run on such a supply
 	NoTriangle       Rule = "noTriangle"       // no three phasors that close have these magnitudes
 	NotThree         Rule = "notThree"         // a lead roll has three positions
+	NotWhole         Rule = "notWhole"         // a conductor goes through a clamp a whole number of times
 )
 
 // An Error is an input that a formula can't take.

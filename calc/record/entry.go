@@ -174,11 +174,26 @@ func (e *Entry[Q]) Band() float64 {
 	if e.text == "" {
 		return 0
 	}
-	b := e.width
-	if e.band == "" && e.fact != nil {
-		b = e.fact.usual(e.Basis())
-	}
+	b, _ := e.Width()
 	return b.of(float64(e.value))
+}
+
+// Width returns what e's band is made of, and whether it is that of the meter:
+// neither given with the value nor that of a guess.
+func (e *Entry[Q]) Width() (b Band, meter bool) {
+	if e.band != "" || e.fact == nil {
+		return e.width, false
+	}
+	return e.fact.usual(e.Basis()), e.Basis() == Measured
+}
+
+// Unread returns the place that garbled text keeps from saying how wide e's band
+// is, or nil.
+func (e *Entry[Q]) Unread() Place {
+	if _, meter := e.Width(); !meter || e.fact.meter == nil {
+		return nil
+	}
+	return e.fact.meter.garbled()
 }
 
 // A Measure is the place of any quantity, its type put aside.

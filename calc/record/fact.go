@@ -15,6 +15,8 @@ type Fact struct {
 	Bounds string // a validator tag with both bounds, on the base value
 	Basis  Basis
 	Read   Band // band of a measured value unless one is given; common practice
+
+	meter stated // what it is read with, where its maker's word may be entered
 }
 
 // A Band is half the width of the interval a value is known to lie in: an
@@ -30,6 +32,9 @@ var guess = Band{Rel: 0.1}
 func (f *Fact) usual(b Basis) Band {
 	switch b {
 	case Measured:
+		if f.meter != nil {
+			return f.meter.band(f.Read)
+		}
 		return f.Read
 	case Guessed:
 		return guess

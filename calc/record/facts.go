@@ -6,10 +6,11 @@ import "roofside/calc/unit"
 // the trade's own limits belong to the answers.
 //
 // Bands of a measured value are common practice: a diameter taped to 1/16 in,
-// a clamp meter within 2 % and 5 digits of 0.01 A, a voltmeter within 1 %, a
-// tachometer within 0.5 %, a hand count to a quarter turn, a flow or a
-// pressure in a duct within 5 %, a spring scale within 5 %, a deflection to half
-// of 1/16 in, a straightedge's gap to 1/64 in, a span's frequency within 1 Hz.
+// a clamp meter within 2 % and 5 digits of 0.01 A, a voltmeter within 1 % and 3
+// digits of 0.1 V, a tachometer within 0.5 %, a hand count to a quarter turn, a
+// flow or a pressure in a duct within 5 %, a spring scale within 5 %, a
+// deflection to half of 1/16 in, a straightedge's gap to 1/64 in, a span's
+// frequency within 1 Hz.
 var (
 	diameter = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=10", Basis: Stamped, Read: Band{Abs: 1. / 16 * float64(unit.Inch)}}
 	taped    = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=10", Basis: Measured, Read: diameter.Read}
@@ -43,9 +44,18 @@ var (
 	reportPower = Fact{Scale: unit.Shaft, Bounds: "gt=0,lte=1e7", Basis: Measured}
 
 	plateVolts = Fact{Scale: unit.Potential, Bounds: "gt=0,lte=10000", Basis: Stamped}
-	meterVolts = Fact{Scale: unit.Potential, Bounds: "gte=0,lte=10000", Basis: Measured, Read: Band{Rel: 0.01}}
+	meterVolts = Fact{Scale: unit.Potential, Bounds: "gte=0,lte=10000", Basis: Measured, Read: Band{Abs: 0.3, Rel: 0.01}}
 	plateAmps  = Fact{Scale: unit.Amperage, Bounds: "gt=0,lte=10000", Basis: Stamped}
 	clampAmps  = Fact{Scale: unit.Amperage, Bounds: "gte=0,lte=10000", Basis: Measured, Read: Band{Abs: 0.05, Rel: 0.02}}
+
+	clampTurns  = Fact{Scale: unit.TurnCount, Bounds: "gt=0,lte=100", Basis: Counted}
+	meterShare  = Fact{Scale: unit.Share, Bounds: "gte=0,lte=0.5", Basis: Stamped}
+	clampDigits = Fact{Scale: unit.Amperage, Bounds: "gte=0,lte=100", Basis: Stamped}
+	voltsDigits = Fact{Scale: unit.Potential, Bounds: "gte=0,lte=100", Basis: Stamped}
+	dialAmps    = Fact{Scale: unit.Amperage, Bounds: "gt=0,lte=10000", Basis: Stamped}
+
+	plateFactor = Fact{Scale: unit.Factor, Bounds: "gt=0,lte=1", Basis: Stamped}
+	efficiency  = Fact{Scale: unit.Share, Bounds: "gt=0,lte=1", Basis: Stamped}
 
 	serviceFactor = Fact{Scale: unit.Factor, Bounds: "gte=1,lte=2", Basis: Stamped}
 	share         = Fact{Scale: unit.Share, Bounds: "gte=0,lte=1", Basis: Stamped}

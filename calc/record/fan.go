@@ -23,6 +23,9 @@ type Fan struct {
 	Hood     Hood
 	Want     Want
 
+	Clamp     Meter[unit.Current]
+	Voltmeter Meter[unit.Voltage]
+
 	form int // as read; 0 for one made here
 }
 
@@ -51,6 +54,17 @@ type Side struct {
 	ServiceFactorAmps Entry[unit.Current]
 	MotorSpeed        Entry[unit.Speed]
 	MotorFrequency    Entry[unit.Frequency]
+	PowerFactor       Entry[unit.Ratio]
+	Efficiency        Entry[unit.Ratio]
+	CoolRise          Choice[Answer] // marked with a temperature rise of 40 °C or less
+
+	// How it is connected and protected.
+	Leads       Choice[Leads]
+	Rotation    Choice[Rotation]
+	RotationLow Choice[Rotation] // of a two-speed motor's low speed
+	Protection  Choice[Protection]
+	Restart     Choice[Restart]
+	Dial        Entry[unit.Current] // of the overload relay
 
 	// The wheel.
 	WheelDiameter Entry[unit.Length]
@@ -91,15 +105,16 @@ type Side struct {
 
 // Reading is what instruments said at one time.
 type Reading struct {
-	Speed     Entry[unit.Speed] // of the fan
-	MotorTach Entry[unit.Speed]
-	Amps      [3]Entry[unit.Current]
-	Volts     [3]Entry[unit.Voltage] // between lines 1-2, 2-3, 3-1
-	Frequency Entry[unit.Frequency]
-	AirTemp   Entry[unit.Temperature]
-	Airflow   Entry[unit.Flow]
-	Pressure  Entry[unit.Pressure]
-	TippedUp  Choice[Answer] // amps read at a fan tipped up are false
+	Speed      Entry[unit.Speed] // of the fan
+	MotorTach  Entry[unit.Speed]
+	Amps       [3]Entry[unit.Current]
+	Volts      [3]Entry[unit.Voltage] // between lines 1-2, 2-3, 3-1
+	ClampTurns Entry[unit.Turns]      // turns of the conductor through the clamp; once unless given
+	Frequency  Entry[unit.Frequency]
+	AirTemp    Entry[unit.Temperature]
+	Airflow    Entry[unit.Flow]
+	Pressure   Entry[unit.Pressure]
+	TippedUp   Choice[Answer] // amps read at a fan tipped up are false
 }
 
 // Trial is one setting of the new drive and what was read at it.
@@ -108,6 +123,7 @@ type Trial struct {
 	Turns    Entry[unit.Turns]
 	At       Moment
 	Accepted Choice[Answer]
+	Leads    Choice[Leads] // as they stood at the reading
 	Reading  Reading
 	Belt     BeltReading
 }
@@ -159,9 +175,14 @@ type Want struct {
 // NewFan returns a fan of which nothing is known.
 func NewFan() *Fan {
 	f := &Fan{}
-	for range f.Places() { // listing a place binds its facts
-	}
+	f.bind()
 	return f
+}
+
+// bind gives each place its facts, which listing it does.
+func (f *Fan) bind() {
+	for range f.Places() {
+	}
 }
 
 // ReadOnly tells whether f was read from a later form than this library

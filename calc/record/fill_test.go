@@ -14,7 +14,7 @@ var samples = map[string][]string{
 	"airflow":     {"3200 cfm", "5400 m3/h"},
 	"pressure":    {"1.1 inwg", "4 Pa"},
 	"power":       {"2 hp", "1.5 kW"},
-	"voltage":     {"208 V"},
+	"voltage":     {"208 V", "0.3 V"},
 	"current":     {"6.35 A"},
 	"frequency":   {"60 Hz"},
 	"temperature": {"90 F", "32.5 C"},

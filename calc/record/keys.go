@@ -9,8 +9,7 @@ import (
 // Places lists every place of f with its key, once.
 func (f *Fan) Places() iter.Seq2[string, Place] {
 	return func(yield func(string, Place) bool) {
-		l := lister{yield: yield}
-		l.fan(f)
+		f.lister(yield).fan(f)
 	}
 }
 
@@ -39,6 +38,12 @@ type lister struct {
 	yield   func(string, Place) bool
 	prefix  string
 	stopped bool
+
+	clamp, volts *Fact // of what the fan's meters read
+}
+
+func (f *Fan) lister(yield func(string, Place) bool) *lister {
+	return &lister{yield: yield, clamp: f.Clamp.reads(&clampAmps), volts: f.Voltmeter.reads(&meterVolts)}
 }
 
 func (l *lister) add(key string, p Place) {
@@ -80,6 +85,7 @@ func (l *lister) fan(f *Fan) {
 	}
 	l.under("hood.").hood(&f.Hood)
 	l.under("want.").want(&f.Want)
+	l.under("meter.").meters(f)
 }
 
 func (l *lister) target(t *Target) {
@@ -103,6 +109,15 @@ func (l *lister) side(s *Side) {
 	put(l, "service-factor-amps", &s.ServiceFactorAmps, &plateAmps)
 	put(l, "motor-speed", &s.MotorSpeed, &plateSpeed)
 	put(l, "motor-frequency", &s.MotorFrequency, &plateFrequency)
+	put(l, "power-factor", &s.PowerFactor, &plateFactor)
+	put(l, "efficiency", &s.Efficiency, &efficiency)
+	l.add("rise-40", &s.CoolRise)
+	l.add("leads", &s.Leads)
+	l.add("rotation", &s.Rotation)
+	l.add("rotation-low", &s.RotationLow)
+	l.add("protection", &s.Protection)
+	l.add("restart", &s.Restart)
+	put(l, "overload-dial", &s.Dial, &dialAmps)
 	put(l, "wheel-diameter", &s.WheelDiameter, &diameter)
 	put(l, "wheel-max-speed", &s.WheelMax, &plateSpeed)
 	l.add("section", &s.Section)
@@ -129,7 +144,7 @@ func (l *lister) side(s *Side) {
 	put(l, "count-fan-turns", &s.CountFan, &countedTurns)
 	put(l, "count-motor-turns", &s.CountMotor, &countedTurns)
 	l.add("belt-healthy", &s.BeltHealthy)
-	put(l, "no-load-amps", &s.NoLoadAmps, &clampAmps)
+	put(l, "no-load-amps", &s.NoLoadAmps, l.clamp)
 	l.reading(&s.Reading)
 }
 
@@ -137,11 +152,12 @@ func (l *lister) reading(r *Reading) {
 	put(l, "speed", &r.Speed, &tachometer)
 	put(l, "motor-tachometer", &r.MotorTach, &tachometer)
 	for i, leg := range []string{"amps-1", "amps-2", "amps-3"} {
-		put(l, leg, &r.Amps[i], &clampAmps)
+		put(l, leg, &r.Amps[i], l.clamp)
 	}
 	for i, pair := range []string{"volts-12", "volts-23", "volts-31"} {
-		put(l, pair, &r.Volts[i], &meterVolts)
+		put(l, pair, &r.Volts[i], l.volts)
 	}
+	put(l, "clamp-turns", &r.ClampTurns, &clampTurns)
 	put(l, "frequency", &r.Frequency, &meterFrequency)
 	put(l, "air-temperature", &r.AirTemp, &airTemperature)
 	put(l, "airflow", &r.Airflow, &flow)
@@ -153,6 +169,7 @@ func (l *lister) trial(t *Trial) {
 	put(l, "turns", &t.Turns, &turnsOpen)
 	l.add("at", &t.At)
 	l.add("accepted", &t.Accepted)
+	l.add("leads", &t.Leads)
 	l.reading(&t.Reading)
 	l.belt(&t.Belt)
 }
@@ -184,6 +201,13 @@ func (l *lister) hood(h *Hood) {
 	put(l, "makeup-airflow", &h.MakeUp, &flowOrNone)
 	put(l, "transfer-airflow", &h.Transfer, &flowOrNone)
 	put(l, "space-pressure", &h.SpacePressure, &spacePressure)
+}
+
+func (l *lister) meters(f *Fan) {
+	put(l, "clamp-accuracy", &f.Clamp.Share, &meterShare)
+	put(l, "clamp-digits", &f.Clamp.Digits, &clampDigits)
+	put(l, "voltmeter-accuracy", &f.Voltmeter.Share, &meterShare)
+	put(l, "voltmeter-digits", &f.Voltmeter.Digits, &voltsDigits)
 }
 
 func (l *lister) want(w *Want) {

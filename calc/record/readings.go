@@ -19,7 +19,7 @@ const readingDigits = 6
 func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 	out := csv.NewWriter(w)
 	head := []string{"fan", "reading", "at", "accepted", "turns open"}
-	for k, p := range readings(&Reading{}, &BeltReading{}) {
+	for k, p := range readings(NewFan(), &Reading{}, &BeltReading{}) {
 		if m, ok := p.(Measure); ok {
 			k += " (" + m.Fact().Scale.In(system).Symbol + ")"
 		}
@@ -28,11 +28,11 @@ func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 	rows := [][]string{head}
 	for _, f := range r.Fans {
 		name := plainCell(f.Name.Text())
-		if row, any := readingRow(&f.Old.Reading, &BeltReading{}, system); any {
+		if row, any := readingRow(f, &f.Old.Reading, &BeltReading{}, system); any {
 			rows = append(rows, append([]string{name, "as found", "", "", ""}, row...))
 		}
 		for _, t := range f.Trials {
-			row, _ := readingRow(&t.Reading, &t.Belt, system)
+			row, _ := readingRow(f, &t.Reading, &t.Belt, system)
 			rows = append(rows, append([]string{name, t.ID, t.At.Text(), t.Accepted.Text(), cell(&t.Turns, system)}, row...))
 		}
 	}
@@ -41,16 +41,16 @@ func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 
 // readings lists the places of a reading, at the fan and at its belt, with their
 // keys.
-func readings(r *Reading, b *BeltReading) func(func(string, Place) bool) {
+func readings(f *Fan, r *Reading, b *BeltReading) func(func(string, Place) bool) {
 	return func(yield func(string, Place) bool) {
-		l := lister{yield: yield}
+		l := f.lister(yield)
 		l.reading(r)
 		l.belt(b)
 	}
 }
 
-func readingRow(r *Reading, b *BeltReading, system unit.System) (row []string, any bool) {
-	for _, p := range readings(r, b) {
+func readingRow(f *Fan, r *Reading, b *BeltReading, system unit.System) (row []string, any bool) {
+	for _, p := range readings(f, r, b) {
 		text := cell(p, system)
 		any = any || text != ""
 		row = append(row, text)

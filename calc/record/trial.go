@@ -66,9 +66,9 @@ func (f *Fan) addTrial(id string) *Trial {
 		return nil
 	}
 	t := &Trial{ID: id}
-	(&lister{yield: func(string, Place) bool { return true }}).trial(t)
 	f.Trials = append(f.Trials, t)
 	slices.SortStableFunc(f.Trials, func(a, b *Trial) int { return earlier(a.ID, b.ID) })
+	f.bind()
 	return t
 }
 

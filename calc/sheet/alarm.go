@@ -23,22 +23,25 @@ func Alarms(f *record.Fan) []Verdict {
 	if !clamped(&t.Reading) {
 		return all
 	}
-	if t.Reading.TippedUp.Value() == record.Yes {
-		return append(all, Verdict{Level: Watch, Rule: RuleTippedUp, Method: "air.load.proportional"})
-	}
 	if v := LostVerdict(&t.Reading); v.Level != Within {
 		all = append(all, v)
 	}
-	if v := legVerdict(f, &t.Reading); v.Level >= Watch {
+	if t.Reading.TippedUp.Value() == record.Yes {
+		return append(all, tippedUp)
+	}
+	if v := legVerdict(f, &f.New, &t.Reading); v.Level >= Watch {
 		all = append(all, v)
 	}
 	return all
 }
 
+// tippedUp says of amps that they were read at a fan tipped up.
+var tippedUp = Verdict{Level: Watch, Rule: RuleTippedUp, Method: "air.load.proportional"}
+
 // LostVerdict judges whether three legs tell a lost phase; fewer tell nothing.
 func LostVerdict(r *record.Reading) Verdict {
 	v := Verdict{Rule: RuleLostPhase, Method: "phase.lost"}
-	switch lost := lossIn(r); lost {
+	switch LostPhase(r).Loss {
 	case phase.LossOpen, phase.LossAhead:
 		v.Level = Stop
 	case phase.LossUnjudged:
@@ -47,39 +50,47 @@ func LostVerdict(r *record.Reading) Verdict {
 	return v
 }
 
-// lossIn returns the lost phase that the legs of a reading tell, within each
-// reading's band.
-func lossIn(r *record.Reading) phase.Loss {
+// LostPhase returns the lost phase that the legs of a reading tell, within their
+// bands.
+func LostPhase(r *record.Reading) phase.Lost {
 	var amps [3]unit.Current
 	for i := range r.Amps {
 		if r.Amps[i].State() != record.Known {
-			return phase.LossNone
+			return phase.Lost{Loss: phase.LossNone}
 		}
-		amps[i] = r.Amps[i].Value()
+		a := LegAmps(r, i)
+		if !a.Known() {
+			return phase.Lost{Loss: phase.LossNone}
+		}
+		amps[i] = a.Value
 	}
-	lost, err := phase.LostPhase(amps[0], amps[1], amps[2], phase.UsualClamp)
+	lost, err := phase.LostPhase(amps[0], amps[1], amps[2], clampOf(r))
 	if err != nil {
-		return phase.LossUnjudged // legs that can't be compared, such as three of zero, are no proof of three phases
+		return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as three of zero, are no proof of three phases
 	}
-	return lost.Loss
+	return lost
 }
 
 // errLost is the fault of legs that tell a lost phase: they tell no load.
 var errLost = limit.Break("", limit.TooUnbalanced)
 
-// legVerdict holds the leg with the most amps, as it was read, against the
-// motor's plate and service-factor amps.
-func legVerdict(f *record.Fan, r *record.Reading) Verdict {
-	most := -1
+// legVerdict holds the leg with the most amps, of those that were read, against
+// the plate and the service-factor amps of the motor they were read at.
+func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
+	v := Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits"}
+	var most Answer[unit.Current]
 	for i := range r.Amps {
-		if r.Amps[i].State() == record.Known && (most < 0 || r.Amps[i].Value() > r.Amps[most].Value()) {
-			most = i
+		switch a := LegAmps(r, i); {
+		case a.Fault != nil:
+			v.Fault = a.Fault
+			return v
+		case a.Known() && (!most.Known() || a.Value > most.Value):
+			most = a
 		}
 	}
-	if most < 0 {
-		return Verdict{Rule: RulePlateAmps, Method: "motor.limits"}
+	if !most.Known() {
+		v.Wanted = []record.Place{&r.Amps[0]}
+		return v
 	}
-	leg := &r.Amps[most]
-	band := unit.Current(leg.Band())
-	return limitsOf(f).judge(leg.Value()-band, leg.Value()+band)
+	return limitsOf(f, s).judge(most.Low(), most.High())
 }

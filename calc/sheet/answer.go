@@ -117,6 +117,9 @@ func Want[Q unit.Quantity](a *Ask, symbol string, e *record.Entry[Q]) Given[Q] {
 	switch e.State() {
 	case record.Known:
 		t.Base, t.Band = e.Base(), e.Band()
+		if p := e.Unread(); p != nil {
+			a.blame(p, errGarbled)
+		}
 	case record.Garbled:
 		a.blame(e, errGarbled)
 	default:

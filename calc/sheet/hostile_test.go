@@ -61,7 +61,29 @@ func everything(f *record.Fan) map[string]any {
 		all["trial "+t.ID] = sheet.TrialVerdict(f, t)
 		belts(t.ID, sheet.TrialTurns(t), sheet.SpeedOf(f, table, t), t)
 	}
+	electrical(f, all)
 	return all
+}
+
+func electrical(f *record.Fan, all map[string]any) {
+	proof := sheet.Prove(f)
+	all["proof"], all["roll"] = append(proof.Asks, proof.Worst, proof.OfLegs, proof.OfRotation), sheet.LeadRoll(f)
+	s, r := &f.New, &f.Old.Reading
+	if judged, ok := sheet.JudgedReading(f); ok {
+		s, r = judged.Side, judged.Reading
+	}
+	volts, amps, system := sheet.VoltsUnbalance(r), sheet.AmpsUnbalance(f, s, r), sheet.SystemVolts(f, r)
+	plate, load, derating := sheet.PlateVolts(f, s, r), sheet.Load(f, s, r), sheet.Derating(volts)
+	left := sheet.Headroom(load, derating)
+	for name, a := range map[string]any{
+		"volts": volts, "amps": amps, "system": system, "plate volts": plate, "plate volts verdict": sheet.PlateVoltsVerdict(plate),
+		"system verdict": sheet.SystemVerdict(f, r), "plate on system": sheet.PlateSystemVerdict(s, system), "lost": sheet.LostPhase(r),
+		"load": load, "derating": derating, "headroom": left, "headroom verdict": sheet.HeadroomVerdict(left), "amplification": sheet.Amplification(volts, amps),
+		"line volts": sheet.LineVolts(f, r), "line amps": sheet.LineAmps(f, r), "leg": sheet.LegAmps(r, 1),
+		"apparent": sheet.Apparent(f, r), "real": sheet.RealPower(f, s, r), "shaft": sheet.ShaftPower(f, s, r), "overload": sheet.OverloadOf(s).Verdict,
+	} {
+		all[name] = a
+	}
 }
 
 // sane reports numbers that are none, values beside a reason for having none,

@@ -8,7 +8,7 @@ import (
 	"roofside/calc/unit"
 )
 
-// motorLimits are the currents that the new motor's amps are held against.
+// motorLimits are the currents that a motor's amps are held against.
 type motorLimits struct {
 	plate   Answer[unit.Current] // less what voltage unbalance takes off
 	service Answer[unit.Current]
@@ -25,8 +25,7 @@ const (
 	serviceTemperature = unit.Temperature(serviceAirCelsius + 273.15)
 )
 
-func limitsOf(f *record.Fan) motorLimits {
-	s := &f.New
+func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 	u := VoltageUnbalance(f)
 	plate := Read("Iₙ", FromPlace, &s.MotorAmps)
 	l := motorLimits{side: s, plate: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
@@ -87,23 +86,26 @@ func lastTrial(f *record.Fan) *record.Trial {
 // VoltageUnbalance answers with the unbalance of the line voltages, of the
 // latest trial that has all three, or of the old fan.
 func VoltageUnbalance(f *record.Fan) Answer[unit.Ratio] {
+	r := voltsReading(f)
+	if !volted(r) { // the common case, at no cost
+		return Answer[unit.Ratio]{Wanted: []record.Place{&r.Volts[0], &r.Volts[1], &r.Volts[2]}}
+	}
+	return VoltsUnbalance(r).Share
+}
+
+func voltsReading(f *record.Fan) *record.Reading {
 	r := &f.Old.Reading
 	for _, t := range f.Trials {
 		if known(&t.Reading.Volts[0]) && known(&t.Reading.Volts[1]) && known(&t.Reading.Volts[2]) {
 			r = &t.Reading
 		}
 	}
-	if !known(&r.Volts[0]) && !known(&r.Volts[1]) && !known(&r.Volts[2]) { // the common case, at no cost
-		return Answer[unit.Ratio]{Wanted: []record.Place{&r.Volts[0], &r.Volts[1], &r.Volts[2]}}
-	}
-	var a Ask
-	v12, v23, v31 := Want(&a, "V₁₂", &r.Volts[0]), Want(&a, "V₂₃", &r.Volts[1]), Want(&a, "V₃₁", &r.Volts[2])
-	for _, g := range []Given[unit.Voltage]{v12, v23, v31} {
-		g.Band = 0 // one meter reads all three: its error is common to them
-	}
-	return Solve(&a, FromPlace, "phase.unbalance", At{"a": v12.Term, "b": v23.Term, "c": v31.Term}, func() (unit.Ratio, error) {
-		return phase.Unbalance(v12.V(), v23.V(), v31.V())
-	})
+	return r
+}
+
+// volted tells whether any volts were entered.
+func volted(r *record.Reading) bool {
+	return known(&r.Volts[0]) || known(&r.Volts[1]) || known(&r.Volts[2])
 }
 
 // judge holds a range of amps against the plate and the service factor.

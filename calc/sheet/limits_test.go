@@ -105,8 +105,9 @@ func TestPastThePlate(t *testing.T) {
 	}
 }
 
-// Unbalance takes its derating off the plate's amps: 1 at 1 %, 0.95 at 2 %, on a
-// straight line between (NEMA MG 1, Figure 14-1, from memory).
+// Unbalance takes its derating off the plate's amps: 1 at 1 %, 0.95 at 2 %, 0.88 at
+// 3 %, on straight lines between (NEMA MG 1, Figure 14-1, from memory). A limit is
+// as low as the meter's three digits of 0.1 V may make it: 212.3, 203.7 and 207.7 V.
 func TestUnbalanceDerates(t *testing.T) {
 	volts := func(f *record.Fan, a, b, c string) {
 		set(t, f, "old.volts-12", a, "old.volts-23", b, "old.volts-31", c)
@@ -114,12 +115,12 @@ func TestUnbalanceDerates(t *testing.T) {
 	f := fan(t, swap)
 	plain := sheet.SpeedLimits(f, sheet.FanBasis(f))[0].Speed.Value
 	volts(f, "204 V", "208 V", "212 V")
-	u := 4. / 208
+	u, worst := 4./208, 212.3/((212.3+203.7+207.7)/3)-1
 	value(t, "unbalance", sheet.VoltageUnbalance(f), u)
 	b := sheet.FanBasis(f)
 	limits := sheet.SpeedLimits(f, b)
 	exact := sheet.Answer[unit.Speed]{Value: limits[0].Speed.Value, Steps: limits[0].Speed.Steps}
-	near(t, "amps at the limit", sheet.NewAmps(f, b, exact, sheet.PlannedAir(f)).High(), 9.2*(1-0.05*(u*100-1)))
+	near(t, "amps at the limit", sheet.NewAmps(f, b, exact, sheet.PlannedAir(f)).High(), 9.2*(0.95-0.07*(worst*100-2)))
 	if limits[0].Speed.Value >= plain {
 		t.Errorf("%v is not below %v", limits[0].Speed.Value, plain)
 	}

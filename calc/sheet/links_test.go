@@ -23,6 +23,14 @@ var linked = map[string]func(*record.Fan) (float64, bool){
 		a := sheet.NewSpeedAt(f, sheet.NowTurns(f))
 		return float64(a.Value), a.Known()
 	},
+	"volts.unbalance": func(f *record.Fan) (float64, bool) {
+		a := sheet.Prove(f).Volts.Share
+		return float64(a.Value), a.Known()
+	},
+	"amps.line": func(f *record.Fan) (float64, bool) {
+		a := sheet.Prove(f).LineAmps
+		return float64(a.Value), a.Known()
+	},
 	"set.turns": func(f *record.Fan) (float64, bool) {
 		t := sheet.TurnsTable(f)
 		if t.Set < 0 {

@@ -30,16 +30,16 @@ func AmpsMean(r *record.Reading) Answer[unit.Current] {
 		a.miss(&r.TippedUp)
 	}
 	var legs []Given[unit.Current]
-	for i, symbol := range [3]string{"I₁", "I₂", "I₃"} {
+	for i := range r.Amps {
 		if known(&r.Amps[i]) {
-			legs = append(legs, Want(&a, symbol, &r.Amps[i]))
+			legs = append(legs, leg(&a, r, i))
 		}
 	}
 	if len(legs) == 0 {
 		a.miss(&r.Amps[0])
 	}
 	return Solve(&a, FromPlace, "mean", nil, func() (unit.Current, error) {
-		if loss := lossIn(r); loss == phase.LossOpen || loss == phase.LossAhead {
+		if loss := LostPhase(r).Loss; loss == phase.LossOpen || loss == phase.LossAhead {
 			return 0, errLost
 		}
 		return mean(legs), nil
@@ -50,9 +50,9 @@ func AmpsMean(r *record.Reading) Answer[unit.Current] {
 func VoltsMean(r *record.Reading) Answer[unit.Voltage] {
 	var a Ask
 	var pairs []Given[unit.Voltage]
-	for i, symbol := range [3]string{"V₁₂", "V₂₃", "V₃₁"} {
+	for i := range r.Volts {
 		if known(&r.Volts[i]) {
-			pairs = append(pairs, Want(&a, symbol, &r.Volts[i]))
+			pairs = append(pairs, Want(&a, pairSymbols[i], &r.Volts[i]))
 		}
 	}
 	if len(pairs) == 0 {

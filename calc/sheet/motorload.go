@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"roofside/calc/limit"
-	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -101,7 +100,7 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	if !amps.Known() {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open(), Fault: amps.Fault}
 	}
-	l := limitsOf(f)
+	l := limitsOf(f, &f.New)
 	v := l.judge(amps.Low(), amps.High())
 	v.Cold = cold.Value != 1
 	if v.Level == Within && f.ColdestAir.State() != record.Known {
@@ -153,13 +152,7 @@ func rise(f *record.Fan) float64 {
 
 // UnbalanceVerdict judges the voltage unbalance at the motor: above 1 % it
 // takes load off the motor, above 5 % the motor is not to be run.
-func UnbalanceVerdict(f *record.Fan) Verdict {
-	u := VoltageUnbalance(f)
-	if u.Known() && u.Value > phase.UnbalanceMost {
-		return limitOf[unit.Ratio]{rule: RuleUnbalance, method: "phase.derating", scale: &unit.Share, level: Stop}.hold(u, fixed(phase.UnbalanceMost, ""))
-	}
-	return limitOf[unit.Ratio]{rule: RuleUnbalance, method: "phase.derating", scale: &unit.Share, level: Watch}.hold(u, fixed(phase.UnbalanceFree, ""))
-}
+func UnbalanceVerdict(f *record.Fan) Verdict { return VoltsUnbalance(voltsReading(f)).Verdict }
 
 // A SpeedLimit is the speed at which one limit is met.
 type SpeedLimit struct {
@@ -172,7 +165,7 @@ type SpeedLimit struct {
 // plate amps, service-factor amps, the wheel's greatest speed. Amps are taken
 // at the high end of the methods and at the coldest start.
 func SpeedLimits(f *record.Fan, b *Basis) []SpeedLimit {
-	l := limitsOf(f)
+	l := limitsOf(f, &f.New)
 	out := []SpeedLimit{{RulePlateAmps, Watch, ampsSpeed(f, b, l.plate)}}
 	if l.void {
 		out[0] = SpeedLimit{RuleServiceVoid, Stop, out[0].Speed}

@@ -64,6 +64,20 @@ const (
 	RuleTight         Rule = "belt-tight"
 	RuleReadings      Rule = "belt-readings"
 	RuleAlignment     Rule = "alignment"
+	RuleAmpsUnbalance Rule = "amps-unbalance"
+	RuleLightLoad     Rule = "light-load"
+	RuleOutputLoad    Rule = "output-load"
+	RulePlateVolts    Rule = "plate-volts"
+	RuleSystemVolts   Rule = "system-volts"
+	RulePlateSystem   Rule = "plate-system"
+	RuleDoubleVolts   Rule = "double-volts"
+	RuleHalfVolts     Rule = "half-volts"
+	RuleDoubleAmps    Rule = "double-amps"
+	RuleHalfAmps      Rule = "half-amps"
+	RuleHeadroom      Rule = "headroom"
+	RuleRotation      Rule = "rotation"
+	RuleOverloadDial  Rule = "overload-dial"
+	RuleOverloadTrip  Rule = "overload-trip"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.

@@ -36,7 +36,7 @@ type worksheet struct {
 
 func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
 	s := &f.New
-	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
+	w := &worksheet{f: f, l: l, t: t, limits: limitsOf(f, &f.New), wheel: Read("n", FromStamp, &s.WheelMax), now: NowTurns(f), lead: drive.DefaultLead}
 	w.least, w.most = usualTurns(s)
 	w.motorD, w.beltD = leastSheave(s)
 	if l.from != FromTrial && l.ratio == 0 {

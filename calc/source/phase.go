@@ -18,7 +18,7 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.unbalance.range",
 		Formula: "u(x ± Δx)",
-		Valid:   "Each reading errs by itself; an error common to all three cancels.",
+		Valid:   "Each reading errs by itself: a clamp with all its accuracy; a voltmeter that read all three, one after the other, with its last digits, as its error of scale cancels.",
 		Known:   Derived,
 	},
 	{

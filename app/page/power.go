@@ -1,0 +1,321 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/phase"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// Power answers whether volts and amps are balanced, whether a phase is lost,
+// whether it is the supply or the motor, and whether rotation is proven.
+type Power struct{ leaf }
+
+// NewPower returns the page.
+func NewPower() *Power { return &Power{leaf{route: "/power/"}} }
+
+// OnNav lays the supply out where nobody has said it: it is asked before anything
+// else.
+func (p *Power) OnNav(ctx app.Context) {
+	p.leaf.OnNav(ctx)
+	if app.IsClient && shared.Fan.Supply.State() != record.Known {
+		shared.open["job"] = true
+	}
+}
+
+// Render draws the page.
+func (p *Power) Render() app.UI {
+	return p.draw(shared.T("power.title"), func(b *bench) app.UI {
+		v := powerView{b, sheet.Prove(b.Fan)}
+		clear(b.blamed)
+		blame(b, v.p.Volts.Share, v.p.Amps.Share, v.p.PlateVolts, v.p.Load)
+		blame(b, v.p.LineAmps)
+		blame(b, v.p.LineVolts)
+		return app.Div().Class("power").Body(
+			v.headline(),
+			v.below(),
+			app.Div().Class("columns").Body(
+				app.Div().Class("answers").Body(v.answers()...),
+				app.Div().Class("inputs").Body(v.inputs(p.route)...),
+			),
+		)
+	})
+}
+
+// A powerView is the page with what is proven.
+type powerView struct {
+	*bench
+	p sheet.Proof
+}
+
+// headline says what the hand does next, or the worst verdict. It always has the
+// same three lines, so that nothing below it moves.
+func (v *powerView) headline() app.UI {
+	p := &v.p
+	words := []app.UI{app.Text(v.next())}
+	switch p.Next {
+	case sheet.StepLost:
+		words = append([]app.UI{widget.Mark(widget.Stop), app.Text(" ")}, words...)
+	case sheet.StepVerdict:
+		words = append([]app.UI{widget.Mark(levels[p.Worst.Level]), app.Text(" ")}, words...)
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("power.label")).Body(
+		app.Output().Name("power.next").Class("move").Aria("live", "polite").Body(words...),
+		app.P().Class("gives").Text(v.gives()),
+		app.Div().Class("plate-foot").Body(v.foot()),
+	)
+}
+
+// gives names the reading that is judged, and its averages.
+func (v *powerView) gives() string {
+	p := &v.p
+	if !p.Taken {
+		return v.T("power.none")
+	}
+	s := v.T("power.found")
+	if p.Trial != nil {
+		s = v.side("trial." + p.Trial.ID + ".")
+	}
+	if p.LineVolts.Known() && p.VoltsAt == p.Reading {
+		s += " · " + v.volts(p.LineVolts)
+	}
+	if p.LineAmps.Known() {
+		s += " · " + v.amps(p.LineAmps)
+	}
+	return s
+}
+
+func (v *powerView) share(a sheet.Answer[unit.Ratio]) string {
+	return v.figure(sheet.Figure{Scale: &unit.Share, Base: float64(a.Value)})
+}
+
+// foot leads to where the next step is taken.
+func (v *powerView) foot() app.UI {
+	switch p := &v.p; p.Next {
+	case sheet.StepReading:
+		return v.way("readings", "add-reading", v.T("readings.add"))
+	case sheet.StepExchange:
+		return v.way("rotation", "exchanged", v.T("section.rotation"))
+	case sheet.StepRoll:
+		return v.way("roll", "roll-next", v.T("section.roll"))
+	case sheet.StepCause:
+		return v.way("roll", "roll-says", v.T("section.roll"))
+	default:
+		wanted := p.Wanted
+		if p.Fault != nil && p.Fault.Place != nil {
+			wanted = []record.Place{p.Fault.Place}
+		}
+		if len(wanted) > 0 {
+			return v.bench.wanted("power", wanted, 1)
+		}
+		key := v.keyOf(&p.Reading.Volts[0])
+		return app.Ul().Class("wanted").Body(app.Li().Body(
+			widget.Button("to power "+key, v.T("section.electrical"), "to", v.guarded(func() { v.jump(key) }))))
+	}
+}
+
+// way leads to a part of the page that is no field.
+func (v *powerView) way(section, id, label string) app.UI {
+	return app.Ul().Class("wanted").Body(app.Li().Body(widget.Button("to "+id, label, "to", v.guarded(func() {
+		v.open[section] = true
+		v.focus(id)
+	}))))
+}
+
+// next words the next step.
+func (v *powerView) next() string {
+	p := &v.p
+	switch p.Next {
+	case sheet.StepLost:
+		return v.lost()
+	case sheet.StepFault:
+		if p.Fault.Place != nil {
+			return v.T("power.next.fault", "place", lowerFirst(v.full(v.keyOf(p.Fault.Place))))
+		}
+		return v.faulty(p.Fault)
+	case sheet.StepVerdict:
+		if p.Worst.Level == sheet.Within {
+			return v.within()
+		}
+		return v.T("power.verdict", "level", v.T("level."+string(levels[p.Worst.Level])), "what", lowerFirst(v.T("rule."+string(p.Worst.Rule))))
+	case sheet.StepCause:
+		return v.cause()
+	case sheet.StepVolts, sheet.StepAmps:
+		if !p.Three {
+			return v.T("power.next." + string(p.Next) + ".one")
+		}
+	}
+	return v.T("power.next." + string(p.Next))
+}
+
+func (v *powerView) within() string {
+	p := &v.p
+	if p.Three && p.Amps.Verdict.Level == sheet.Within {
+		return v.T("power.within", "amps", v.share(p.Amps.Share), "volts", v.share(p.Volts.Share))
+	}
+	return v.T("power.within.one", "amps", v.amps(p.LineAmps), "volts", v.volts(p.LineVolts))
+}
+
+func (v *powerView) amps(a sheet.Answer[unit.Current]) string {
+	return v.figure(sheet.Figure{Scale: &unit.Amperage, Base: float64(a.Value)})
+}
+
+func (v *powerView) volts(a sheet.Answer[unit.Voltage]) string {
+	return v.figure(sheet.Figure{Scale: &unit.Potential, Base: float64(a.Value)})
+}
+
+// lost says which phase is lost, and where.
+func (v *powerView) lost() string {
+	return v.T("power.lost."+string(v.p.Lost.Loss), "leg", v.whole(int(v.p.Lost.Leg)))
+}
+
+// whole writes a whole number.
+func (b *bench) whole(n int) string { return b.Locale.WriteFixed(float64(n), 0) }
+
+// below says, under the plate that stays in view, how the step is taken and why.
+func (v *powerView) below() app.UI {
+	p := &v.p
+	var body []app.UI
+	say := func(key string) { body = append(body, app.P().Class("follow").Text(v.T(key))) }
+	switch p.Next {
+	case sheet.StepLost:
+		body = append(body, v.verdict("lost", p.OfLost).UI())
+		body = append(body, app.P().Class("follow").Text(v.T("power.lost."+string(p.Lost.Loss)+".do", "leg", v.whole(int(p.Lost.Leg)))))
+	case sheet.StepExchange:
+		say("swap." + string(sheet.Reversal(v.Fan)))
+	case sheet.StepRotation:
+		say("power.bump")
+	case sheet.StepRoll:
+		say("roll.how")
+	case sheet.StepCause:
+		say("roll.do." + string(p.Roll.Found.Cause))
+	case sheet.StepFault:
+		body = append(body, app.P().Class("follow").Text(v.faulty(p.Fault)))
+	case sheet.StepVerdict:
+		if p.Worst.Level != sheet.Within {
+			body = append(body, v.verdict("power", p.Worst).UI())
+		}
+	default:
+		if p.Taken && p.Worst.Level >= sheet.Watch {
+			body = append(body, v.verdict("power", p.Worst).UI())
+		}
+	}
+	return app.Div().Class("below").Body(body...)
+}
+
+// answers are what the reading says: of volts, of amps, of the load.
+func (v *powerView) answers() []app.UI {
+	if !v.p.Taken {
+		return nil
+	}
+	return []app.UI{v.ofVolts(), v.ofAmps(), v.ofLoad()}
+}
+
+func (v *powerView) ofVolts() app.UI {
+	p := &v.p
+	list := []app.UI{app.H2().Text(v.T("power.of.volts"))}
+	if p.Three {
+		list = append(list, answer(v.bench, shown{name: "volts.unbalance", scale: &unit.Share, verdict: &p.Volts.Verdict, apart: v.farthest(p.Volts, "volts")}, p.Volts.Share))
+	}
+	list = append(list,
+		answer(v.bench, shown{name: "volts.line", label: v.single("power.of.volts"), scale: &unit.Potential}, p.LineVolts),
+		answer(v.bench, shown{name: "volts.of-plate", scale: &unit.Share, verdict: &p.OfPlateVolts}, p.PlateVolts),
+	)
+	if p.System.Known() {
+		list = append(list, answer(v.bench, shown{name: "volts.system", scale: &unit.Potential, verdict: doubtful(p.OfSystem)}, p.System))
+		if p.OfPlateSystem.Level >= sheet.Watch {
+			list = append(list, v.verdict("volts.plate", p.OfPlateSystem).UI())
+		}
+	}
+	return app.Section().Class("list").Body(append(list, v.asks(sheet.RuleDoubleVolts, sheet.RuleHalfVolts), v.legs("volts"))...)
+}
+
+func (v *powerView) ofAmps() app.UI {
+	p := &v.p
+	list := []app.UI{app.H2().Text(v.T("power.of.amps"))}
+	if v.dead() {
+		return app.Section().Class("list").Body(append(list, v.legs("amps"))...)
+	}
+	if p.Three && p.OfLost.Level != sheet.Within {
+		list = append(list, v.verdict("amps.lost", p.OfLost).UI())
+	}
+	if p.Three {
+		list = append(list, answer(v.bench, shown{name: "amps.unbalance", scale: &unit.Share, verdict: &p.Amps.Verdict, apart: v.farthest(p.Amps, "amps")}, p.Amps.Share))
+	}
+	list = append(list, answer(v.bench, shown{name: "amps.line", label: v.single("power.of.amps"), scale: &unit.Amperage, verdict: &p.OfLegs}, p.LineAmps))
+	if k := sheet.Amplification(p.Volts, p.Amps); k.Known() {
+		list = append(list, answer(v.bench, shown{name: "amps.of-volts", scale: &unit.Factor}, k), app.P().Class("field-note").Text(v.T("power.made."+string(sheet.MadeOf(k)))))
+	}
+	return app.Section().Class("list").Body(append(list, v.asks(sheet.RuleDoubleAmps, sheet.RuleHalfAmps), v.legs("amps"))...)
+}
+
+// single names what is no average, for there is one of it.
+func (v *powerView) single(key string) string {
+	if v.p.Three {
+		return ""
+	}
+	return v.T(key)
+}
+
+// dead tells whether a phase is lost: then amps are used for nothing.
+func (v *powerView) dead() bool { return v.p.Three && v.p.OfLost.Level == sheet.Stop }
+
+// asks shows what looks like another connection of the leads.
+func (v *powerView) asks(rules ...sheet.Rule) app.UI {
+	var list []app.UI
+	for _, a := range v.p.Asks {
+		for _, r := range rules {
+			if a.Rule == r {
+				list = append(list, v.verdict("ask."+string(r), a).UI())
+			}
+		}
+	}
+	return app.Div().Body(list...)
+}
+
+func (v *powerView) farthest(u sheet.Unbalance, of string) string {
+	if !u.Share.Known() || u.Leg == phase.NoLeg {
+		return ""
+	}
+	key := "power.farthest"
+	if !u.Certain {
+		key = "power.perhaps"
+	}
+	return v.T(key, "leg", lowerFirst(v.leg(of, int(u.Leg)-1)))
+}
+
+func (v *powerView) leg(of string, i int) string {
+	if of == "volts" {
+		return [3]string{"1–2", "2–3", "3–1"}[i]
+	}
+	return v.T("power.leg", "n", v.whole(i+1))
+}
+
+func (v *powerView) ofLoad() app.UI {
+	f, p := v.Fan, &v.p
+	output := f.Supply.Value() == record.Inverter
+	return v.section("load", v.T("section.load"), "", func() app.UI {
+		var list []app.UI
+		if v.dead() {
+			return app.Div().Class("list").Body(app.P().Class("field-note").Text(v.T("power.dead")))
+		}
+		if output {
+			return app.Div().Class("list").Body(app.P().Class("field-note").Text(v.T("supply.drive")))
+		}
+		if p.Three {
+			list = append(list,
+				answer(v.bench, shown{name: "motor.load", scale: &unit.Share}, p.Load),
+				answer(v.bench, shown{name: "motor.derating", scale: &unit.Share}, p.Derating),
+				answer(v.bench, shown{name: "motor.headroom", scale: &unit.Share, verdict: &p.OfHeadroom}, p.Headroom),
+			)
+		}
+		return app.Div().Class("list").Body(append(list,
+			answer(v.bench, shown{name: "power.apparent", scale: &unit.Apparent}, sheet.Apparent(f, p.Reading)),
+			answer(v.bench, shown{name: "power.real", scale: &unit.Shaft}, sheet.RealPower(f, p.Side, p.Reading)),
+			answer(v.bench, shown{name: "power.shaft", scale: &unit.Shaft}, sheet.ShaftPower(f, p.Side, p.Reading)),
+		)...)
+	})
+}

@@ -1,0 +1,88 @@
+package page
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/store"
+)
+
+// powerDemo is the example's new motor, 6.6 A on its plate and idling on 2.2 A,
+// with what was read at it.
+const powerDemo = demoFan + "&new.no-load-amps=2.2 A&new.service-factor=1.15&trial.t1.turns=3turns&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V"
+
+const (
+	evenAmps   = "&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A"
+	unevenAmps = "&trial.t1.amps-1=6.5A&trial.t1.amps-2=5.0A&trial.t1.amps-3=5.0A"
+	rolledOnce = "&trial.t1.leads=1-2-3&trial.t2.leads=3-1-2&trial.t2.amps-1=6.5A&trial.t2.amps-2=5.0A&trial.t2.amps-3=5.0A&new.leads=3-1-2"
+	proven     = "&new.rotation=marked"
+)
+
+var powerStates = []string{
+	powerDemo + evenAmps + proven + "&new.overload-dial=7A&new.protection=overload-relay&new.restart=automatic&new.power-factor=0.8&new.efficiency=84%",
+	powerDemo + unevenAmps + proven + rolledOnce + "&trial.t3.leads=2-3-1&trial.t3.amps-1=6.4A&trial.t3.amps-2=5.1A&trial.t3.amps-3=5.0A&new.service-factor=1&new.motor-power=1hp",
+	powerDemo + "&trial.t1.amps-1=0A&trial.t1.amps-2=9.4A&trial.t1.amps-3=9.5A&new.protection=thermal-protector",
+	"supply=two-speed&new.rotation=reverse&new.rotation-low=marked&trial.t1.volts-12=230V&trial.t1.volts-23=231V&trial.t1.volts-31=232V&new.motor-volts=460V&trial.t1.amps-1=13A&trial.t1.amps-2=13A&trial.t1.amps-3=13A&new.motor-amps=6.5A&new.protection=heaters",
+	"supply=single-phase&trial.t1.volts-12=114V&trial.t1.amps-1=9.1A&trial.t1.clamp-turns=2turns&new.motor-volts=115V&new.motor-amps=9A&new.service-factor=1.15&new.power-factor=0.7&new.efficiency=70%&new.overload-dial=20A",
+	"supply=drive&trial.t1.volts-12=480V&trial.t1.volts-23=479V&trial.t1.volts-31=478V&trial.t1.amps-1=3A&trial.t1.amps-2=3A&trial.t1.amps-3=3.1A&new.motor-volts=230V&new.rotation=marked",
+}
+
+// powerOf draws the page in a state, with its sections open.
+func powerOf(t *testing.T, state string) string {
+	t.Helper()
+	before := shared
+	t.Cleanup(func() { shared = before })
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow(strings.ReplaceAll(state, " ", "%20"))
+	everything(shared)
+	html := whole(t, app.Composer(NewPower()))
+	if shared.crash != "" {
+		t.Errorf("drawing failed in %.60q: %s", state, shared.crash)
+	}
+	return html
+}
+
+// What the plate says in each state, and what must not be there.
+func TestPowerPlate(t *testing.T) {
+	for _, c := range []struct {
+		name, state, says string
+		never             []string
+	}{
+		{"nothing known", "", "First: what feeds this motor?", []string{"Add a reading", "Voltage unbalance"}},
+		{"supply said", "supply=three-phase", "Next: start a reading", []string{"Current unbalance"}},
+		{"a reading begun", "supply=three-phase&trial.t1.turns=1turns", "Next: read volts between all three lines.", nil},
+		{"one pair of three", "supply=three-phase&trial.t1.volts-12=208V", "Next: read volts between all three lines.", nil},
+		{"volts read", powerDemo, "Next: prove rotation.", nil},
+		{"turned wrong", powerDemo + "&new.rotation=reverse", "Next: reverse its rotation", nil},
+		{"proven", powerDemo + proven, "Next: read amps on all three legs", nil},
+		{"even", powerDemo + evenAmps + proven, "Within: amps 1.8 % apart, volts 0.3 %.", []string{"lost phase"}},
+		{"uneven", powerDemo + unevenAmps + proven, "Next: roll the leads one place and read again.", nil},
+		{"uneven, rotation not proven", powerDemo + unevenAmps, "Next: prove rotation.", []string{"button name=\"roll next\""}},
+		{"two positions", powerDemo + unevenAmps + proven + rolledOnce, "Next: roll the leads one place", []string{"The supply:"}},
+		{"three positions", powerStates[1], "The supply: it stays with line L1.", nil},
+		{"a dead leg", powerStates[2], "Stop: lost phase on leg 1.", []string{"Next:"}},
+		{"1 : 1 : 2", powerDemo + "&trial.t1.amps-1=4A&trial.t1.amps-2=8.1A&trial.t1.amps-3=4A", "Stop: phase lost ahead of the transformer.", nil},
+		{"half the plate's volts", powerStates[3], "Stop: plate volts.", nil},
+		{"no triangle", "supply=three-phase&trial.t1.volts-12=480V&trial.t1.volts-23=200V&trial.t1.volts-31=200V", "Next: settle reading 1: volts, 1–2.", nil},
+		{"turns that are none", powerDemo + evenAmps + proven + "&trial.t1.clamp-turns=1.5turns", "Next: settle reading 1: turns through the clamp.", nil},
+		{"garbled leg", powerDemo + proven + "&trial.t1.amps-1=5.6A&trial.t1.amps-2=!5,,7&trial.t1.amps-3=5.6A", "Next: settle reading 1: amps, leg 2.", nil},
+		{"single-phase", powerStates[4] + proven, "Stop: overload dial.", []string{"Current unbalance", "Lead roll", "Leg 2"}},
+		{"drive", powerStates[5], "Stop: plate volts.", []string{"Lead roll", "Apparent power"}},
+		{"drive, in order", "supply=drive&new.motor-volts=480V&new.motor-amps=4A&new.rotation=marked&trial.t1.volts-12=480V&trial.t1.volts-23=479V&trial.t1.volts-31=478V&trial.t1.amps-1=3A&trial.t1.amps-2=3A&trial.t1.amps-3=3.1A", "Within: 479.0 V, 3.03 A.", nil},
+		{"as found", "supply=three-phase&old.amps-1=0A&old.amps-2=9A&old.amps-3=9A", "Stop: lost phase on leg 1.", nil},
+	} {
+		html := powerOf(t, c.state)
+		_, plate, _ := strings.Cut(html, `power.next`)
+		plate, _, _ = strings.Cut(plate, "</output>")
+		if !strings.Contains(plate, c.says) {
+			t.Errorf("%s: the plate says %s", c.name, plate[max(0, strings.IndexByte(plate, '>')):])
+		}
+		for _, n := range c.never {
+			if strings.Contains(html, n) {
+				t.Errorf("%s: %q is shown", c.name, n)
+			}
+		}
+	}
+}

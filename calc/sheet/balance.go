@@ -1,0 +1,202 @@
+package sheet
+
+import (
+	"roofside/calc/limit"
+	"roofside/calc/phase"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// An Unbalance is how far three readings of one kind lie apart.
+type Unbalance struct {
+	Share   Answer[unit.Ratio] // the largest deviation from the average, over it
+	Leg     phase.Leg          // the reading farthest off; of volts the pair 1–2, 2–3, 3–1
+	Certain bool               // no other could be
+	Verdict Verdict
+
+	found phase.Balance
+}
+
+// VoltsUnbalance answers with the unbalance of a reading's line voltages: above
+// 1 % it takes load off a motor, above 5 % the motor is not to be run.
+func VoltsUnbalance(r *record.Reading) Unbalance {
+	meter, whole := meterOf(&r.Volts, true), meterOf(&r.Volts, false)
+	var a Ask
+	u := unbalance(&a, pairs(&a, r), "phase.unbalance", func(x, y, z unit.Voltage) (phase.Balance, error) {
+		if err := closed(x, y, z, whole); err != nil {
+			return phase.Balance{}, err
+		}
+		return phase.VoltageBalance(x, y, z, meter)
+	})
+	bound := phase.UnbalanceFree
+	if u.found.Standing == phase.Stop || u.found.Standing == phase.Unjudged && u.found.Best != phase.Within {
+		bound = phase.UnbalanceMost
+	}
+	u.Verdict = u.judged(RuleUnbalance, "phase.unbalance.volts", bound)
+	return u
+}
+
+func pairs(a *Ask, r *record.Reading) (v [3]Given[unit.Voltage]) {
+	for i := range v {
+		v[i] = Want(a, pairSymbols[i], &r.Volts[i])
+	}
+	return v
+}
+
+// AmpsUnbalance answers with the unbalance of a reading's line currents. A lost
+// phase is no unbalance; under half load, or of a drive's output, it is not judged.
+func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
+	meter := clampOf(r)
+	var a Ask
+	var legs [3]Given[unit.Current]
+	for i := range legs {
+		legs[i] = leg(&a, r, i)
+	}
+	load := Answer[unit.Ratio]{}
+	if ampsTellLoad(f) {
+		load = Load(f, s, r)
+	}
+	u := unbalance(&a, legs, "phase.unbalance", func(x, y, z unit.Current) (phase.Balance, error) {
+		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0))
+		if err == nil && b.Reason == phase.ReasonLost {
+			err = errLost
+		}
+		if err == nil {
+			err = closed(x, y, z, meter)
+		}
+		return b, err
+	})
+	u.Verdict = u.judged(RuleAmpsUnbalance, "phase.unbalance.amps", phase.CurrentUnbalanceMost)
+	switch light := &u.Verdict; {
+	case !u.Share.Known():
+	case !ampsTellLoad(f):
+		*light = Verdict{Level: Unjudged, Rule: RuleOutputLoad, Method: "phase.branch"}
+	case !load.Known():
+		*light = Verdict{Level: Unjudged, Rule: RuleAmpsUnbalance, Method: "phase.unbalance.amps", Wanted: load.Wanted, Fault: load.Fault}
+	case u.found.Reason == phase.ReasonLight:
+		*light = Verdict{Level: Unjudged, Rule: RuleLightLoad, Method: "phase.unbalance.amps"}
+		if load.High() >= phase.LoadLeast && !known(&s.NoLoadAmps) {
+			light.Wanted = []record.Place{&s.NoLoadAmps}
+		}
+	}
+	return u
+}
+
+// unbalance solves for an unbalance. Each reading errs by itself, so that the band
+// is what the meter makes of all three together.
+func unbalance[Q metered](a *Ask, x [3]Given[Q], method string, formula func(x, y, z Q) (phase.Balance, error)) Unbalance {
+	for i := range x {
+		x[i].Band = 0
+	}
+	var u Unbalance
+	at := At{"": x[0].Term, "a": x[0].Term, "b": x[1].Term, "c": x[2].Term, "meter": x[0].Term}
+	u.Share = Solve(a, FromPlace, method, at, func() (v unit.Ratio, err error) {
+		u.found, err = formula(x[0].V(), x[1].V(), x[2].V())
+		return u.found.Value, err
+	})
+	if s := u.found.Spread; u.Share.Known() {
+		u.Share.Band = max(s.Value-s.Low, s.High-s.Value)
+		u.Leg, u.Certain = s.Leg, s.Certain == s.Leg
+	}
+	return u
+}
+
+// closed refuses readings that no three phases can give: the largest one is wrong,
+// or one was missed.
+func closed[Q metered](x, y, z Q, meter phase.Meter[Q]) error {
+	closing, err := phase.TriangleCheck(x, y, z, meter)
+	if err != nil || closing != phase.ClosesNot {
+		return err
+	}
+	largest := "a"
+	if y > x {
+		largest = "b"
+	}
+	if z > max(x, y) {
+		largest = "c"
+	}
+	return limit.Break(largest, limit.NoTriangle)
+}
+
+var standings = map[phase.Standing]Level{phase.Within: Within, phase.Watch: Watch, phase.Stop: Stop, phase.Unjudged: Unjudged}
+
+func (u Unbalance) judged(rule Rule, method string, bound unit.Ratio) Verdict {
+	v := Verdict{Level: Unjudged, Rule: rule, Method: method, Wanted: u.Share.Wanted, Fault: u.Share.Fault}
+	if !u.Share.Known() {
+		return v
+	}
+	v.Level = standings[u.found.Standing]
+	v.Value, v.Limit = Figure{&unit.Share, float64(u.Share.Value)}, Figure{&unit.Share, float64(bound)}
+	return v
+}
+
+// Amplification answers with the unbalance of amps over that of volts: what the
+// motor makes of its supply. Where either may be in balance there is none.
+func Amplification(volts, amps Unbalance) Answer[unit.Ratio] {
+	var a Ask
+	i, v := Use(&a, "uI", amps.Share), Use(&a, "uV", volts.Share)
+	return Solve(&a, FromPlace, "phase.amplification", At{"current": i.Term, "voltage": v.Term}, func() (unit.Ratio, error) {
+		switch {
+		case volts.found.Low <= 0:
+			return 0, limit.Break("voltage", limit.TooCoarse)
+		case amps.found.Low <= 0:
+			return 0, limit.Break("current", limit.TooCoarse)
+		}
+		return phase.Amplification(i.V(), v.V())
+	})
+}
+
+// A Made is how what a motor makes of its supply compares with the usual.
+type Made string
+
+// What a motor may make of its supply.
+const (
+	MadeLess  Made = "less"
+	MadeUsual Made = "usual" // the volts account for the amps
+	MadeMore  Made = "more"  // they do not
+)
+
+// MadeOf compares an amplification with the usual, as far as its band lets it.
+func MadeOf(k Answer[unit.Ratio]) Made {
+	switch {
+	case k.Low() > phase.AmplificationHigh:
+		return MadeMore
+	case k.High() < phase.AmplificationLow:
+		return MadeLess
+	}
+	return MadeUsual
+}
+
+// Derating answers with the share of plate power that an unbalanced supply leaves a
+// motor.
+func Derating(volts Unbalance) Answer[unit.Ratio] {
+	var a Ask
+	u := Use(&a, "u", volts.Share)
+	u.Band = 0
+	var d phase.Derating
+	r := Solve(&a, FromPlace, "phase.derating", At{"value": u.Term}, func() (_ unit.Ratio, err error) {
+		d, err = phase.DeratingOver(volts.found.Low, u.V(), max(u.V(), min(volts.found.High, phase.UnbalanceMost)))
+		return d.Factor, err
+	})
+	if r.Known() {
+		r.Band = max(d.Factor-d.Low, d.High-d.Factor)
+	}
+	return r
+}
+
+// Headroom answers with the share of plate power that is left above a load on an
+// unbalanced supply; below zero it is overload.
+func Headroom(load, derating Answer[unit.Ratio]) Answer[unit.Ratio] {
+	var a Ask
+	l, k := Use(&a, "L", load), Use(&a, "k", derating)
+	return Solve(&a, FromPlace, "phase.headroom", At{"load": l.Term, "derating": k.Term}, func() (unit.Ratio, error) {
+		left := min(max(k.V(), 0), 1)
+		h, err := phase.HeadroomLeft(max(l.V(), 0), phase.Derating{Factor: left, Low: left, High: left})
+		return h.Value, err
+	})
+}
+
+// HeadroomVerdict judges what is left above a motor's load.
+func HeadroomVerdict(left Answer[unit.Ratio]) Verdict {
+	return limitOf[unit.Ratio]{rule: RuleHeadroom, method: "phase.headroom", scale: &unit.Share, level: Watch, least: true}.hold(left, fixed[unit.Ratio](0, ""))
+}

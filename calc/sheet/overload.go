@@ -1,0 +1,62 @@
+package sheet
+
+import (
+	"roofside/calc/phase"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// small is the motor power up to which the code's overload rule here is another.
+const small = unit.Horsepower
+
+// An Overload is what the new motor's overload protection may be set to: the
+// greatest trip current of the code and the relay's dial are two things.
+type Overload struct {
+	Trip         Answer[unit.Current] // at most
+	AfterFailure Answer[unit.Current] // at most, only after a documented failure to start or to carry the load
+	Dial         Answer[unit.Current] // what the relay is dialed to
+	Small        bool                 // not more than 1 hp: another rule of the code
+	AsksRise     bool                 // a plate marked with a low temperature rise would allow more
+	Verdict      Verdict              // of the dial as it stands
+}
+
+// OverloadOf answers with what a motor's overload protection may be set to.
+func OverloadOf(s *record.Side) Overload {
+	o := Overload{Dial: Read("Iₙ", FromPlace, &s.MotorAmps)}
+	o.AsksRise = s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() < phase.ServiceFactorLeast
+	o.Small = s.MotorPower.State() == record.Known && s.MotorPower.Value() <= small*(1+slack)
+	if !o.Small {
+		o.Trip = overload(s, func(c phase.Overload) unit.Current { return c.Trip })
+		o.AfterFailure = overload(s, func(c phase.Overload) unit.Current { return c.AfterFailure })
+	}
+	dial := Read("I", FromPlace, &s.Dial)
+	l := limitOf[unit.Current]{rule: RuleOverloadDial, method: "phase.overload", scale: &unit.Amperage, level: Watch}
+	o.Verdict = l.hold(dial, o.Dial)
+	if o.Verdict.Level == Watch && o.Trip.Known() {
+		l.rule, l.level = RuleOverloadTrip, Stop
+		if above := l.hold(dial, o.Trip); above.Level == Stop {
+			o.Verdict = above
+		}
+	}
+	return o
+}
+
+func overload(s *record.Side, of func(phase.Overload) unit.Current) Answer[unit.Current] {
+	var a Ask
+	plate := Want(&a, "Iₙ", &s.MotorAmps)
+	class := func() (phase.OverloadClass, error) { return phase.OverloadCool, nil }
+	at := At{"plate": plate.Term}
+	if s.CoolRise.Value() != record.Yes {
+		factor := Want(&a, "SF", &s.ServiceFactor)
+		at["serviceFactor"] = factor.Term
+		class = func() (phase.OverloadClass, error) { return phase.OverloadClassOf(factor.V()) }
+	}
+	return Solve(&a, FromPlace, "phase.overload", at, func() (unit.Current, error) {
+		c, err := class()
+		if err != nil {
+			return 0, err
+		}
+		o, err := phase.OverloadOf(plate.V(), c)
+		return of(o), err
+	})
+}

@@ -1,0 +1,217 @@
+package sheet
+
+import (
+	"roofside/calc/phase"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A Step is what the hand does next to prove a motor's supply and its amps.
+type Step string
+
+// The steps, in their order.
+const (
+	StepSupply   Step = "supply"   // say what feeds it
+	StepReading  Step = "reading"  // start one
+	StepLost     Step = "lost"     // stop: a phase is lost
+	StepVerdict  Step = "verdict"  // nothing to do but what the worst verdict says
+	StepExchange Step = "exchange" // it turned the wrong way
+	StepFault    Step = "fault"    // settle what can't be
+	StepVolts    Step = "volts"    // read them
+	StepRotation Step = "rotation" // bump it
+	StepAmps     Step = "amps"     // read them
+	StepRoll     Step = "roll"     // move all leads by one place and read
+	StepCause    Step = "cause"    // the roll has told
+)
+
+// A Proof is how far a motor is proven: the next step, and what the reading that is
+// judged says of it. What a supply doesn't have is left at zero.
+type Proof struct {
+	Next   Step
+	Wanted []record.Place // what the step waits for
+	Fault  *Fault
+	Worst  Verdict
+
+	Judged
+	Taken bool // there is a reading
+	Three bool // there are three legs and three pairs to read
+	New   bool // it is the new fan's
+
+	VoltsAt *record.Reading // where the volts were read: a roll goes by those it began with
+
+	Lost       phase.Lost
+	LineVolts  Answer[unit.Voltage]
+	LineAmps   Answer[unit.Current]
+	Volts      Unbalance
+	Amps       Unbalance
+	PlateVolts Answer[unit.Ratio]
+	System     Answer[unit.Voltage]
+	Load       Answer[unit.Ratio]
+	Derating   Answer[unit.Ratio]
+	Headroom   Answer[unit.Ratio]
+	Roll       Roll
+
+	OfLost, OfPlateVolts, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfRotation Verdict
+
+	Asks []Verdict // what looks like another connection of the leads
+}
+
+// Prove answers with how far a fan's motor is proven.
+func Prove(f *record.Fan) Proof {
+	var p Proof
+	if f.Supply.Value() == "" {
+		p.Next, p.Wanted = StepSupply, []record.Place{&f.Supply}
+		return p
+	}
+	p.Judged, p.Taken = JudgedReading(f)
+	p.New = p.Trial != nil || !p.Taken
+	p.OfRotation = RotationVerdict(f)
+	if !p.Taken {
+		if p.Next = StepReading; p.OfRotation.Level == Stop {
+			p.Next = StepExchange
+		}
+		return p
+	}
+	p.read(f)
+	p.step(f)
+	return p
+}
+
+// read takes from the reading all that it says.
+func (p *Proof) read(f *record.Fan) {
+	s, r := p.Side, p.Reading
+	p.Three = ThreePhase(f)
+	if p.New && Rolls(f) {
+		p.Roll = LeadRoll(f)
+	}
+	p.VoltsAt = r
+	if t := p.Roll.Trials; len(t) > 1 && t[len(t)-1] == p.Trial && !volted(r) {
+		p.VoltsAt = &t[0].Reading
+	}
+	v := p.VoltsAt
+	p.LineVolts, p.LineAmps = LineVolts(f, v), LineAmps(f, r)
+	p.PlateVolts, p.System = PlateVolts(f, s, v), SystemVolts(f, v)
+	p.OfPlateVolts, p.OfSystem, p.OfPlateSystem = PlateVoltsVerdict(p.PlateVolts), SystemVerdict(f, v), PlateSystemVerdict(s, p.System)
+	p.OfLegs = legVerdict(f, s, r)
+	p.Asks = ConnectionVerdicts(f, s, v, r)
+	if !p.Three {
+		return
+	}
+	p.Lost, p.OfLost = LostPhase(r), LostVerdict(r)
+	p.Volts, p.Amps = VoltsUnbalance(v), AmpsUnbalance(f, s, r)
+	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
+		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
+	}
+	if ampsTellLoad(f) {
+		p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
+		p.Headroom = Headroom(p.Load, p.Derating)
+		p.OfHeadroom = HeadroomVerdict(p.Headroom)
+	}
+}
+
+// verdicts lists what decides, the most telling first.
+func (p *Proof) verdicts(f *record.Fan) []Verdict {
+	all := []Verdict{p.OfLost, p.Volts.Verdict, p.OfPlateVolts}
+	if p.System.Known() {
+		all = append(all, p.OfPlateSystem, p.OfSystem)
+	}
+	for _, v := range p.Asks {
+		if v.Level >= Watch {
+			all = append(all, v)
+		}
+	}
+	if p.Reading.TippedUp.Value() == record.Yes {
+		all = append(all, tippedUp)
+	} else {
+		all = append(all, p.OfLegs)
+		if p.Amps.Verdict.Rule != RuleOutputLoad {
+			all = append(all, p.Amps.Verdict)
+		}
+		if p.Headroom.Known() {
+			all = append(all, p.OfHeadroom)
+		}
+	}
+	if p.New {
+		if all = append(all, p.OfRotation); known(&f.New.Dial) {
+			all = append(all, OverloadOf(&f.New).Verdict)
+		}
+	}
+	return all
+}
+
+// step finds the next step: what is dangerous first, then in the order of the work.
+func (p *Proof) step(f *record.Fan) {
+	all := p.verdicts(f)
+	p.Worst = Worst(all)
+	volts, amps := p.unread()
+	switch {
+	case p.Three && p.OfLost.Level == Stop:
+		p.Next = StepLost
+	case p.stopped(all):
+		p.Next = StepVerdict
+	case p.New && p.OfRotation.Level == Stop:
+		p.Next = StepExchange
+	case p.faulty(all):
+		p.Next = StepFault
+	case p.New && len(volts) > 0:
+		p.Next, p.Wanted = StepVolts, volts
+	case p.New && p.OfRotation.Level != Within:
+		p.Next, p.Wanted = StepRotation, p.OfRotation.Wanted
+	case p.New && len(amps) > 0:
+		p.Next, p.Wanted = StepAmps, amps
+	case p.New && len(p.Roll.Trials) == positions && len(p.Roll.Wanted) > 0:
+		p.Next, p.Wanted = StepAmps, p.Roll.Wanted
+	case p.Roll.Known:
+		p.Next = StepCause
+	case p.New && Rolls(f) && p.Roll.Before == phase.BeforeNothing && (p.Amps.Verdict.Level == Watch || len(p.Roll.Trials) == 2):
+		p.Next = StepRoll
+	default:
+		p.Next, p.Wanted = StepVerdict, p.Worst.Wanted
+	}
+}
+
+// stopped puts the stop that is not rotation's in front, if there is one.
+func (p *Proof) stopped(all []Verdict) bool {
+	for _, v := range all {
+		if v.Level == Stop && v.Rule != RuleRotation {
+			p.Worst = v
+			return true
+		}
+	}
+	return false
+}
+
+// faulty takes the first fault, if there is one.
+func (p *Proof) faulty(all []Verdict) bool {
+	p.Fault = p.Roll.Fault
+	for _, v := range all {
+		if v.Fault != nil {
+			p.Fault = v.Fault
+			break
+		}
+	}
+	return p.Fault != nil
+}
+
+// unread lists the volts and the amps of the reading that are still to be read.
+func (p *Proof) unread() (volts, amps []record.Place) {
+	n := 1
+	if p.Three {
+		n = 3
+	}
+	for i := range n {
+		if !known(&p.VoltsAt.Volts[i]) {
+			volts = append(volts, &p.VoltsAt.Volts[i])
+		}
+		if !known(&p.Reading.Amps[i]) {
+			amps = append(amps, &p.Reading.Amps[i])
+		}
+	}
+	return volts, amps
+}
+
+// Rolls tells whether a lead roll says anything on a supply.
+func Rolls(f *record.Fan) bool {
+	use, err := phase.CheckUse(phase.CheckRoll, phase.Supply(f.Supply.Value()))
+	return err == nil && use != phase.UseNo
+}
