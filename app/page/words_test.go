@@ -140,6 +140,9 @@ func TestNoEnglishIsLeftOnTheSpanishPages(t *testing.T) {
 	foreign, own := vocabulary(append(english, "turns feet inches")...), vocabulary(append(spanish, "English")...)
 	for _, state := range states {
 		html := draw(t, state, func(b *bench) { b.words = es })
+		if strings.Contains(html, "⟦") {
+			t.Errorf("a sentence is missing in state %.60q", state)
+		}
 		attributes := spoken.FindAllString(html, -1)
 		if len(attributes) < 10 {
 			t.Errorf("only %d attributes are read in state %.60q", len(attributes), state)

@@ -29,7 +29,7 @@ var spanish = map[string]string{
 	"home.calculators": "Cálculos", "home.drive": "Velocidad por poleas, y el ajuste que iguala al ventilador viejo",
 	"home.airflow": "Qué hace una velocidad con flujo de aire, presión, potencia y amperaje",
 	"home.privacy": "Todo queda en este aparato. No se envía nada; lo que va después de # en un enlace nunca llega a un servidor.",
-	"demo.first":   "Campanas línea 2, poniente", "demo.second": "Campanas línea 1, oriente", "demo.third": "Horno de pan", "demo.fourth": "Lavado de loza",
+	"demo.first":   "Campanas 2, poniente", "demo.second": "Campanas 1, oriente", "demo.third": "Horno de pan", "demo.fourth": "Lavado de loza",
 
 	"roof.unnamed": "Azotea", "roof.edit": "Editar", "roof.name": "Nombre de la azotea", "roof.remove": "Quitar esta azotea y sus ventiladores",
 	"fan.earlier": "Antes", "fan.later": "Después", "fan.copy": "Copiar para su gemelo", "fan.remove": "Quitar",
