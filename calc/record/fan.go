@@ -15,12 +15,20 @@ type Fan struct {
 
 	Altitude   Entry[unit.Length]
 	ColdestAir Entry[unit.Temperature] // at the coldest start
+	HottestAir Entry[unit.Temperature] // about the raceway
 
 	Target   Target
 	Old, New Side
 	Trials   []*Trial // in the order they were made
 	Hood     Hood
 	Want     Want
+
+	Edition Choice[Edition]
+	Opening Opening
+	Raceway Raceway
+	Wires   []*Wire
+	Box     Box
+	Circuit Circuit
 
 	form int // as read; 0 for one made here
 }
@@ -50,6 +58,8 @@ type Side struct {
 	ServiceFactorAmps Entry[unit.Current]
 	MotorSpeed        Entry[unit.Speed]
 	MotorFrequency    Entry[unit.Frequency]
+	MinimumAmpacity   Entry[unit.Current] // of the circuit: the fan's own plate, where it says so
+	MaximumDevice     Entry[unit.Current] // of overcurrent protection: the same
 
 	// The wheel.
 	WheelDiameter Entry[unit.Length]

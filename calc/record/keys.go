@@ -71,6 +71,8 @@ func (l *lister) fan(f *Fan) {
 	l.add("same-wheel", &f.SameWheel)
 	put(l, "altitude", &f.Altitude, &altitude)
 	put(l, "coldest-air", &f.ColdestAir, &airTemperature)
+	put(l, "hottest-air", &f.HottestAir, &airTemperature)
+	l.add("code-edition", &f.Edition)
 	l.under("target.").target(&f.Target)
 	l.under("old.").side(&f.Old)
 	l.under("new.").side(&f.New)
@@ -79,6 +81,13 @@ func (l *lister) fan(f *Fan) {
 	}
 	l.under("hood.").hood(&f.Hood)
 	l.under("want.").want(&f.Want)
+	l.under("opening.").opening(&f.Opening)
+	l.under("raceway.").raceway(&f.Raceway)
+	for _, w := range f.Wires {
+		l.under(wirePrefix + w.ID + ".").wire(w)
+	}
+	l.under("box.").box(&f.Box)
+	l.under("circuit.").circuit(&f.Circuit)
 }
 
 func (l *lister) target(t *Target) {
@@ -102,6 +111,8 @@ func (l *lister) side(s *Side) {
 	put(l, "service-factor-amps", &s.ServiceFactorAmps, &plateAmps)
 	put(l, "motor-speed", &s.MotorSpeed, &plateSpeed)
 	put(l, "motor-frequency", &s.MotorFrequency, &plateFrequency)
+	put(l, "minimum-circuit-ampacity", &s.MinimumAmpacity, &plateAmps)
+	put(l, "maximum-overcurrent", &s.MaximumDevice, &plateAmps)
 	put(l, "wheel-diameter", &s.WheelDiameter, &diameter)
 	put(l, "wheel-max-speed", &s.WheelMax, &plateSpeed)
 	l.add("section", &s.Section)
