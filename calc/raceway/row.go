@@ -28,7 +28,10 @@ type Row struct {
 // widest is beyond any conductor: what is measured wider was not measured.
 const widest = 4 * unit.Inch
 
-func (r Row) conductor() (Conductor, error) {
+// Conductor returns one of the row's conductors, an unmarked one by its
+// diameter. Errors: as [ConductorOf], of the row's fields; a diameter not above
+// zero or beyond any conductor's.
+func (r Row) Conductor() (Conductor, error) {
 	if r.Insulation != Unmarked || r.Size.rank() < 0 {
 		return conductor(r.Size, r.Insulation, "Size", "Insulation")
 	}
@@ -63,7 +66,7 @@ func (l load) add(r Row) (load, error) {
 	if r.Role != Circuit && r.Role != Ground {
 		return load{}, limit.Break("Role", limit.NotTabulated)
 	}
-	c, err := r.conductor()
+	c, err := r.Conductor()
 	if err != nil {
 		return load{}, err
 	}

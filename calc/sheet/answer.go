@@ -51,6 +51,10 @@ const (
 	FromTrial      From = "trial" // scaled from a reading on the same drive
 	FromOldAmps    From = "old amps"
 	FromTrialAmps  From = "trial amps"
+	FromFanPlate   From = "fan plate"   // the fan's own plate, which rules the circuit
+	FromMotorTable From = "motor table" // the code's
+	FromMotorPlate From = "motor plate" // full-load amps, where the table doesn't hold
+	FromTradeSize  From = "trade size"
 )
 
 // A Fault is a value that can't be, and the place that holds it.

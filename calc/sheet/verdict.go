@@ -51,6 +51,20 @@ const (
 	RuleSwapped       Rule = "sheaves-swapped"
 	RuleServiceVoid   Rule = "service-void"
 	RuleUnbalance     Rule = "unbalance"
+	RuleWashers       Rule = "washers-wet"
+	RuleBond          Rule = "bond-over-250"
+	RuleFill          Rule = "conduit-fill"
+	RuleFillCount     Rule = "conduit-count"
+	RuleFillSmall     Rule = "conduit-small"
+	RuleJam           Rule = "jam"
+	RuleBoxFill       Rule = "box-fill"
+	RuleAmpacity      Rule = "ampacity"
+	RuleDryOnly       Rule = "dry-only"
+	RuleLeastWire     Rule = "least-wire"
+	RuleOvercurrent   Rule = "overcurrent"
+	RuleGround        Rule = "equipment-ground"
+	RuleNoGround      Rule = "no-ground-wire"
+	RuleDrop          Rule = "voltage-drop"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.

@@ -1,0 +1,165 @@
+package sheet
+
+import (
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// A GroundWire is the least equipment ground of the circuit.
+type GroundWire struct {
+	raceway.GroundWire
+	Raised bool // with conductors that are larger than they need be
+}
+
+// GroundLeast answers with the least wire-type equipment ground: by the rating
+// of the overcurrent device that is there, or else of the largest that may be;
+// raised with conductors that are larger than they need be, and never above
+// them.
+func GroundLeast(f *record.Fan) Finding[GroundWire] {
+	var a Ask
+	rating := Overcurrent(f)
+	if known(&f.Circuit.Rating) {
+		rating = Read("I", FromPlace, &f.Circuit.Rating)
+	}
+	i := Use(&a, "I", rating)
+	_, w := Ampacity(f)
+	size := raceway.WireSize("")
+	at := At{"rating": i.Term, "material": {Place: &f.Circuit.Material}}
+	if w != nil {
+		a.Need(&w.Size)
+		size, at["circuit"] = raceway.WireSize(w.Size.Value()), &Term{Place: &w.Size}
+	}
+	a.Need(&f.Circuit.Material)
+	edition := editionOf(&a, f)
+	needed := LeastWire(f)
+	if w == nil {
+		rest(&a, needed)
+	}
+	return Find(&a, "raceway.ground", at, func() (GroundWire, error) {
+		g, err := raceway.GroundFor(i.V(), raceway.Material(f.Circuit.Material.Value()), size, edition)
+		if err != nil || !needed.Known() {
+			return GroundWire{GroundWire: g}, err
+		}
+		raised, err := raceway.GroundRaised(g.Size, needed.Value.Size, size)
+		if err != nil { // smaller than needed, or beyond the table: nothing to raise it by
+			return GroundWire{GroundWire: g}, nil
+		}
+		if rank(raised) > rank(size) {
+			raised = size
+		}
+		grown := rank(raised) > rank(g.Size)
+		g.Size = raised
+		return GroundWire{g, grown}, nil
+	})
+}
+
+// GroundVerdict judges the equipment ground that is listed. Where none is, a
+// conduit that is no metal carries no ground, one that flexes asks for a wire,
+// and of any other this library does not know.
+func GroundVerdict(f *record.Fan) Verdict {
+	v := Verdict{Rule: RuleGround, Method: "raceway.ground"}
+	largest := -1
+	for _, w := range f.Wires {
+		if w.Role.Value() == record.Grounding && w.Where.Value() != record.InBox {
+			if w.Size.State() != record.Known {
+				v.Level, v.Wanted = Unjudged, []record.Place{&w.Size}
+				return v
+			}
+			largest = max(largest, rank(raceway.WireSize(w.Size.Value())))
+		}
+	}
+	if largest < 0 {
+		v.Rule, v.Method = RuleNoGround, "raceway.flex.ground"
+		conduit := raceway.Conduit(f.Raceway.Conduit.Value())
+		switch {
+		case conduit == "":
+			v.Level, v.Wanted = Unjudged, []record.Place{&f.Raceway.Conduit}
+		case !conduit.Metallic():
+			v.Level = Stop
+		case conduit.Flexible():
+			v.Level = Watch
+		default:
+			v.Level = Unjudged
+		}
+		return v
+	}
+	least := GroundLeast(f)
+	switch {
+	case !least.Known():
+		v.Level, v.Wanted = Unjudged, least.open()
+	case largest < rank(least.Value.Size):
+		v.Level = Stop
+	}
+	return v
+}
+
+// usualPowerFactor is that of the code's table of effective impedance.
+const usualPowerFactor unit.Ratio = 0.85
+
+// runningCurrent answers with the current whose drop is asked: that of the
+// motor tables, or the plate's where they don't hold.
+func runningCurrent(f *record.Fan) Answer[unit.Current] {
+	switch f.Supply.Value() {
+	case record.Direct:
+		return Answer[unit.Current]{Wanted: []record.Place{&f.Supply}} // of how many phases is not said
+	case record.Inverter, record.TwoSpeed:
+		return Read("Iₙ", FromMotorPlate, &f.New.MotorAmps)
+	}
+	return MotorCurrent(f)
+}
+
+// VoltageDrop answers with the drop between lines over the circuit's length.
+func VoltageDrop(f *record.Fan) Answer[unit.Voltage] {
+	var a Ask
+	_, w := Ampacity(f)
+	i := Use(&a, "I", runningCurrent(f))
+	length := Want(&a, "L", &f.Circuit.Length)
+	a.Need(&f.Raceway.Conduit)
+	a.Need(&f.Circuit.Material)
+	at := At{"current": i.Term, "length": length.Term, "material": {Place: &f.Circuit.Material}}
+	size := raceway.WireSize("")
+	if w != nil {
+		a.Need(&w.Size)
+		size, at["size"] = raceway.WireSize(w.Size.Value()), &Term{Place: &w.Size}
+	} else {
+		rest(&a, LeastWire(f))
+	}
+	wall, _ := raceway.WallOf(raceway.Conduit(f.Raceway.Conduit.Value())) // an unknown conduit is wanted above
+	factor := Take(&a, "cos φ", usualPowerFactor)
+	return Solve(&a, i.From, "raceway.drop", at, func() (unit.Voltage, error) {
+		z, err := raceway.ImpedanceOf(size, raceway.Material(f.Circuit.Material.Value()), wall)
+		if err != nil {
+			return 0, err
+		}
+		return raceway.VoltageDrop(phasesOf(f), i.V(), length.V(), z, factor.V())
+	})
+}
+
+// DropShare answers with the drop as a part of the motor's volts.
+func DropShare(f *record.Fan) Answer[unit.Ratio] {
+	var a Ask
+	drop, volts := Use(&a, "U", VoltageDrop(f)), Want(&a, "Uₙ", &f.New.MotorVolts)
+	return Solve(&a, FromPlace, "raceway.drop", At{"supply": volts.Term}, func() (unit.Ratio, error) {
+		return raceway.DropShare(drop.V(), volts.V())
+	})
+}
+
+// DropVerdict holds the drop against what the code's remarks name as
+// reasonable.
+func DropVerdict(f *record.Fan) Verdict {
+	return limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(DropShare(f), fixed(raceway.DropBranch, "raceway.drop"))
+}
+
+// WiringVerdicts judges the circuit's conductors: what they carry, their ground,
+// and the device before them where its rating is known.
+func WiringVerdicts(f *record.Fan) []Verdict {
+	all := []Verdict{AmpacityVerdict(f)}
+	if _, w := Ampacity(f); w != nil {
+		all = append(all, GroundVerdict(f))
+	}
+	if known(&f.Circuit.Rating) {
+		all = append(all, OvercurrentVerdict(f))
+	}
+	return all
+}
