@@ -16,6 +16,7 @@ var pages = []struct {
 	{"/", func() app.Composer { return page.NewHome() }},
 	{"/drive/", func() app.Composer { return page.NewDrive() }},
 	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
+	{"/raceway/", func() app.Composer { return page.NewRaceway() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

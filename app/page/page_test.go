@@ -56,7 +56,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewRaceway(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()
@@ -130,7 +130,7 @@ func TestEveryPlaceHasAName(t *testing.T) {
 // its source, so that a new one is not forgotten.
 func TestEveryRuleHasASentence(t *testing.T) {
 	b := newBench(store.Memory(), "en-US")
-	for prefix, files := range map[string]string{"number.": "../../calc/{number/error,record/check,record/choice,record/entry,record/word}.go", "limit.": "../../calc/limit/limit.go", "rule.": "../../calc/sheet/verdict.go"} {
+	for prefix, files := range map[string]string{"number.": "../../calc/{number/error,record/check,record/choice,record/entry,record/word}.go", "limit.": "../../calc/{limit/limit,raceway/raceway}.go", "rule.": "../../calc/sheet/verdict.go"} {
 		rule := regexp.MustCompile(`\bRule += "([^"]+)"`)
 		found := 0
 		for _, file := range braces(files) {

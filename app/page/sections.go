@@ -30,12 +30,29 @@ var parts = []part{
 	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
 	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
 		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},
+	{"opening", []string{"opening.kind", "opening.conduit", "opening.size", "raceway.conduit", "raceway.size", "raceway.fittings", "raceway.place", "raceway.use"}},
+	{"circuit", []string{"new.minimum-circuit-ampacity", "new.maximum-overcurrent", "circuit.material", "circuit.terminals", "hottest-air",
+		"raceway.exposure", "raceway.height", "circuit.device", "circuit.device-rating", "circuit.length", "code-edition"}},
+	{"box", []string{"box.size", "box.volume", "box.devices", "box.clamps"}},
+}
+
+// wireOf returns the row of conductors that a key belongs to.
+func wireOf(key string) (id string, ok bool) {
+	rest, ok := strings.CutPrefix(key, "wire.")
+	id, _, _ = strings.Cut(rest, ".")
+	return id, ok
 }
 
 // sectionOf returns the section that the field with a key stands in.
 func sectionOf(key string) string {
 	if strings.HasPrefix(key, "trial.") {
 		return "readings"
+	}
+	if _, ok := wireOf(key); ok {
+		if name := fieldName(key); name == "where" || name == "box-count" {
+			return "box"
+		}
+		return "wires"
 	}
 	for _, p := range parts {
 		for _, f := range p.fields {

@@ -23,6 +23,18 @@ func byTable(s record.Supply) bool { return s == record.ThreePhase || s == recor
 // of the table's: 430.6(A)(1).
 const slowest = 1200 * unit.RPM
 
+func slow(f *record.Fan) bool {
+	n := &f.New.MotorSpeed
+	return n.State() == record.Known && n.Value() < slowest
+}
+
+// ByPlateAmps tells whether the new motor's plate amps stand in the place of the
+// motor tables.
+func ByPlateAmps(f *record.Fan) bool {
+	s := f.Supply.Value()
+	return slow(f) || s == record.Inverter || s == record.TwoSpeed
+}
+
 // MotorCurrent answers with the current that the new motor's circuit is sized
 // by: the table's, or the plate's of a slow motor.
 func MotorCurrent(f *record.Fan) Answer[unit.Current] {
@@ -33,7 +45,7 @@ func MotorCurrent(f *record.Fan) Answer[unit.Current] {
 	}
 	a.Need(&f.Supply)
 	a.mind(&s.MotorSpeed)
-	if s.MotorSpeed.State() == record.Known && s.MotorSpeed.Value() < slowest {
+	if slow(f) {
 		full := Want(&a, "Iₙ", &s.MotorAmps)
 		return Solve(&a, FromMotorPlate, "raceway.motor.current", nil, func() (unit.Current, error) { return full.V(), nil })
 	}

@@ -68,7 +68,7 @@ func FillVerdict(f *record.Fan) Verdict {
 	fill := filling.Value
 	v := Verdict{Rule: RuleFill, Method: "raceway.fill"}
 	if !filling.Known() {
-		v.Level, v.Wanted = Unjudged, filling.open()
+		v.Level, v.Wanted, v.Fault = Unjudged, filling.open(), filling.Fault
 		return v
 	}
 	switch fill.Rule {

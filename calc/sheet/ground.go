@@ -87,7 +87,7 @@ func GroundVerdict(f *record.Fan) Verdict {
 	least := GroundLeast(f)
 	switch {
 	case !least.Known():
-		v.Level, v.Wanted = Unjudged, least.open()
+		v.Level, v.Wanted, v.Fault = Unjudged, least.open(), least.Fault
 	case largest < rank(least.Value.Size):
 		v.Level = Stop
 	}

@@ -35,7 +35,7 @@ func everything(f *record.Fan) map[string]any {
 		"box volume": sheet.BoxVolume(f), "box needed": sheet.BoxNeeded(f), "box share": sheet.BoxShare(f), "box verdict": sheet.BoxVerdict(f), "smallest box": sheet.SmallestBox(f),
 		"motor current": sheet.MotorCurrent(f), "demand": sheet.Demand(f), "disconnect": sheet.Disconnect(f), "overcurrent": sheet.Overcurrent(f), "overcurrent verdict": sheet.OvercurrentVerdict(f),
 		"least wire": sheet.LeastWire(f), "ground": sheet.GroundLeast(f), "drop": sheet.VoltageDrop(f), "drop share": sheet.DropShare(f), "drop verdict": sheet.DropVerdict(f),
-		"wiring": sheet.WiringVerdicts(f),
+		"wiring":  sheet.WiringVerdicts(f),
 		"make-up": sheet.MakeUpBalance(f, q), "space": sheet.SpaceVerdict(f), "now": sheet.NowTurns(f),
 	}
 	for name, s := range map[string]*record.Side{"old": &f.Old, "new": &f.New} {

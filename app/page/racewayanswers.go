@@ -1,0 +1,107 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// edition says which edition of the code an answer goes by.
+func (v *racewayView) edition() string {
+	if v.Fan.Edition.Value() == "" {
+		return v.T("edition.taken", "year", string(sheet.Edition(v.Fan)))
+	}
+	return v.T("edition.of", "year", string(sheet.Edition(v.Fan)))
+}
+
+// filling shows how the conductors fill the raceway.
+func (v *racewayView) filling() app.UI {
+	f := v.Fan
+	share := sheet.FillShare(f)
+	fits := v.fill
+	list := []app.UI{app.H2().Text(v.T("raceway.filling")), answer(v.bench, shown{name: "raceway.fill", scale: &unit.Share, verdict: &fits}, share)}
+	if smallest := sheet.SmallestRaceway(f); smallest.Known() || share.Known() {
+		list = append(list, finding(v.bench, shown{name: "raceway.smallest"}, smallest, func(c raceway.Choice) string {
+			return string(c.Conduit) + " " + string(c.Size)
+		}))
+	}
+	if more, like := sheet.Room(f); like != nil && share.Known() {
+		label := v.T("answer.raceway.room", "wire", string(like.Size.Value())+" "+string(like.Insulation.Value()))
+		list = append(list, answer(v.bench, shown{name: "raceway.room", label: label, scale: &unit.Tally}, more))
+	}
+	if ratio, jam, three := sheet.Jam(f); three {
+		list = append(list, answer(v.bench, shown{name: "raceway.jam", scale: &unit.Factor, verdict: &jam}, ratio))
+	}
+	return app.Section().Class("list").Aria("label", v.T("raceway.filling")).Body(append(list, v.cut())...)
+}
+
+// wiring shows what the circuit asks of its conductors and what they carry.
+func (v *racewayView) wiring() app.UI {
+	f := v.Fan
+	carried, wire := sheet.Ampacity(f)
+	enough := v.wires[0]
+	basis := v.edition()
+	if f.Circuit.Terminals.Value() == "" {
+		basis = v.T("terminals.taken") + " · " + basis
+	}
+	list := []app.UI{
+		app.H2().Text(v.T("raceway.wiring")),
+		answer(v.bench, shown{name: "circuit.demand", scale: &unit.Amperage}, sheet.Demand(f)),
+		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &enough, apart: basis}, carried),
+	}
+	if least := sheet.LeastWire(f); least.Known() {
+		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, least, func(a raceway.Ampacity) string {
+			return string(a.Size) + " " + string(wire.Insulation.Value())
+		}))
+	}
+	if wire != nil {
+		ground := sheet.GroundVerdict(f)
+		list = append(list, finding(v.bench, shown{name: "circuit.ground", verdict: &ground}, sheet.GroundLeast(f), func(g sheet.GroundWire) string {
+			if g.Raised {
+				return v.T("ground.raised", "size", string(g.Size))
+			}
+			return string(g.Size)
+		}))
+	}
+	if most := sheet.Overcurrent(f); f.Circuit.Device.State() != record.Unknown || f.New.MaximumDevice.State() != record.Unknown {
+		s := shown{name: "circuit.overcurrent", scale: &unit.Amperage, apart: v.edition()}
+		if f.Circuit.Rating.State() != record.Unknown {
+			d := sheet.OvercurrentVerdict(f)
+			s.verdict = &d
+		}
+		list = append(list, answer(v.bench, s, most))
+	}
+	if current := sheet.MotorCurrent(f); current.Known() {
+		list = append(list,
+			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, current),
+			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, sheet.Disconnect(f)))
+	}
+	if f.Circuit.Length.State() != record.Unknown {
+		drop := sheet.DropVerdict(f)
+		list = append(list,
+			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, sheet.VoltageDrop(f)),
+			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &drop}, sheet.DropShare(f)))
+	}
+	return app.Section().Class("list").Aria("label", v.T("raceway.wiring")).Body(list...)
+}
+
+// box shows what a box must hold against what it holds, once a box is spoken of.
+func (v *racewayView) box() app.UI {
+	if !v.boxed() {
+		return app.Div()
+	}
+	f := v.Fan
+	fits := sheet.BoxVerdict(f)
+	return app.Section().Class("list").Aria("label", v.T("raceway.boxing")).Body(
+		app.H2().Text(v.T("raceway.boxing")),
+		answer(v.bench, shown{name: "box.needed", scale: &unit.Capacity, verdict: &fits, apart: v.edition()}, sheet.BoxNeeded(f)),
+		answer(v.bench, shown{name: "box.volume", scale: &unit.Capacity}, sheet.BoxVolume(f)),
+		answer(v.bench, shown{name: "box.fill", scale: &unit.Share}, sheet.BoxShare(f)),
+		finding(v.bench, shown{name: "box.smallest"}, sheet.SmallestBox(f), func(b raceway.Box) string {
+			return v.optionIn("box.size", string(b.Shape)+" "+b.Size)
+		}),
+	)
+}
