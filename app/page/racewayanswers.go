@@ -22,7 +22,7 @@ func (v *racewayView) filling() app.UI {
 	f := v.Fan
 	share := sheet.FillShare(f)
 	fits := v.fill
-	list := []app.UI{app.H2().Text(v.T("raceway.filling")), answer(v.bench, shown{name: "raceway.fill", scale: &unit.Share, verdict: &fits}, share)}
+	list := []app.UI{app.H2().Text(v.T("raceway.filling")), answer(v.bench, shown{name: "raceway.fill", scale: &unit.Share, verdict: &fits, apart: v.limit()}, share)}
 	if smallest := sheet.SmallestRaceway(f); smallest.Known() || share.Known() {
 		list = append(list, finding(v.bench, shown{name: "raceway.smallest"}, smallest, func(c raceway.Choice) string {
 			return string(c.Conduit) + " " + string(c.Size)
@@ -57,7 +57,7 @@ func (v *racewayView) wiring() app.UI {
 			return string(a.Size) + " " + string(wire.Insulation.Value())
 		}))
 	}
-	if wire != nil {
+	if wire != nil && wire.Size.State() == record.Known {
 		ground := sheet.GroundVerdict(f)
 		list = append(list, finding(v.bench, shown{name: "circuit.ground", verdict: &ground}, sheet.GroundLeast(f), func(g sheet.GroundWire) string {
 			if g.Raised {
@@ -66,26 +66,53 @@ func (v *racewayView) wiring() app.UI {
 			return string(g.Size)
 		}))
 	}
-	if most := sheet.Overcurrent(f); f.Circuit.Device.State() != record.Unknown || f.New.MaximumDevice.State() != record.Unknown {
-		s := shown{name: "circuit.overcurrent", scale: &unit.Amperage, apart: v.edition()}
-		if f.Circuit.Rating.State() != record.Unknown {
-			d := sheet.OvercurrentVerdict(f)
-			s.verdict = &d
-		}
-		list = append(list, answer(v.bench, s, most))
-	}
-	if current := sheet.MotorCurrent(f); current.Known() {
-		list = append(list,
-			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, current),
-			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, sheet.Disconnect(f)))
+	return app.Section().Class("list").Aria("label", v.T("raceway.wiring")).Body(append(list, v.more())...)
+}
+
+// more shows what goes with the circuit; closed, it still says its worst verdict.
+func (v *racewayView) more() app.UI {
+	f := v.Fan
+	var judged []sheet.Verdict
+	overcurrent, drop := sheet.OvercurrentVerdict(f), sheet.DropVerdict(f)
+	if f.Circuit.Rating.State() != record.Unknown {
+		judged = append(judged, overcurrent)
 	}
 	if f.Circuit.Length.State() != record.Unknown {
-		drop := sheet.DropVerdict(f)
-		list = append(list,
-			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, sheet.VoltageDrop(f)),
-			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &drop}, sheet.DropShare(f)))
+		judged = append(judged, drop)
 	}
-	return app.Section().Class("list").Aria("label", v.T("raceway.wiring")).Body(list...)
+	return v.section("wire-more", v.T("section.wire-more"), v.gist(judged...), func() app.UI {
+		device := shown{name: "circuit.overcurrent", scale: &unit.Amperage, apart: v.edition()}
+		if f.Circuit.Rating.State() != record.Unknown {
+			device.verdict = &overcurrent
+		}
+		return app.Div().Class("list").Body(
+			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, sheet.MotorCurrent(f)),
+			answer(v.bench, device, sheet.Overcurrent(f)),
+			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, sheet.Disconnect(f)),
+			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, sheet.VoltageDrop(f)),
+			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &drop}, sheet.DropShare(f)),
+		)
+	})
+}
+
+// limit says which part of the raceway may be filled, and by how many wires that
+// is decided.
+func (v *racewayView) limit() string {
+	filling := sheet.Filling(v.Fan)
+	if !filling.Known() {
+		return ""
+	}
+	key := "fill.more"
+	switch n := filling.Value.Count; {
+	case v.Fan.Raceway.Use.Value() == record.Nipple:
+		key = "fill.nipple"
+	case n == 1:
+		key = "fill.one"
+	case n == 2:
+		key = "fill.two"
+	}
+	figure, label := v.Figure(&unit.Share, float64(filling.Value.Limit))
+	return v.T(key, "limit", figure+" "+label)
 }
 
 // box shows what a box must hold against what it holds, once a box is spoken of.

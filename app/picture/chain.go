@@ -39,8 +39,8 @@ type Tube struct {
 }
 
 const (
-	chainHeight = 150.0
-	chainAxis   = 62.0
+	chainHeight = 156.0
+	chainAxis   = 74.0
 	tallest     = 62.0 // the largest diameter drawn
 	endWidth    = 46.0
 	widest      = 56.0 // of a part
@@ -69,7 +69,7 @@ func (c Chain) UI() app.UI {
 	body := []app.UI{v.opening(c.Opening, x)}
 	x += endWidth + between
 	for i, l := range c.Links {
-		body = append(body, v.link(l, x, each), label("picture-text picture-strong", middle, x+each/2, chainAxis+tallest+14, string(rune('1'+i))))
+		body = append(body, v.link(l, x, each), label("picture-text picture-strong", middle, x+each/2, 12, string(rune('1'+i))))
 		x += each + between
 	}
 	body = append(body, v.tube(c.Conduit, x, x+endWidth),
