@@ -59,17 +59,24 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 
 // finding draws an answer that is no figure, in words.
 func finding[T any](b *bench, s shown, f sheet.Finding[T], say func(T) string) app.UI {
-	w := widget.Answer{Name: s.name, Label: b.T("answer." + s.name), WorkingHelp: b.T("working")}
+	words := ""
+	if f.Known() {
+		words = say(f.Value)
+	}
+	return b.said(s, words, f.Method, f.Wanted, f.Fault)
+}
+
+func (b *bench) said(s shown, words, method string, wanted []record.Place, fault *sheet.Fault) app.UI {
+	w := widget.Answer{Name: s.name, Label: b.T("answer." + s.name), Words: words, WorkingHelp: b.T("working")}
 	switch {
-	case f.Known():
-		w.Words = say(f.Value)
+	case words != "":
 		id := "working " + s.name
 		w.Open, w.OnOpen = b.open[id], b.toggle(id)
-		w.Working = func() app.UI { return b.steps(&sheet.Steps{Method: f.Method}).UI() }
-	case f.Fault != nil:
-		w.Missing = b.faulty(f.Fault)
+		w.Working = func() app.UI { return b.steps(&sheet.Steps{Method: method}).UI() }
+	case fault != nil:
+		w.Missing = b.faulty(fault)
 	default:
-		w.Missing = b.T("wanted", "places", b.list(f.Wanted))
+		w.Missing = b.T("wanted", "places", b.list(wanted))
 	}
 	if s.verdict != nil {
 		w.Verdict = b.verdict(s.name, *s.verdict)

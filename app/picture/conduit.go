@@ -1,7 +1,6 @@
 package picture
 
 import (
-	"cmp"
 	"slices"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
@@ -62,13 +61,17 @@ func (c Conduit) UI() app.UI {
 func (c Conduit) discs() []disc {
 	var all []disc
 	for i, w := range c.Wires {
-		if r := float64(w.Diameter / c.Inside); r > 0 && r < 100 {
-			for range min(w.Count, MostDrawn) {
-				all = append(all, disc{r: r, wire: i})
-			}
+		r := float64(w.Diameter / c.Inside)
+		if !(r > 0 && r < 100) {
+			continue
 		}
+		behind := len(all)
+		for behind > 0 && all[behind-1].r < r {
+			behind--
+		}
+		alike := slices.Repeat([]disc{{r: r, wire: i}}, max(0, min(w.Count, MostDrawn)))
+		all = slices.Insert(all, behind, alike...)
 	}
-	slices.SortStableFunc(all, func(a, b disc) int { return cmp.Compare(b.r, a.r) })
 	return all[:min(len(all), MostDrawn)]
 }
 

@@ -1,7 +1,6 @@
 package record
 
 import (
-	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -64,12 +63,14 @@ func (f *Fan) full(row string) bool {
 	return ok && f.Wire(id) == nil && len(f.Wires) >= MostWires
 }
 
-// sortRows orders rows by their ids: one that is shorter, or of the same length
-// and alphabetically first, was given first.
-func sortRows[R any](rows []R, id func(R) string) {
-	slices.SortStableFunc(rows, func(a, b R) int {
-		return cmp.Or(cmp.Compare(len(id(a)), len(id(b))), cmp.Compare(id(a), id(b)))
-	})
+// place puts a row among others in the order of the ids: one that is shorter, or
+// of the same length and alphabetically first, was given first.
+func place[R any](rows []R, r R, id func(R) string) []R {
+	i := len(rows)
+	for i > 0 && (len(id(r)) < len(id(rows[i-1])) || len(id(r)) == len(id(rows[i-1])) && id(r) < id(rows[i-1])) {
+		i--
+	}
+	return slices.Insert(slices.Clip(rows), i, r)
 }
 
 // nextID returns the id behind all others: a letter and a number.

@@ -25,8 +25,7 @@ func (f *Fan) addTrial(id string) *Trial {
 	}
 	t := &Trial{ID: id}
 	bind(func(l *lister) { l.trial(t) })
-	f.Trials = append(f.Trials, t)
-	sortRows(f.Trials, trialID)
+	f.Trials = place(f.Trials, t, trialID)
 	return t
 }
 

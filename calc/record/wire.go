@@ -42,8 +42,7 @@ func (f *Fan) addWire(id string) *Wire {
 	}
 	w := &Wire{ID: id}
 	bind(func(l *lister) { l.wire(w) })
-	f.Wires = append(f.Wires, w)
-	sortRows(f.Wires, wireID)
+	f.Wires = place(f.Wires, w, wireID)
 	return w
 }
 

@@ -41,14 +41,12 @@ func Find[T any](a *Ask, method string, at At, formula func() (T, error)) Findin
 	return r
 }
 
-// rest passes on what a finding wants or what is at fault in it, and returns
-// its value.
-func rest[T any](a *Ask, f Finding[T]) T {
-	if f.Fault != nil {
-		a.blame(f.Fault.Place, f.Fault.Err)
+// lean passes on what a finding wants, or what is at fault in it.
+func (a *Ask) lean(wanted []record.Place, fault *Fault) {
+	if fault != nil {
+		a.blame(fault.Place, fault.Err)
 	}
-	a.miss(f.Wanted...)
-	return f.Value
+	a.miss(wanted...)
 }
 
 // mind lets a place that may stay unknown be at fault where its text is no

@@ -34,7 +34,7 @@ func GroundLeast(f *record.Fan) Finding[GroundWire] {
 	edition := editionOf(&a, f)
 	needed := LeastWire(f)
 	if w == nil {
-		rest(&a, needed)
+		a.lean(needed.Wanted, needed.Fault)
 	}
 	return Find(&a, "raceway.ground", at, func() (GroundWire, error) {
 		g, err := raceway.GroundFor(i.V(), raceway.Material(f.Circuit.Material.Value()), size, edition)
@@ -123,7 +123,8 @@ func VoltageDrop(f *record.Fan) Answer[unit.Voltage] {
 		a.Need(&w.Size)
 		size, at["size"] = raceway.WireSize(w.Size.Value()), &Term{Place: &w.Size}
 	} else {
-		rest(&a, LeastWire(f))
+		needed := LeastWire(f)
+		a.lean(needed.Wanted, needed.Fault)
 	}
 	wall, _ := raceway.WallOf(raceway.Conduit(f.Raceway.Conduit.Value())) // an unknown conduit is wanted above
 	factor := Take(&a, "cos φ", usualPowerFactor)
