@@ -78,8 +78,12 @@ func (v *racewayView) headline() app.UI {
 	if v.boxed() {
 		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
 	}
+	class := "move"
+	if len(v.adapter.Value.Parts) > 2 {
+		class += " long"
+	}
 	return app.Section().Class("dataplate").Aria("label", v.T("raceway.label")).Body(
-		app.Output().Name("take-along").Class("move").Aria("live", "polite").Text(v.takeAlong()),
+		app.Output().Name("take-along").Class(class).Aria("live", "polite").Text(v.takeAlong()),
 		app.Div().Class("briefs").Body(briefs...),
 		v.next(),
 	)

@@ -50,7 +50,8 @@ func (v *racewayView) wiring() app.UI {
 	list := []app.UI{
 		app.H2().Text(v.T("raceway.wiring")),
 		answer(v.bench, shown{name: "circuit.demand", scale: &unit.Amperage}, sheet.Demand(f)),
-		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &enough, apart: basis}, carried),
+		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &enough}, carried),
+		app.P().Class("field-note").Text(basis),
 	}
 	if least := sheet.LeastWire(f); least.Known() {
 		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, least, func(a raceway.Ampacity) string {

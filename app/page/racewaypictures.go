@@ -30,12 +30,13 @@ func (v *racewayView) cut() app.UI {
 			kind = string(record.MotorCircuit)
 		}
 		name := v.rowName(d.Wire)
-		p.Wires = append(p.Wires, picture.Wire{Diameter: d.Diameter, Count: d.Count, Kind: kind, Mark: string(d.Wire.Size.Value()), Label: name})
+		p.Wires = append(p.Wires, picture.Wire{Diameter: d.Diameter, Count: d.Count, Kind: kind, Mark: string(d.Wire.Size.Value()), Label: strings.Replace(name, " · ", " ", 1)})
 		names = append(names, name)
 		total += d.Count
 	}
 	caption := v.T("picture.conduit.says", "conduit", string(v.Fan.Raceway.Conduit.Value())+" "+string(v.Fan.Raceway.Size.Value()))
 	if total > picture.MostDrawn {
+		p.Outside = func(int) string { return v.T("picture.outside.many") }
 		caption += " " + v.T("picture.more", "n", v.Locale.WriteFixed(picture.MostDrawn, 0), "all", v.Locale.WriteFixed(float64(total), 0))
 	}
 	p.Description = caption + " " + strings.Join(names, "; ")
@@ -66,7 +67,7 @@ func (v *racewayView) chainPicture() app.UI {
 	}
 	c.OpeningLabel, c.EndLabel, _ = strings.Cut(v.end(), " → ")
 	for _, p := range v.adapter.Value.Parts {
-		c.Links = append(c.Links, picture.Link{Left: face(p.From), Right: face(p.To)})
+		c.Links = append(c.Links, picture.Link{Left: face(p.From), Right: face(p.To), Nut: p.Kind == raceway.Locknut})
 		c.Description += "; " + v.part(p)
 	}
 	return c.UI()

@@ -24,7 +24,10 @@ type Opening struct {
 }
 
 // A Link is one part, by the faces of its two sides.
-type Link struct{ Left, Right Face }
+type Link struct {
+	Left, Right Face
+	Nut         bool // flat, of a thread's size
+}
 
 // A Face is how one side of a part is made: male, female, panel or conduit.
 type Face struct {
@@ -74,8 +77,8 @@ func (c Chain) UI() app.UI {
 	}
 	body = append(body, v.tube(c.Conduit, x, x+endWidth),
 		path("picture-axis", pen(nil).line(spot{2, chainAxis}, spot{width - 2, chainAxis})),
-		label("picture-text", start, 4, chainHeight-6, fitted(c.OpeningLabel, width/2-8)),
-		label("picture-text", end, width-4, chainHeight-6, fitted(c.EndLabel, width/2-8)))
+		label("picture-text", start, 4, chainHeight-6, fitted(c.OpeningLabel, 0.62*width)),
+		label("picture-text", end, width-4, chainHeight-6, fitted(c.EndLabel, 0.36*width)))
 	return app.Figure().Class("picture").Body(drawing("picture-chain", chainHeight, c.Title, c.Description, body...))
 }
 
@@ -91,6 +94,11 @@ func box4(left, right, half float64) []spot {
 // link draws a part: its two sides, and a hexagon's edge between unlike ones.
 func (v chainView) link(l Link, x, w float64) app.UI {
 	mid := x + w/2
+	if l.Nut {
+		half := v.half(max(l.Left.Across, l.Right.Across))
+		return group(append(v.side(Face{"panel", l.Left.Across}, mid-5, mid+5), path("picture-hidden",
+			pen(nil).line(spot{mid - 5, chainAxis - half}, spot{mid + 5, chainAxis - half}).line(spot{mid - 5, chainAxis + half}, spot{mid + 5, chainAxis + half})))...)
+	}
 	if l.Left.Kind == "panel" && l.Right.Kind == "panel" {
 		return group(append(v.side(l.Left, mid-7, mid-2), v.side(l.Right, mid+2, mid+7)...)...)
 	}

@@ -29,7 +29,7 @@ type Wire struct {
 }
 
 const (
-	conduitHeight = 208.0
+	conduitHeight = 214.0
 	conduitRadius = 88.0
 	conduitX      = 94.0
 	conduitY      = 96.0
@@ -94,7 +94,7 @@ func (c Conduit) legend(out int) []app.UI {
 	const swatch = 7.0
 	y := 20.0
 	for _, w := range c.Wires {
-		lines := broken(w.Label, width-legend-2*swatch-8, 2)
+		lines := broken(w.Label, width-legend-2*swatch-8, 3)
 		if y+float64(len(lines))*1.2*fontSize > conduitHeight-30 {
 			break
 		}

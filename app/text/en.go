@@ -255,7 +255,7 @@ var english = map[string]string{
 	"part.enlarger": "{size} × {to} enlarger", "part.reducing-washers": "{size} × {to} reducing washers, a pair", "part.coupling": "{size} {conduit} coupling",
 	"part.coupling.threaded": "{size} threaded coupling", "part.nipple": "{size} close nipple",
 	"joint.male": "male {size} ({designator}), {threads} threads per inch, {across} across", "joint.female": "female {size} ({designator}), {threads} threads per inch",
-	"joint.panel": "at a knockout {size} ({designator}), {hole}, at least {least}, at most {most}", "joint.conduit": "takes {conduit} {size} ({designator})",
+	"joint.panel": "for a knockout {size} ({designator}): {hole}, from {least} to {most}", "joint.conduit": "takes {conduit} {size} ({designator})",
 	"fill.one": "limit {limit} for one wire", "fill.two": "limit {limit} for two wires", "fill.more": "limit {limit} for more than two wires", "fill.nipple": "limit {limit} in a nipple",
 	"section.wire-more": "Breaker, disconnect, voltage drop",
 	"joint.thread":      "Threads", "joint.knockout": "Knockouts",
@@ -275,7 +275,7 @@ var english = map[string]string{
 	"tally.less": "one less", "tally.more": "one more", "choice.none": "not chosen",
 	"problem.full":    "no room for another row",
 	"picture.conduit": "Section of the conduit", "picture.conduit.says": "{conduit} to scale, wires as they lie by weight; a ground has two rings.", "picture.more": "{n} of {all} are drawn.",
-	"picture.outside": "{n} find no room", "picture.chain": "Parts from the opening to the conduit",
+	"picture.outside": "{n} find no room", "picture.outside.many": "more than finds room", "picture.chain": "Parts from the opening to the conduit",
 	"caution.duct": "No wiring in the grease duct or in its airstream.",
 
 	"answer.raceway.fill": "Filled", "answer.raceway.smallest": "Smallest that takes them", "answer.raceway.room": "More {wire} that fit", "answer.raceway.jam": "Jam ratio of the three",
