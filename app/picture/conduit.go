@@ -78,7 +78,14 @@ func (c Conduit) discs() []disc {
 // wire draws one conductor: a ground with a second ring, another circuit's
 // dashed, so that none is told by color alone.
 func wire(w Wire, x, y, r float64) []app.UI {
-	drawn := []app.UI{ring("picture-wire picture-"+w.Kind, x, y, r)}
+	class := "picture-wire picture-circuit"
+	switch w.Kind {
+	case "ground":
+		class = "picture-wire picture-ground"
+	case "other":
+		class = "picture-wire picture-other"
+	}
+	drawn := []app.UI{ring(class, x, y, r)}
 	if w.Kind == "ground" {
 		drawn = append(drawn, ring("picture-ring", x, y, 0.72*r))
 	}

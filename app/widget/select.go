@@ -45,14 +45,21 @@ func (s Select) UI() app.UI {
 	return own(s.Key, s.Load).Body(app.Div().Class("field").Body(
 		app.Div().Class("field-head").Body(app.Label().For(id).Text(s.Label)),
 		list.Body(
-			app.Option().Value(none).Text(s.None).Selected(!chosen),
-			app.Range(s.Options).Slice(func(i int) app.UI {
-				o := s.Options[i]
-				return app.Option().Value(o.Value).Text(o.Label).Selected(o.Chosen)
-			}),
+			line(none, s.None, !chosen),
+			app.Range(s.Options).Slice(func(i int) app.UI { return line(s.Options[i].Value, s.Options[i].Label, s.Options[i].Chosen) }),
 		),
 		noted(id, s.Error, s.Note),
 	))
+}
+
+// line is one line of the list. What go-app writes for a false attribute is true
+// to a browser.
+func line(value, text string, chosen bool) app.UI {
+	o := app.Option().Value(value).Text(text)
+	if chosen {
+		o = o.Selected(true)
+	}
+	return o
 }
 
 // noted is what stands under a control: what is wrong with it, or a remark.
