@@ -255,6 +255,7 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 		{"/drive/#supply=drive&old.sheave=adjustable&old.turns=?&new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"job", "target", "old", "amps", "plate", "new", "base", "readings", "reading t1"}},
 		{"/drive/#same-wheel=no&supply=three-phase", []string{"job", "target", "old", "plate", "new"}},
 		{"/airflow/#supply=three-phase&hood.listing=unlisted&want.goal=airflow", []string{"reference", "want", "amps", "plate", "hood"}},
+		{"/raceway/#supply=drive&opening.kind=knockout&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&wire.w1.insulation=unmarked&wire.w1.size=12&wire.w2.count=1&wire.w2.role=ground&box.clamps=no", []string{"opening", "wires", "wire w1", "wire w2", "wired-motor", "circuit", "box"}},
 	} {
 		tab := p.Open(page.path)
 		for _, s := range page.sections {

@@ -12,9 +12,11 @@ func TestKeystrokes(t *testing.T) {
 		{"/drive/", "new", "new.fan-sheave", "123456789123456789123456789123"},
 		{"/drive/", "target", "target.speed", "000000000000000000000000000000"},
 		{"/airflow/", "reference", "target.airflow", "123456789123456789123456789123"},
+		{"/raceway/", "circuit", "circuit.length", "123456789123456789123456789123"},
+		{"/raceway/", "circuit", "hottest-air", "000000000000000000000000000000"},
 	} {
 		p := NewPhone(t)
-		tab := p.Open(c.path + demo)
+		tab := p.Open(c.path + demo + rewired)
 		tab.open(c.section)
 		if c.field != "target.speed" {
 			tab.Type(c.field, "8.")

@@ -120,7 +120,7 @@ func (b *bench) tallier(key string, e *record.Entry[unit.Count]) app.UI {
 	}
 	draw := widget.Stepper{
 		Key: key, Label: b.full(key), Figure: shown, Less: "−1", More: "+1",
-		LessHelp: b.T("tally.less"), MoreHelp: b.T("tally.more"), OnLess: step(-1), OnMore: step(+1),
+		LessHelp: "−1, " + b.T("tally.less"), MoreHelp: "+1, " + b.T("tally.more"), OnLess: step(-1), OnMore: step(+1),
 	}.UI
 	return b.memo("stepper "+key, draw, shown)
 }
