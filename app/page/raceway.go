@@ -22,7 +22,7 @@ func NewRaceway() *Raceway { return &Raceway{leaf{route: "/raceway/"}} }
 func (p *Raceway) Render() app.UI {
 	return p.draw(shared.T("raceway.title"), func(b *bench) app.UI {
 		f := b.Fan
-		v := racewayView{b, sheet.Adapter(f), sheet.FillVerdict(f), sheet.WiringVerdicts(f)}
+		v := racewayView{b, sheet.Adapter(f), sheet.FillVerdict(f), sheet.CircuitOf(f)}
 		v.accuseAll()
 		return app.Div().Class("raceway").Body(
 			v.headline(),
@@ -43,7 +43,7 @@ type racewayView struct {
 	*bench
 	adapter sheet.Finding[raceway.Adapter]
 	fill    sheet.Verdict
-	wires   []sheet.Verdict
+	c       *sheet.Circuit
 }
 
 // accuseAll notes beside the fields what the formulas refuse.
@@ -53,10 +53,9 @@ func (v *racewayView) accuseAll() {
 	if v.boxed() {
 		blame(v.bench, sheet.BoxNeeded(f), sheet.BoxVolume(f))
 	}
-	blame(v.bench, sheet.Overcurrent(f), sheet.Demand(f))
-	blame(v.bench, sheet.VoltageDrop(f))
-	least, _ := sheet.Ampacity(f)
-	blame(v.bench, least)
+	blame(v.bench, v.c.Device, v.c.Demand)
+	blame(v.bench, v.c.Drop)
+	blame(v.bench, v.c.Carried)
 	blame(v.bench, sheet.FillShare(f))
 	v.accuse(v.adapter.Fault)
 }
@@ -74,7 +73,7 @@ func (v *racewayView) boxed() bool {
 
 // headline says what to take along, and how fill, wires and box stand.
 func (v *racewayView) headline() app.UI {
-	briefs := []app.UI{v.standing("fill", v.fill), v.standing("wires", sheet.Worst(v.wires))}
+	briefs := []app.UI{v.standing("fill", v.fill), v.standing("wires", sheet.Worst(v.c.Verdicts(v.Fan)))}
 	if v.boxed() {
 		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
 	}
@@ -123,7 +122,7 @@ func (v *racewayView) next() app.UI {
 		return app.Ul().Class("wanted").Aria("label", v.T("wanted.label")).Body(
 			app.Li().Body(widget.Button("to first wire", v.T("wires.first"), "to", v.guarded(v.addWire))))
 	}
-	all := append([]sheet.Verdict{v.fill}, v.wires...)
+	all := append([]sheet.Verdict{v.fill}, v.c.Verdicts(v.Fan)...)
 	if v.boxed() {
 		all = append(all, sheet.BoxVerdict(v.Fan))
 	}

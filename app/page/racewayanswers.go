@@ -41,26 +41,24 @@ func (v *racewayView) filling() app.UI {
 // wiring shows what the circuit asks of its conductors and what they carry.
 func (v *racewayView) wiring() app.UI {
 	f := v.Fan
-	carried, wire := sheet.Ampacity(f)
-	enough := v.wires[0]
+	c := v.c
 	basis := v.edition()
 	if f.Circuit.Terminals.Value() == "" {
 		basis = v.T("terminals.taken") + " · " + basis
 	}
 	list := []app.UI{
 		app.H2().Text(v.T("raceway.wiring")),
-		answer(v.bench, shown{name: "circuit.demand", scale: &unit.Amperage}, sheet.Demand(f)),
-		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &enough}, carried),
+		answer(v.bench, shown{name: "circuit.demand", scale: &unit.Amperage}, c.Demand),
+		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &c.WireVerdict}, c.Carried),
 		app.P().Class("field-note").Text(basis),
 	}
-	if least := sheet.LeastWire(f); least.Known() {
-		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, least, func(a raceway.Ampacity) string {
-			return string(a.Size) + " " + string(wire.Insulation.Value())
+	if c.Least.Known() {
+		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, c.Least, func(a raceway.Ampacity) string {
+			return string(a.Size) + " " + string(c.Wire.Insulation.Value())
 		}))
 	}
-	if wire != nil && wire.Size.State() == record.Known {
-		ground := sheet.GroundVerdict(f)
-		list = append(list, finding(v.bench, shown{name: "circuit.ground", verdict: &ground}, sheet.GroundLeast(f), func(g sheet.GroundWire) string {
+	if c.Wire != nil && c.Wire.Size.State() == record.Known {
+		list = append(list, finding(v.bench, shown{name: "circuit.ground", verdict: &c.GroundVerdict}, c.Ground, func(g sheet.GroundWire) string {
 			if g.Raised {
 				return v.T("ground.raised", "size", string(g.Size))
 			}
@@ -72,26 +70,25 @@ func (v *racewayView) wiring() app.UI {
 
 // more shows what goes with the circuit; closed, it still says its worst verdict.
 func (v *racewayView) more() app.UI {
-	f := v.Fan
+	f, c := v.Fan, v.c
 	var judged []sheet.Verdict
-	overcurrent, drop := sheet.OvercurrentVerdict(f), sheet.DropVerdict(f)
 	if f.Circuit.Rating.State() != record.Unknown {
-		judged = append(judged, overcurrent)
+		judged = append(judged, c.DeviceVerdict)
 	}
 	if f.Circuit.Length.State() != record.Unknown {
-		judged = append(judged, drop)
+		judged = append(judged, c.DropVerdict)
 	}
 	return v.section("wire-more", v.T("section.wire-more"), v.gist(judged...), func() app.UI {
 		device := shown{name: "circuit.overcurrent", scale: &unit.Amperage, apart: v.edition()}
 		if f.Circuit.Rating.State() != record.Unknown {
-			device.verdict = &overcurrent
+			device.verdict = &c.DeviceVerdict
 		}
 		return app.Div().Class("list").Body(
-			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, sheet.MotorCurrent(f)),
-			answer(v.bench, device, sheet.Overcurrent(f)),
-			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, sheet.Disconnect(f)),
-			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, sheet.VoltageDrop(f)),
-			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &drop}, sheet.DropShare(f)),
+			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, c.Current),
+			answer(v.bench, device, c.Device),
+			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, c.Disconnect),
+			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, c.Drop),
+			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &c.DropVerdict}, c.DropShare),
 		)
 	})
 }

@@ -68,15 +68,15 @@ func (s *surrounding) of(i raceway.Insulation) raceway.Conditions {
 	return c
 }
 
-// Ampacity answers with what the conductors of the motor's circuit carry, and
+// carried answers with what the conductors of the motor's circuit carry, and
 // with the row that carries least.
-func Ampacity(f *record.Fan) (least Answer[unit.Current], of *record.Wire) {
+func carried(f *record.Fan) (least Answer[unit.Current], of *record.Wire) {
 	for _, w := range f.Wires {
 		if w.Where.Value() == record.InBox || !carriesMotor(w) {
 			continue
 		}
-		if carried := ampacity(f, w); of == nil || !carried.Known() || least.Known() && carried.Value < least.Value {
-			least, of = carried, w
+		if this := ampacity(f, w); of == nil || !this.Known() || this.Value < least.Value {
+			least, of = this, w
 		}
 		if !least.Known() {
 			return least, of
@@ -108,16 +108,15 @@ func ampacity(f *record.Fan, w *record.Wire) Answer[unit.Current] {
 	})
 }
 
-// LeastWire answers with the smallest conductor of the circuit's material and
+// leastWire answers with the smallest conductor of the circuit's material and
 // insulation that carries the demand.
-func LeastWire(f *record.Fan) Finding[raceway.Ampacity] {
+func leastWire(f *record.Fan, w *record.Wire, least Answer[unit.Current]) Finding[raceway.Ampacity] {
 	var a Ask
-	_, w := Ampacity(f)
 	if w == nil {
 		return Finding[raceway.Ampacity]{Fault: &Fault{Err: limit.Break("", raceway.NoConductor)}}
 	}
 	a.Need(&w.Insulation)
-	demand := Use(&a, "I", Demand(f))
+	demand := Use(&a, "I", least)
 	s := around(&a, f)
 	s.at["Insulation"] = &Term{Place: &w.Insulation}
 	s.at["current"] = demand.Term
@@ -126,12 +125,12 @@ func LeastWire(f *record.Fan) Finding[raceway.Ampacity] {
 	})
 }
 
-// AmpacityVerdict judges what the conductors carry against the demand. A wire
+// judgeWire judges what the conductors carry against the demand. A wire
 // for dry places in a wet raceway, and one below the least size of a motor's
 // circuit, are said before it; one that can't be read is taken for 60 °C and
 // left to a licensed person.
-func AmpacityVerdict(f *record.Fan) Verdict {
-	least, w := Ampacity(f)
+func (c *Circuit) judgeWire() Verdict {
+	least, w := c.Carried, c.Wire
 	if w != nil && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(raceway.AWG14) {
 		return Verdict{Level: Watch, Rule: RuleLeastWire, Method: "raceway.usable"}
 	}
@@ -139,7 +138,7 @@ func AmpacityVerdict(f *record.Fan) Verdict {
 	if least.Fault != nil && errors.As(least.Fault.Err, &broken) && broken.Rule == raceway.DryOnly {
 		return Verdict{Level: Stop, Rule: RuleDryOnly, Method: "raceway.rating"}
 	}
-	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(least, Demand(f))
+	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(least, c.Demand)
 	if v.Level == Within && w.Insulation.Value() == record.Unmarked {
 		v.Level, v.Wanted = Unjudged, []record.Place{&w.Insulation}
 	}

@@ -85,6 +85,9 @@ func FillVerdict(f *record.Fan) Verdict {
 		v.Level = Stop
 	}
 	for _, sign := range [2]unit.Length{-1, 1} {
+		if len(b.measured) == 0 {
+			break
+		}
 		if edge, err := raceway.Fill(p, b.atEdge(sign)); err != nil || edge.Fits != fill.Fits {
 			v.Level = Unjudged
 			share := FillShare(f)

@@ -12,19 +12,18 @@ type GroundWire struct {
 	Raised bool // with conductors that are larger than they need be
 }
 
-// GroundLeast answers with the least wire-type equipment ground: by the rating
+// leastGround answers with the least wire-type equipment ground: by the rating
 // of the overcurrent device that is there, or else of the largest that may be;
 // raised with conductors that are larger than they need be, and never above
 // them.
-func GroundLeast(f *record.Fan) Finding[GroundWire] {
+func (c *Circuit) leastGround(f *record.Fan) Finding[GroundWire] {
 	var a Ask
-	rating := Overcurrent(f)
+	rating := c.Device
 	if known(&f.Circuit.Rating) {
 		rating = Read("I", FromPlace, &f.Circuit.Rating)
 	}
 	i := Use(&a, "I", rating)
-	_, w := Ampacity(f)
-	size := raceway.WireSize("")
+	w, size := c.Wire, raceway.WireSize("")
 	at := At{"rating": i.Term, "material": {Place: &f.Circuit.Material}}
 	if w != nil {
 		a.Need(&w.Size)
@@ -32,7 +31,7 @@ func GroundLeast(f *record.Fan) Finding[GroundWire] {
 	}
 	a.Need(&f.Circuit.Material)
 	edition := editionOf(&a, f)
-	needed := LeastWire(f)
+	needed := c.Least
 	if w == nil {
 		a.lean(needed.Wanted, needed.Fault)
 	}
@@ -54,10 +53,10 @@ func GroundLeast(f *record.Fan) Finding[GroundWire] {
 	})
 }
 
-// GroundVerdict judges the equipment ground that is listed. Where none is, a
+// judgeGround judges the equipment ground that is listed. Where none is, a
 // conduit that is no metal carries no ground, one that flexes asks for a wire,
 // and of any other this library does not know.
-func GroundVerdict(f *record.Fan) Verdict {
+func (c *Circuit) judgeGround(f *record.Fan) Verdict {
 	v := Verdict{Rule: RuleGround, Method: "raceway.ground"}
 	largest := -1
 	for _, w := range f.Wires {
@@ -84,7 +83,7 @@ func GroundVerdict(f *record.Fan) Verdict {
 		}
 		return v
 	}
-	least := GroundLeast(f)
+	least := c.Ground
 	switch {
 	case !least.Known():
 		v.Level, v.Wanted, v.Fault = Unjudged, least.open(), least.Fault
@@ -97,23 +96,23 @@ func GroundVerdict(f *record.Fan) Verdict {
 // usualPowerFactor is that of the code's table of effective impedance.
 const usualPowerFactor unit.Ratio = 0.85
 
-// runningCurrent answers with the current whose drop is asked: that of the
+// running answers with the current whose drop is asked: that of the
 // motor tables, or the plate's where they don't hold.
-func runningCurrent(f *record.Fan) Answer[unit.Current] {
+func (c *Circuit) running(f *record.Fan) Answer[unit.Current] {
 	switch f.Supply.Value() {
 	case record.Direct:
 		return Answer[unit.Current]{Wanted: []record.Place{&f.Supply}} // of how many phases is not said
 	case record.Inverter, record.TwoSpeed:
 		return Read("Iₙ", FromMotorPlate, &f.New.MotorAmps)
 	}
-	return MotorCurrent(f)
+	return c.Current
 }
 
-// VoltageDrop answers with the drop between lines over the circuit's length.
-func VoltageDrop(f *record.Fan) Answer[unit.Voltage] {
+// voltageDrop answers with the drop between lines over the circuit's length.
+func (c *Circuit) voltageDrop(f *record.Fan) Answer[unit.Voltage] {
 	var a Ask
-	_, w := Ampacity(f)
-	i := Use(&a, "I", runningCurrent(f))
+	w := c.Wire
+	i := Use(&a, "I", c.running(f))
 	length := Want(&a, "L", &f.Circuit.Length)
 	a.Need(&f.Raceway.Conduit)
 	a.Need(&f.Circuit.Material)
@@ -123,8 +122,7 @@ func VoltageDrop(f *record.Fan) Answer[unit.Voltage] {
 		a.Need(&w.Size)
 		size, at["size"] = raceway.WireSize(w.Size.Value()), &Term{Place: &w.Size}
 	} else {
-		needed := LeastWire(f)
-		a.lean(needed.Wanted, needed.Fault)
+		a.lean(c.Least.Wanted, c.Least.Fault)
 	}
 	wall, _ := raceway.WallOf(raceway.Conduit(f.Raceway.Conduit.Value())) // an unknown conduit is wanted above
 	factor := Take(&a, "cos φ", usualPowerFactor)
@@ -137,30 +135,11 @@ func VoltageDrop(f *record.Fan) Answer[unit.Voltage] {
 	})
 }
 
-// DropShare answers with the drop as a part of the motor's volts.
-func DropShare(f *record.Fan) Answer[unit.Ratio] {
+// dropShare answers with the drop as a part of the motor's volts.
+func dropShare(f *record.Fan, dropped Answer[unit.Voltage]) Answer[unit.Ratio] {
 	var a Ask
-	drop, volts := Use(&a, "U", VoltageDrop(f)), Want(&a, "Uₙ", &f.New.MotorVolts)
+	drop, volts := Use(&a, "U", dropped), Want(&a, "Uₙ", &f.New.MotorVolts)
 	return Solve(&a, FromPlace, "raceway.drop", At{"supply": volts.Term}, func() (unit.Ratio, error) {
 		return raceway.DropShare(drop.V(), volts.V())
 	})
-}
-
-// DropVerdict holds the drop against what the code's remarks name as
-// reasonable.
-func DropVerdict(f *record.Fan) Verdict {
-	return limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(DropShare(f), fixed(raceway.DropBranch, "raceway.drop"))
-}
-
-// WiringVerdicts judges the circuit's conductors: what they carry, their ground,
-// and the device before them where its rating is known.
-func WiringVerdicts(f *record.Fan) []Verdict {
-	all := []Verdict{AmpacityVerdict(f)}
-	if _, w := Ampacity(f); w != nil {
-		all = append(all, GroundVerdict(f))
-	}
-	if known(&f.Circuit.Rating) {
-		all = append(all, OvercurrentVerdict(f))
-	}
-	return all
 }

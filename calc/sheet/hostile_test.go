@@ -33,9 +33,7 @@ func everything(f *record.Fan) map[string]any {
 		"adapter": sheet.Adapter(f), "hanging free": sheet.HangingFree(f),
 		"filling": sheet.Filling(f), "fill": sheet.FillShare(f), "fill verdict": sheet.FillVerdict(f), "smallest raceway": sheet.SmallestRaceway(f),
 		"box volume": sheet.BoxVolume(f), "box needed": sheet.BoxNeeded(f), "box share": sheet.BoxShare(f), "box verdict": sheet.BoxVerdict(f), "smallest box": sheet.SmallestBox(f),
-		"motor current": sheet.MotorCurrent(f), "demand": sheet.Demand(f), "disconnect": sheet.Disconnect(f), "overcurrent": sheet.Overcurrent(f), "overcurrent verdict": sheet.OvercurrentVerdict(f),
-		"least wire": sheet.LeastWire(f), "ground": sheet.GroundLeast(f), "drop": sheet.VoltageDrop(f), "drop share": sheet.DropShare(f), "drop verdict": sheet.DropVerdict(f),
-		"wiring":  sheet.WiringVerdicts(f),
+		"circuit": sheet.CircuitOf(f),
 		"make-up": sheet.MakeUpBalance(f, q), "space": sheet.SpaceVerdict(f), "now": sheet.NowTurns(f),
 	}
 	for name, s := range map[string]*record.Side{"old": &f.Old, "new": &f.New} {
@@ -46,7 +44,6 @@ func everything(f *record.Fan) map[string]any {
 		all[name+" load"], all[name+" volts"], all[name+" amps"] = sheet.OldLoad(f, s), sheet.VoltsMean(&s.Reading), sheet.AmpsMean(&s.Reading)
 		all[name+" belt number"], all[name+" swapped"] = sheet.BeltNumberVerdict(s), sheet.SwappedVerdict(s)
 	}
-	all["ampacity"], _ = sheet.Ampacity(f)
 	if more, like := sheet.Room(f); like != nil {
 		all["room"] = more
 	}

@@ -51,26 +51,26 @@ var racewayCases = map[string]func(t *testing.T, c published.Case) published.Res
 	"B15": func(t *testing.T, c published.Case) published.Results {
 		f := fan(t, motor(c, "12")+"&new.motor-speed=1725rpm")
 		set(t, f, "supply", "single-phase")
-		return published.Results{"current": sheet.MotorCurrent(f).Value}
+		return published.Results{"current": sheet.CircuitOf(f).Current.Value}
 	},
 	"B18": func(t *testing.T, c published.Case) published.Results {
 		f := fan(t, motor(c, typed(c, "size")))
-		at60, _ := sheet.Ampacity(f)
-		enough60 := sheet.AmpacityVerdict(f).Level == sheet.Within
-		least := sheet.LeastWire(f)
+		at60 := sheet.CircuitOf(f).Carried
+		enough60 := sheet.CircuitOf(f).WireVerdict.Level == sheet.Within
+		least := sheet.CircuitOf(f).Least
 		set(t, f, "circuit.terminals", "75")
-		at75, _ := sheet.Ampacity(f)
+		at75 := sheet.CircuitOf(f).Carried
 		return published.Results{
-			"current": sheet.MotorCurrent(f).Value, "demand": sheet.Demand(f).Value,
-			"at_60": at60.Value, "enough_at_60": yes(enough60), "at_75": at75.Value, "enough_at_75": yes(sheet.AmpacityVerdict(f).Level == sheet.Within),
+			"current": sheet.CircuitOf(f).Current.Value, "demand": sheet.CircuitOf(f).Demand.Value,
+			"at_60": at60.Value, "enough_at_60": yes(enough60), "at_75": at75.Value, "enough_at_75": yes(sheet.CircuitOf(f).WireVerdict.Level == sheet.Within),
 			"least_at_60": gauge(t, string(least.Value.Size)),
 		}
 	},
 	"R05": func(t *testing.T, c published.Case) published.Results {
 		f := fan(t, motor(c, "12")+"&circuit.device=inverse-time-breaker")
 		return published.Results{
-			"current": sheet.MotorCurrent(f).Value, "demand": sheet.Demand(f).Value, "size": gauge(t, string(sheet.LeastWire(f).Value.Size)),
-			"breaker": sheet.MotorCurrent(f).Value * unit.Current(term(t, sheet.Overcurrent(f).Steps, "p")), "breaker_rating": sheet.Overcurrent(f).Value,
+			"current": sheet.CircuitOf(f).Current.Value, "demand": sheet.CircuitOf(f).Demand.Value, "size": gauge(t, string(sheet.CircuitOf(f).Least.Value.Size)),
+			"breaker": sheet.CircuitOf(f).Current.Value * unit.Current(term(t, sheet.CircuitOf(f).Device.Steps, "p")), "breaker_rating": sheet.CircuitOf(f).Device.Value,
 		}
 	},
 	"C09": onRoof, "C10": onRoof,
@@ -106,11 +106,11 @@ var racewayCases = map[string]func(t *testing.T, c published.Case) published.Res
 		f := fan(t, "supply=three-phase&circuit.material=copper&raceway.exposure=rooftop&raceway.use=run&raceway.conduit="+typed(c, "conduit")+"&raceway.size="+typed(c, "size")+
 			"&code-edition="+typed(c, "edition")+"&hottest-air="+typed(c, "outdoor")+"&raceway.height="+typed(c, "height")+";within 0in"+
 			row("a", "3", typed(c, "wire"), typed(c, "insulation"), "circuit")+row("b", "1", typed(c, "wire"), typed(c, "insulation"), "ground"))
-		at60, _ := sheet.Ampacity(f)
+		at60 := sheet.CircuitOf(f).Carried
 		set(t, f, "circuit.terminals", "75")
-		at75, _ := sheet.Ampacity(f)
+		at75 := sheet.CircuitOf(f).Carried
 		set(t, f, "circuit.terminals", "90")
-		corrected, _ := sheet.Ampacity(f) // the cap of 30 A is above it
+		corrected := sheet.CircuitOf(f).Carried // the cap of 30 A is above it
 		return published.Results{
 			"fill": sheet.FillShare(f).Value, "factor": term(t, at60.Steps, "k(t)"), "corrected": corrected.Value, "at_60": at60.Value, "at_75": at75.Value,
 		}
@@ -141,13 +141,13 @@ func TestPublishedCasesFromARecord(t *testing.T) {
 }
 
 func tableCurrent(t *testing.T, c published.Case) published.Results {
-	return published.Results{"current": sheet.MotorCurrent(fan(t, motor(c, "12"))).Value}
+	return published.Results{"current": sheet.CircuitOf(fan(t, motor(c, "12"))).Current.Value}
 }
 
 func onRoof(t *testing.T, c published.Case) published.Results {
 	f := fan(t, "code-edition="+typed(c, "edition")+"&circuit.material=copper&circuit.terminals=90&raceway.exposure=rooftop&raceway.height="+typed(c, "height")+";within 0in&hottest-air="+typed(c, "outdoor")+
 		row("a", "3", typed(c, "size"), typed(c, "insulation"), "circuit"))
-	carried, _ := sheet.Ampacity(f)
+	carried := sheet.CircuitOf(f).Carried
 	adder := unit.TemperatureDifference(term(t, carried.Steps, "Δt"))
 	return published.Results{
 		"effective": published.In[unit.Temperature](c, "outdoor").Plus(adder), "factor": term(t, carried.Steps, "k(t)"), "corrected": carried.Value,
@@ -158,7 +158,7 @@ func onRoof(t *testing.T, c published.Case) published.Results {
 func drop(t *testing.T, c published.Case) published.Results {
 	f := fan(t, "supply=drive&circuit.material=copper&raceway.conduit=EMT&new.motor-amps="+typed(c, "current")+"&new.motor-volts="+typed(c, "volts")+
 		"&circuit.length="+typed(c, "length")+row("a", "3", typed(c, "size"), "THWN-2", "circuit"))
-	return published.Results{"drop": sheet.VoltageDrop(f).Value, "share": sheet.DropShare(f).Value}
+	return published.Results{"drop": sheet.CircuitOf(f).Drop.Value, "share": sheet.CircuitOf(f).DropShare.Value}
 }
 
 func mixedFill(t *testing.T, c published.Case) published.Results {

@@ -287,7 +287,7 @@ func TestWireVerdicts(t *testing.T) {
 			key, text, _ := strings.Cut(part, "=")
 			f.Apply(map[string]string{key: text})
 		}
-		v := sheet.AmpacityVerdict(f)
+		v := sheet.CircuitOf(f).WireVerdict
 		wanted := ""
 		if len(v.Wanted) > 0 {
 			wanted = f.KeyOf(v.Wanted[0])
@@ -301,27 +301,27 @@ func TestWireVerdicts(t *testing.T) {
 // 430.6(A)(1): a motor under 1200 rpm goes by its plate.
 func TestASlowMotorGoesByItsPlate(t *testing.T) {
 	f := fan(t, five+"&new.motor-speed=1160rpm&new.motor-amps=8.4A")
-	value(t, "current", sheet.MotorCurrent(f), 8.4)
-	value(t, "demand", sheet.Demand(f), 10.5)
+	value(t, "current", sheet.CircuitOf(f).Current, 8.4)
+	value(t, "demand", sheet.CircuitOf(f).Demand, 10.5)
 	set(t, f, "new.motor-speed", "1750 rpm")
-	value(t, "current", sheet.MotorCurrent(f), 7.6)
-	value(t, "disconnect, 115 %", sheet.Disconnect(f), 8.74)
+	value(t, "current", sheet.CircuitOf(f).Current, 7.6)
+	value(t, "disconnect, 115 %", sheet.CircuitOf(f).Disconnect, 8.74)
 }
 
 // 7.6 A: 250 % are 19.0, a breaker of 20; 400 % are 30.4, at most one of 30.
 func TestOvercurrentVerdict(t *testing.T) {
 	for rating, want := range map[string]sheet.Level{"15 A": sheet.Within, "20 A": sheet.Within, "25 A": sheet.Watch, "30 A": sheet.Watch, "35 A": sheet.Stop} {
 		f := fan(t, five+"&circuit.device=inverse-time-breaker&circuit.device-rating="+strings.ReplaceAll(rating, " ", ""))
-		if v := sheet.OvercurrentVerdict(f); v.Level != want || v.Rule != sheet.RuleOvercurrent {
+		if v := sheet.CircuitOf(f).DeviceVerdict; v.Level != want || v.Rule != sheet.RuleOvercurrent {
 			t.Errorf("%s: %+v", rating, v)
 		}
 		set(t, f, "new.maximum-overcurrent", "20 A")
-		if v := sheet.OvercurrentVerdict(f); v.Level == sheet.Watch || (v.Level == sheet.Stop) != (want != sheet.Within) {
+		if v := sheet.CircuitOf(f).DeviceVerdict; v.Level == sheet.Watch || (v.Level == sheet.Stop) != (want != sheet.Within) {
 			t.Errorf("%s, and the plate allows 20 A: %+v", rating, v)
 		}
 	}
 	f := fan(t, five+"&circuit.device-rating=20A")
-	if v := sheet.OvercurrentVerdict(f); v.Level != sheet.Unjudged || f.KeyOf(v.Wanted[0]) != "circuit.device" {
+	if v := sheet.CircuitOf(f).DeviceVerdict; v.Level != sheet.Unjudged || f.KeyOf(v.Wanted[0]) != "circuit.device" {
 		t.Errorf("no device: %+v", v)
 	}
 }
@@ -342,18 +342,18 @@ func TestGround(t *testing.T) {
 		{"15A", "10", "10", "10", true, sheet.Within},
 	} {
 		f := fan(t, five+"&circuit.device=inverse-time-breaker&circuit.device-rating="+c.rating+row("a", "3", c.wire, "THWN-2", "circuit")+row("g", "1", c.ground, "THWN-2", "ground"))
-		g := sheet.GroundLeast(f)
+		g := sheet.CircuitOf(f).Ground
 		if !g.Known() || g.Value.Size != c.least || g.Value.Raised != c.raised {
 			t.Errorf("%+v: %+v", c, g)
 		}
-		if v := sheet.GroundVerdict(f); v.Level != c.level || v.Rule != sheet.RuleGround {
+		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != c.level || v.Rule != sheet.RuleGround {
 			t.Errorf("%+v: %+v", c, v)
 		}
 	}
 	for conduit, want := range map[string]sheet.Level{"": sheet.Unjudged, "EMT": sheet.Unjudged, "LFMC": sheet.Watch, "LFNC-B": sheet.Stop, "PVC-40": sheet.Stop} {
 		f := fan(t, five+row("a", "3", "12", "THWN-2", "circuit"))
 		set(t, f, "raceway.conduit", conduit)
-		if v := sheet.GroundVerdict(f); v.Level != want || v.Rule != sheet.RuleNoGround {
+		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != want || v.Rule != sheet.RuleNoGround {
 			t.Errorf("no ground listed, %q: %+v", conduit, v)
 		}
 	}
@@ -361,18 +361,18 @@ func TestGround(t *testing.T) {
 
 func TestDropVerdict(t *testing.T) {
 	f := fan(t, five+row("a", "3", "12", "THWN-2", "circuit")+"&circuit.length=150ft")
-	value(t, "share", sheet.DropShare(f), float64(sheet.VoltageDrop(f).Value)/460)
-	if v := sheet.DropVerdict(f); v.Level != sheet.Within {
+	value(t, "share", sheet.CircuitOf(f).DropShare, float64(sheet.CircuitOf(f).Drop.Value)/460)
+	if v := sheet.CircuitOf(f).DropVerdict; v.Level != sheet.Within {
 		t.Errorf("%+v", v)
 	}
 	set(t, f, "circuit.length", "700 ft") // 3.43 V by 150 ft: 16 V, 3.5 %
-	if v := sheet.DropVerdict(f); v.Level != sheet.Watch || v.Rule != sheet.RuleDrop {
+	if v := sheet.CircuitOf(f).DropVerdict; v.Level != sheet.Watch || v.Rule != sheet.RuleDrop {
 		t.Errorf("%+v", v)
 	}
 	set(t, f, "supply", "direct")
-	wants(t, f, "phases not told", sheet.VoltageDrop(f), "supply")
+	wants(t, f, "phases not told", sheet.CircuitOf(f).Drop, "supply")
 	set(t, f, "supply", "three-phase", "circuit.material", "clad")
-	faulty(t, f, "not in Table 9", sheet.VoltageDrop(f), "circuit.material")
+	faulty(t, f, "not in Table 9", sheet.CircuitOf(f).Drop, "circuit.material")
 }
 
 func TestFiftyRows(t *testing.T) {
