@@ -25,7 +25,7 @@ func BenchmarkKeystroke(b *testing.B) {
 // BenchmarkRacewayKeystroke is the same on the page with the most places.
 func BenchmarkRacewayKeystroke(b *testing.B) {
 	shared = newBench(store.Memory(), "en-US")
-	shared.Follow(strings.ReplaceAll(demoFan+"&"+rewired, " ", "%20"))
+	shared.Follow(strings.ReplaceAll(demoFan, " ", "%20"))
 	shared.open["circuit"] = true
 	p := NewRaceway()
 	texts := []string{"15", "150"}

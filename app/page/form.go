@@ -144,6 +144,8 @@ func (b *bench) keys(m record.Measure) []string {
 		return []string{mark, "½", "¼", "¾", "/", " ", `"`}
 	case "turns":
 		return []string{mark, "½", "¼", "¾"}
+	case "count":
+		return nil
 	}
 	return []string{mark}
 }

@@ -1,8 +1,6 @@
 package page
 
 import (
-	"strings"
-
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -72,18 +70,21 @@ func (v *racewayView) addWire() {
 
 // rowName says what a row holds, as far as it is known.
 func (v *racewayView) rowName(w *record.Wire) string {
-	count := "?"
+	count, size, insulation := "?", "?", ""
 	if w.Count.State() == record.Known {
 		count = v.Locale.WriteFixed(float64(w.Count.Value()), 0)
 	}
-	words := []string{count, "×", string(w.Size.Value()), string(w.Insulation.Value())}
-	if w.Insulation.Value() == record.Unmarked {
-		words[3] = v.option("unmarked")
+	if w.Size.State() == record.Known {
+		size = string(w.Size.Value())
 	}
+	if i := w.Insulation.Value(); i != "" {
+		insulation = " " + v.option(string(i))
+	}
+	name := count + " × " + size + insulation
 	if role := w.Role.Value(); role != "" {
-		words = append(words, "·", v.option(string(role)))
+		name += " · " + v.option(string(role))
 	}
-	return strings.Join(strings.Fields(strings.Join(words, " ")), " ")
+	return name
 }
 
 func (v *racewayView) row(w *record.Wire) app.UI {
