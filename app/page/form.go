@@ -100,7 +100,7 @@ func (b *bench) optionIn(key, o string) string {
 		}
 	case "box.size":
 		shape, size, _ := strings.Cut(o, " ")
-		return b.T("shape."+shape) + " " + strings.NewReplacer(" x ", " × ", "-", "\u2011").Replace(size) // a size is not broken at its hyphen
+		return b.T("shape."+shape) + " " + strings.ReplaceAll(strings.ReplaceAll(size, " x ", " × "), "-", "\u2011") // a size is not broken at its hyphen
 	}
 	return b.option(o)
 }
