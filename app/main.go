@@ -18,6 +18,7 @@ var pages = []struct {
 	{"/airflow/", func() app.Composer { return page.NewAirflow() }},
 	{"/belt/", func() app.Composer { return page.NewBelt() }},
 	{"/power/", func() app.Composer { return page.NewPower() }},
+	{"/raceway/", func() app.Composer { return page.NewRaceway() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

@@ -13,14 +13,17 @@ import (
 var decimals = map[string]int{
 	"in": 2, "ft": 1, "mm": 1, "m": 2, "rpm": 0, "fpm": 0, "m/s": 2, "cfm": 0, "m3/h": 0,
 	"inwg": 3, "Pa": 1, "hp": 2, "kW": 2, "kVA": 2, "lbf": 1, "N": 1, "V": 1, "A": 2, "Hz": 1,
-	"lb/ft": 3, "kg/m": 3, "F": 0, "C": 0, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
+	"lb/ft": 3, "kg/m": 3, "F": 0, "C": 0, "dF": 0, "dC": 0, "in2": 4, "mm2": 1, "in3": 2, "cm3": 1, "lb/ft3": 4, "kg/m3": 3, "deg": 1, "1": 3, "%": 1, "turns": 2,
 }
 
 // Figure writes a computed base value in the user's units and language.
 func (d *Desk) Figure(s *unit.Scale, base float64) (figure, label string) {
 	u := s.In(d.Settings.Units)
-	if u.Symbol == "turns" {
+	switch {
+	case u.Symbol == "turns":
 		return d.Turns(unit.Turns(base)), u.Label
+	case s == &unit.Tally:
+		return d.Locale.WriteFixed(base, 0), u.Label
 	}
 	return strings.Replace(d.Locale.WriteFixed(u.Of(base), decimals[u.Symbol]), "-", "−", 1), u.Label
 }

@@ -26,6 +26,9 @@ var axeRoutes = []struct{ route, link string }{
 	{"/power/", ""},
 	{"/power/", filled + proving},
 	{"/power/", filled + "&trial.t1.amps-2=!x&trial.t1.clamp-turns=0turns&trial.t1.volts-12=480V&trial.t1.volts-23=200V&trial.t1.volts-31=200V"},
+	{"/raceway/", ""},
+	{"/raceway/", filled + rewired},
+	{"/raceway/", faulty + "&opening.kind=hub&opening.size=3/8&raceway.conduit=LFNC-B&raceway.size=1/2&wire.w1.count=!0&wire.w1.size=18&wire.w1.insulation=THHN&box.volume=!big"},
 	{"/settings/", ""},
 	{"/sources/", ""},
 }
@@ -42,6 +45,11 @@ const (
 	faulty = "#no.such=1&old.motor-speed=!fast&old.motor-sheave=3.4in&old.fan-sheave=0in&old.center-distance=1in&new.sheave=adjustable&new.section=A" +
 		"&new.anchor-turns=0&new.anchor-pitch=3in&new.second-anchor-turns=5&new.second-anchor-pitch=4in&same-wheel=yes&hood.duct-width=0in&hood.airflow=!much"
 )
+
+// rewired is the old conduit with its wire, used again.
+const rewired = "&opening.kind=knockout&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&raceway.height=1/2in&circuit.material=copper&hottest-air=104F" +
+	"&circuit.device=inverse-time-breaker&circuit.device-rating=25A&circuit.length=150ft&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit&wire.w2.count=1&wire.w2.size=12" +
+	"&wire.w2.insulation=bare&wire.w2.role=ground&wire.w3.count=9&wire.w3.size=14&wire.w3.insulation=TW&wire.w3.role=other&box.size=device%203%20x%202%20x%202&box.devices=1&box.clamps=yes"
 
 // A belt that was read, and one that can't be.
 const (

@@ -266,6 +266,7 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 		{"/power/#supply=three-phase&trial.t1.leads=1-2-3&new.service-factor=1", []string{"load", "readings", "rotation", "roll", "plate", "overload", "meters"}},
 		{"/airflow/#supply=three-phase&hood.listing=unlisted&want.goal=airflow", []string{"reference", "want", "amps", "plate", "hood"}},
 		{"/belt/#new.sheave=adjustable&new.turns=?&trial.t1.at=2020-05-01T10:00:00Z", []string{"belt", "base", "new", "plate", "shaft", "amps", "readings", "reading t1"}},
+		{"/raceway/#supply=drive&opening.kind=knockout&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&wire.w1.insulation=unmarked&wire.w1.size=12&wire.w2.count=1&wire.w2.role=ground&box.clamps=no", []string{"opening", "wires", "wire w1", "wire w2", "wired-motor", "circuit", "box"}},
 	} {
 		tab := p.Open(page.path)
 		for _, s := range page.sections {

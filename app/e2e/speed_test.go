@@ -15,9 +15,11 @@ func TestKeystrokes(t *testing.T) {
 		{"/belt/", "base", "new.center-distance", "123456789123456789123456789123"},
 		{"/belt/", "new", "new.fan-sheave", "123456789123456789123456789123"},
 		{"/power/", "readings", "trial.t1.amps-1", "123456789123456789123456789123"},
+		{"/raceway/", "circuit", "circuit.length", "123456789123456789123456789123"},
+		{"/raceway/", "circuit", "hottest-air", "000000000000000000000000000000"},
 	} {
 		p := NewPhone(t)
-		tab := p.Open(c.path + demo + read)
+		tab := p.Open(c.path + demo + read + rewired)
 		tab.open(c.section)
 		before := map[string]string{"target.speed": "712.", "new.center-distance": "15."}[c.field]
 		if before == "" {

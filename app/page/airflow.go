@@ -132,15 +132,7 @@ func (v *airView) hood() app.UI {
 	q := sheet.HoodAirflow(f, v.at)
 	velocity := sheet.DuctVelocity(f, q)
 	duct, hood, space := sheet.DuctVerdict(velocity), sheet.HoodVerdict(f, q), sheet.SpaceVerdict(f)
-	summary := ""
-	if judged := v.hoodVerdicts(hood, duct, space); len(judged) > 0 {
-		worst := sheet.Worst(judged)
-		summary = v.T("level." + string(levels[worst.Level]))
-		if worst.Level != sheet.Within {
-			summary += ": " + v.T("rule."+string(worst.Rule))
-		}
-	}
-	return v.section("hood-answers", v.T("air.hood"), summary, func() app.UI {
+	return v.section("hood-answers", v.T("air.hood"), v.gist(v.hoodVerdicts(hood, duct, space)...), func() app.UI {
 		return app.Div().Class("list").Body(
 			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood}, q),
 			answer(v.bench, shown{name: "hood.least", scale: &unit.Airflow}, sheet.HoodLeast(f)),
@@ -150,6 +142,19 @@ func (v *airView) hood() app.UI {
 			app.P().Class("field-note").Text(v.T("air.proof")),
 		)
 	})
+}
+
+// gist words the worst verdict of a closed section.
+func (b *bench) gist(all ...sheet.Verdict) string {
+	if len(all) == 0 {
+		return ""
+	}
+	worst := sheet.Worst(all)
+	s := b.T("level." + string(levels[worst.Level]))
+	if worst.Level != sheet.Within {
+		s += ": " + b.T("rule."+string(worst.Rule))
+	}
+	return s
 }
 
 // hoodVerdicts leaves out what nothing was entered for.

@@ -51,20 +51,52 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 	default:
 		w.Missing = b.T("wanted", "places", b.list(a.Wanted))
 	}
-	if s.verdict != nil && a.Known() {
+	if s.verdict != nil && (a.Known() || s.verdict.Level >= sheet.Watch) { // what is wrong outright needs no figure
 		w.Verdict = b.verdict(s.name, *s.verdict)
 	}
+	return b.drawn(w)
+}
+
+// finding draws an answer that is no figure, in words.
+func finding[T any](b *bench, s shown, f sheet.Finding[T], say func(T) string) app.UI {
+	words := ""
+	if f.Known() {
+		words = say(f.Value)
+	}
+	return b.said(s, words, f.Method, f.Wanted, f.Fault)
+}
+
+func (b *bench) said(s shown, words, method string, wanted []record.Place, fault *sheet.Fault) app.UI {
+	w := widget.Answer{Name: s.name, Label: b.T("answer." + s.name), Words: words, WorkingHelp: b.T("working")}
+	switch {
+	case words != "":
+		id := "working " + s.name
+		w.Open, w.OnOpen = b.open[id], b.toggle(id)
+		w.Working = func() app.UI { return b.steps(&sheet.Steps{Method: method}).UI() }
+	case fault != nil:
+		w.Missing = b.faulty(fault)
+	default:
+		w.Missing = b.T("wanted", "places", b.list(wanted))
+	}
+	if s.verdict != nil {
+		w.Verdict = b.verdict(s.name, *s.verdict)
+	}
+	return b.drawn(w)
+}
+
+// drawn draws an answer anew only where it shows something else.
+func (b *bench) drawn(w widget.Answer) app.UI {
 	if w.Open {
 		return w.UI()
 	}
-	shown := []string{w.Label, w.Missing}
+	shown := []string{w.Label, w.Missing, w.Words}
 	if v := w.Value; v != nil {
 		shown = append(shown, v.Number, v.Figure, v.Unit, v.Band, v.From)
 	}
 	if v := w.Verdict; v != nil {
 		shown = append(shown, v.Word, v.Reason)
 	}
-	return b.memo("answer "+s.name, w.UI, shown...)
+	return b.memo("answer "+w.Name, w.UI, shown...)
 }
 
 // value writes a computed figure, and its unrounded number for machines.
@@ -99,9 +131,13 @@ func (b *bench) faulty(f *sheet.Fault) string {
 // blame notes a formula's refusal beside the field whose value it refuses.
 func blame[Q unit.Quantity](b *bench, answers ...sheet.Answer[Q]) {
 	for _, a := range answers {
-		if a.Fault != nil && a.Fault.Place != nil && !a.Fault.Garbled() {
-			b.blamed[a.Fault.Place] = a.Fault.Err
-		}
+		b.accuse(a.Fault)
+	}
+}
+
+func (b *bench) accuse(f *sheet.Fault) {
+	if f != nil && f.Place != nil && !f.Garbled() {
+		b.blamed[f.Place] = f.Err
 	}
 }
 
@@ -178,4 +214,5 @@ var scales = map[string]unit.Scale{
 	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
 	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
 	"linear mass": unit.BeltMass, "apparent power": unit.Apparent, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
+	"area": unit.Section, "volume": unit.Capacity, "temperature difference": unit.Warming,
 }

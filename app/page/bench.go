@@ -46,7 +46,7 @@ type bench struct {
 	live   bool // a page is mounted, so that ctx can be used
 	places map[string]record.Place
 	of     *record.Fan // whose places those are,
-	trials int         // and with how many trials
+	rows   [2]int      // and with how many trials and rows of conductors
 }
 
 var shared = newBench(store.Memory(), "en-US")
@@ -107,8 +107,8 @@ func Begin() {
 
 // place returns the place with a key.
 func (b *bench) place(key string) record.Place {
-	if b.of != b.Fan || b.trials != len(b.Fan.Trials) || b.places == nil {
-		b.places, b.of, b.trials = maps.Collect(b.Fan.Places()), b.Fan, len(b.Fan.Trials)
+	if rows := [2]int{len(b.Fan.Trials), len(b.Fan.Wires)}; b.of != b.Fan || b.rows != rows || b.places == nil {
+		b.places, b.of, b.rows = maps.Collect(b.Fan.Places()), b.Fan, rows
 	}
 	return b.places[key]
 }

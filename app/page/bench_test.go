@@ -50,3 +50,17 @@ func BenchmarkPowerKeystroke(b *testing.B) {
 		p.Render()
 	}
 }
+
+// BenchmarkRacewayKeystroke is the same on the page with the most places.
+func BenchmarkRacewayKeystroke(b *testing.B) {
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow(strings.ReplaceAll(demoFan, " ", "%20"))
+	shared.open["circuit"] = true
+	p := NewRaceway()
+	texts := []string{"15", "150"}
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		shared.Type("circuit.length", shared.place("circuit.length"), texts[i%2])
+		p.Render()
+	}
+}

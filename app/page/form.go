@@ -2,12 +2,14 @@ package page
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
 	"roofside/calc/number"
+	"roofside/calc/raceway"
 	"roofside/calc/record"
 )
 
@@ -35,8 +37,12 @@ func (b *bench) fields(keys ...string) app.UI {
 	return app.Div().Class("fields").Body(app.Range(keys).Slice(func(i int) app.UI { return b.field(keys[i]) }))
 }
 
+// mostChips is how many words are laid out to be tapped at once; of more, one
+// is chosen from a list.
+const mostChips = 10
+
 func (b *bench) choice(key string, p record.Selector) app.UI {
-	c := widget.Choice{Key: key, Label: b.label(key), Side: b.side(key), OnTake: b.guardedText(func(s string) {
+	take := b.guardedText(func(s string) {
 		p := b.place(key) // of the record that is open then: handlers outlive a link and an undo
 		b.Do(key, func() {
 			if p.Text() == s {
@@ -44,14 +50,32 @@ func (b *bench) choice(key string, p record.Selector) app.UI {
 			}
 			b.must(p.Set(s))
 		})
-	})}
-	if hint := "hint." + fieldName(key); b.words.Has(hint) {
-		c.Note = b.T(hint)
+	})
+	note, wrong := b.hint(key), ""
+	if fault, ok := b.blamed[p]; ok {
+		note, wrong = "", b.fault(fault)
 	}
+	var options []widget.Option
 	for _, o := range p.Options() {
-		c.Options = append(c.Options, widget.Option{Value: o, Label: b.option(o), Chosen: p.Text() == o})
+		options = append(options, widget.Option{Value: o, Label: b.optionIn(key, o), Chosen: p.Text() == o})
 	}
-	return b.memo("choice "+key, c.UI, c.Label, c.Side, c.Note, p.Text())
+	label, side := b.label(key), b.side(key)
+	if len(options) > mostChips {
+		s := widget.Select{Key: key, Load: b.LoadsOf(key), Label: label, Side: side, None: b.T("choice.none"), Note: note, Error: wrong, Options: options, OnTake: take}
+		return b.memo("choice "+key, s.UI, exact(float64(s.Load)), label, side, note, wrong, p.Text())
+	}
+	c := widget.Choice{Key: key, Label: label, Side: side, Note: note, Error: wrong, Options: options, OnTake: take}
+	return b.memo("choice "+key, c.UI, label, side, note, wrong, p.Text())
+}
+
+// hint is a remark on a field, by its key or else by its name.
+func (b *bench) hint(key string) string {
+	for _, hint := range []string{"hint." + key, "hint." + fieldName(key)} {
+		if b.words.Has(hint) {
+			return b.T(hint)
+		}
+	}
+	return ""
 }
 
 // must stops at what can't go wrong unless the program does.
@@ -69,6 +93,21 @@ func (b *bench) option(o string) string {
 		return b.T(k)
 	}
 	return o
+}
+
+// optionIn words an option of a place where others share its spelling: a trade
+// size stands with its metric designator, a box with its shape.
+func (b *bench) optionIn(key, o string) string {
+	switch key {
+	case "opening.size", "raceway.size":
+		if n, err := raceway.Designator(raceway.TradeSize(o)); err == nil {
+			return o + " (" + strconv.Itoa(n) + ")"
+		}
+	case "box.size":
+		shape, size, _ := strings.Cut(o, " ")
+		return b.T("shape."+shape) + " " + strings.ReplaceAll(strings.ReplaceAll(size, " x ", " × "), "-", "\u2011") // a size is not broken at its hyphen
+	}
+	return b.option(o)
 }
 
 func (b *bench) quantity(key string, m record.Measure) app.UI {
@@ -110,6 +149,8 @@ func (b *bench) keys(m record.Measure) []string {
 		return []string{mark, "½", "¼", "¾", "/", " ", `"`}
 	case "turns":
 		return []string{mark, "½", "¼", "¾"}
+	case "count":
+		return nil
 	}
 	return []string{mark}
 }
@@ -174,8 +215,8 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 		f.Note = b.T("echo.read", "read", b.amount(r.Text))
 	case m.State() == record.Illegible && b.words.Has("instead."+fieldName(key)):
 		f.Note = b.T("instead." + fieldName(key))
-	case b.words.Has("hint." + fieldName(key)):
-		f.Note = b.T("hint." + fieldName(key))
+	default:
+		f.Note = b.hint(key)
 	}
 	if err == nil && m.State() == record.Known && m.Band() > 0 && b.choosing == key {
 		f.Note = b.T("basis.band", "band", b.Difference(&m.Fact().Scale, m.Band()), "unit", b.unit(m.Fact().Scale.In(b.Settings.Units).Label))

@@ -19,7 +19,7 @@ func NewHome() *Home { return &Home{leaf{route: "/"}} }
 // calculators lists the pages that work on the open fan, in the order of the
 // tabs.
 var calculators = []struct{ route, key string }{
-	{"/drive/", "drive"}, {"/airflow/", "airflow"}, {"/belt/", "belt"}, {"/power/", "power"},
+	{"/drive/", "drive"}, {"/airflow/", "airflow"}, {"/belt/", "belt"}, {"/power/", "power"}, {"/raceway/", "raceway"},
 }
 
 // Render draws the page.

@@ -13,6 +13,7 @@ var homes = map[string]string{
 	"reference": "/airflow/", "want": "/airflow/", "hood": "/airflow/",
 	"belt": "/belt/", "shaft": "/belt/",
 	"rotation": "/power/", "roll": "/power/", "overload": "/power/", "meters": "/power/",
+	"opening": "/raceway/", "circuit": "/raceway/", "box": "/raceway/", "wires": "/raceway/",
 }
 
 // jump opens the section a field stands in and moves the focus there; where the

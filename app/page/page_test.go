@@ -41,24 +41,39 @@ var states = []string{
 	"new.section=4L&new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.belt-number=A10",
 	powerStates[0], powerStates[1], powerStates[2], powerStates[3], powerStates[4], powerStates[5],
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
+	rewired,
+	rewired + "&code-edition=2020&circuit.terminals=75&circuit.device-rating=25A&circuit.length=700ft&box.size=square 4 x 1-1/2&box.devices=1&box.clamps=yes&wire.w1.box-count=6&wire.w3.count=4&wire.w3.size=14&wire.w3.insulation=TW&wire.w3.role=other&wire.w3.where=raceway",
+	"opening.kind=ring-knockout&opening.size=1-1/4&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors&new.motor-volts=460V&wire.w1.count=3&wire.w1.size=4&wire.w1.insulation=THHN&wire.w2.count=1&wire.w2.size=8&wire.w2.insulation=bare&wire.w2.role=ground&box.volume=12in3&box.devices=0&box.clamps=no&raceway.use=nipple",
+	"opening.kind=knockout&opening.size=3/4&raceway.conduit=LFNC-B&raceway.size=3/8&wire.w1.count=!0&wire.w1.size=12&wire.w1.insulation=THHN&supply=drive&new.maximum-overcurrent=20A&new.minimum-circuit-ampacity=?",
+	strings.ReplaceAll(rewired, "THWN-2", "THHN"), strings.ReplaceAll(rewired, "THWN-2", "TW") + "&box.size=square 4 x 2-1/8&box.devices=0&box.clamps=no&circuit.device-rating=15A&circuit.length=40ft&wire.w2.size=14",
+	strings.ReplaceAll(rewired, "raceway.size=1/2", "raceway.size=3/8") + "&wire.w1.count=9&circuit.device-rating=60A",
+	"supply=three-phase&new.motor-power=5hp&new.motor-volts=460V&new.motor-speed=1160rpm&new.motor-amps=8A&raceway.conduit=EMT&raceway.size=1/2&raceway.exposure=shaded&circuit.material=copper&hottest-air=90F&wire.w1.count=3&wire.w1.size=8&wire.w1.insulation=THWN-2&circuit.device=time-delay-fuse&circuit.device-rating=15A",
+	"raceway.conduit=FMC&raceway.size=1/2&wire.w1.count=1&wire.w1.size=12&wire.w1.insulation=THHN&new.minimum-circuit-ampacity=40A&circuit.material=copper&hottest-air=90F&raceway.exposure=shaded",
+	"opening.kind=conduit&opening.conduit=EMT&opening.size=1/2&raceway.conduit=EMT&raceway.size=1/2&wire.w1.count=2;guessed&wire.w1.size=16&wire.w1.insulation=unmarked&wire.w1.diameter=0.14in&raceway.exposure=rooftop",
+	"opening.kind=fitting&opening.size=1&raceway.conduit=FMC&raceway.size=3/8&raceway.fittings=inside&wire.w1.count=1&wire.w1.size=14&wire.w1.insulation=THHN&wire.w2.count=1&wire.w2.size=14&wire.w2.insulation=bare&wire.w2.role=ground&box.volume=!big",
+	"opening.kind=knockout&opening.size=1/2&raceway.conduit=RMC&raceway.size=3/4&wire.w1.count=60&wire.w1.size=4&wire.w1.insulation=THWN-2&raceway.place=indoors&circuit.material=aluminum&hottest-air=95F&supply=single-phase&new.motor-power=1/2hp&new.motor-volts=115V&box.size=device 3 x 2 x 2",
 }
 
 // beltRead is a new belt read at the setting that the example orders.
 const beltRead = "&trial.t1.turns=3turns&trial.t1.at=2026-03-09T14:05:00-06:00&trial.t1.belt-age=new&trial.t1.belt-force="
+
+// rewired is a fan whose old conduit and wire are used again.
+const rewired = "supply=three-phase&new.motor-power=2hp&new.motor-volts=208V&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&raceway.height=1/2in&circuit.material=copper&hottest-air=104F&circuit.device=inverse-time-breaker" +
+	"&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=THWN-2&wire.w2.role=ground"
 
 // everything is opened, so that every word of a state is drawn.
 func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load", "wires", "wire w1", "wire w2", "wired-motor", "wire-more"} {
 		b.open[id] = true
 	}
 	for k, p := range b.Fan.Places() {
 		b.open["working "+k] = true
 		_ = p
 	}
-	for _, a := range []string{"target.fan-speed", "old.fan-speed", "new.fan-speed", "old.ratio", "at.airflow", "at.power", "new.amps", "limit.plate-amps", "fitted.center", "set.span", "measured.tension", "set.frequency-least", "belt.capacity", "align.shift"} {
+	for _, a := range []string{"target.fan-speed", "old.fan-speed", "new.fan-speed", "old.ratio", "at.airflow", "at.power", "new.amps", "limit.plate-amps", "fitted.center", "set.span", "measured.tension", "set.frequency-least", "belt.capacity", "align.shift", "raceway.fill", "raceway.smallest", "circuit.ampacity", "circuit.overcurrent", "circuit.drop", "box.needed"} {
 		b.open["working "+a] = true
 	}
 }
@@ -74,7 +89,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewPower(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewPower(), NewRaceway(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()
@@ -135,6 +150,7 @@ func TestTheExampleIsWhole(t *testing.T) {
 func TestEveryPlaceHasAName(t *testing.T) {
 	b := newBench(store.Memory(), "en-US")
 	b.Fan.NewTrial()
+	b.Fan.NewWire()
 	for k, p := range b.Fan.Places() {
 		if strings.Contains(b.full(k), "⟦") {
 			t.Errorf("%s has no name", k)
@@ -153,7 +169,7 @@ func TestEveryPlaceHasAName(t *testing.T) {
 // its source, so that a new one is not forgotten.
 func TestEveryRuleHasASentence(t *testing.T) {
 	b := newBench(store.Memory(), "en-US")
-	for prefix, files := range map[string]string{"number.": "../../calc/{number/error,record/check,record/choice,record/entry,record/word}.go", "limit.": "../../calc/limit/limit.go", "rule.": "../../calc/sheet/verdict.go"} {
+	for prefix, files := range map[string]string{"number.": "../../calc/{number/error,record/check,record/choice,record/entry,record/word}.go", "limit.": "../../calc/{limit/limit,raceway/raceway}.go", "rule.": "../../calc/sheet/verdict.go"} {
 		rule := regexp.MustCompile(`\bRule += "([^"]+)"`)
 		found := 0
 		for _, file := range braces(files) {

@@ -18,9 +18,10 @@ func TestTheReadmeNamesEveryKeyAndAnswer(t *testing.T) {
 	readme := string(text)
 	b := newBench(store.Memory(), "en-US")
 	b.Fan.NewTrial()
+	b.Fan.NewWire()
 	for k := range b.Fan.Places() {
 		short := k
-		for _, side := range []string{"old.", "new.", "trial.t1."} {
+		for _, side := range []string{"old.", "new.", "trial.t1.", "wire.w1."} {
 			short = strings.TrimPrefix(short, side)
 		}
 		if !strings.Contains(readme, "`"+short+"`") {

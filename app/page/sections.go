@@ -39,6 +39,17 @@ var parts = []part{
 	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
 	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
 		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},
+	{"opening", []string{"opening.kind", "opening.conduit", "opening.size", "raceway.conduit", "raceway.size", "raceway.fittings", "raceway.place", "raceway.use"}},
+	{"circuit", []string{"new.minimum-circuit-ampacity", "new.maximum-overcurrent", "circuit.material", "circuit.terminals", "hottest-air",
+		"raceway.exposure", "raceway.height", "circuit.device", "circuit.device-rating", "circuit.length", "code-edition"}},
+	{"box", []string{"box.size", "box.volume", "box.devices", "box.clamps"}},
+}
+
+// wireOf returns the row of conductors that a key belongs to.
+func wireOf(key string) (id string, ok bool) {
+	rest, ok := strings.CutPrefix(key, "wire.")
+	id, _, _ = strings.Cut(rest, ".")
+	return id, ok
 }
 
 // sectionsOf returns the sections that the field with a key stands in: pages have
@@ -47,6 +58,12 @@ func sectionsOf(key string) []string {
 	if rest, ok := strings.CutPrefix(key, "trial."); ok {
 		id, _, _ := strings.Cut(rest, ".")
 		return []string{"readings", "reading " + id}
+	}
+	if row, ok := wireOf(key); ok {
+		if name := fieldName(key); name == "where" || name == "box-count" {
+			return []string{"box"}
+		}
+		return []string{"wires", "wire " + row}
 	}
 	var ids []string
 	for _, p := range parts {

@@ -38,6 +38,13 @@ func (b *bench) side(key string) string {
 			}
 		}
 	}
+	if id, ok := wireOf(key); ok {
+		for i, w := range b.Fan.Wires {
+			if w.ID == id {
+				return b.T("side.wire", "n", b.Locale.WriteFixed(float64(i+1), 0))
+			}
+		}
+	}
 	if !b.words.Has("side." + prefix) {
 		return ""
 	}
@@ -72,6 +79,8 @@ func (b *bench) fault(err error) string {
 		return b.T("limit." + string(l.Rule))
 	case errors.Is(err, record.ErrKey):
 		return b.T("problem.key")
+	case errors.Is(err, record.ErrFull):
+		return b.T("problem.full")
 	case errors.Is(err, record.ErrEscape):
 		return b.T("problem.escape")
 	case errors.Is(err, record.ErrPart):

@@ -146,13 +146,13 @@ func finite(t *testing.T, n *html.Node) {
 }
 
 func TestNamedAndDescribed(t *testing.T) {
-	for name, u := range map[string]app.UI{"sheave": small().UI(), "curve": crowded().UI(), "belt": taut().UI(), "legs": uneven().UI()} {
+	for name, u := range map[string]app.UI{"sheave": small().UI(), "curve": crowded().UI(), "belt": taut().UI(), "legs": uneven().UI(), "conduit": wired().UI(), "chain": chained().UI()} {
 		n := tree(t, u)
 		svg := all(n, "svg", "")
 		if len(svg) != 1 || attr(svg[0], "role") != "img" {
 			t.Fatalf("%s: not one drawing with the role of an image", name)
 		}
-		want := map[string]string{"sheave": "Motor sheave|2 turns open", "curve": "System curve|Four operating points", "belt": "The drive|3.4 in under 8.4 in", "legs": "Amps around their average|Three bars"}[name]
+		want := map[string]string{"sheave": "Motor sheave|2 turns open", "curve": "System curve|Four operating points", "belt": "The drive|3.4 in under 8.4 in", "legs": "Amps around their average|Three bars", "conduit": "Section of the conduit|Three and a ground", "chain": "Parts|Bushing, connector"}[name]
 		if got := words(all(svg[0], "title", "")[0]) + "|" + words(all(svg[0], "desc", "")[0]); got != want {
 			t.Errorf("%s: %q, want %q", name, got, want)
 		}
@@ -180,7 +180,13 @@ func TestTextIsNeverMarkup(t *testing.T) {
 		bar := &g.Bars[i]
 		bar.Label, bar.ReadingText, bar.OffText = hostile, hostile, hostile
 	}
-	for name, pair := range map[string][2]app.UI{"sheave": {s.UI(), small().UI()}, "curve": {c.UI(), crowded().UI()}, "belt": {b.UI(), taut().UI()}, "legs": {g.UI(), uneven().UI()}} {
+	w, h := wired(), chained()
+	w.Title, w.Description, w.InsideLabel, w.Outside = hostile, hostile, hostile, func(int) string { return hostile }
+	for i := range w.Wires {
+		w.Wires[i].Kind, w.Wires[i].Label = hostile, hostile
+	}
+	h.Title, h.Description, h.OpeningLabel, h.EndLabel = hostile, hostile, hostile, hostile
+	for name, pair := range map[string][2]app.UI{"conduit": {w.UI(), wired().UI()}, "chain": {h.UI(), chained().UI()}, "sheave": {s.UI(), small().UI()}, "curve": {c.UI(), crowded().UI()}, "belt": {b.UI(), taut().UI()}, "legs": {g.UI(), uneven().UI()}} {
 		n := tree(t, pair[0])
 		if got := words(all(n, "title", "")[0]); got != hostile {
 			t.Errorf("%s: title %q", name, got)
@@ -206,7 +212,7 @@ func kinds(n *html.Node) string {
 }
 
 func TestNothingInline(t *testing.T) {
-	for d := range tree(t, app.Div().Body(small().UI(), crowded().UI(), taut().UI(), uneven().UI())).Descendants() {
+	for d := range tree(t, app.Div().Body(small().UI(), crowded().UI(), taut().UI(), uneven().UI(), wired().UI(), chained().UI())).Descendants() {
 		if attr(d, "style") != "" || d.Data == "style" {
 			t.Errorf("%s carries a style, which the site's policy blocks", d.Data)
 		}

@@ -18,6 +18,7 @@ type Answer struct {
 	Name    string
 	Label   string
 	Value   *Value
+	Words   string // the answer, where it is no figure
 	Missing string // what is wanted, or what is wrong, in a sentence
 	Verdict *Verdict
 	Big     bool
@@ -51,6 +52,9 @@ func (a Answer) UI() app.UI {
 func (a Answer) output() app.UI {
 	o := app.Output().Name(a.Name).Class("answer-value")
 	v := a.Value
+	if a.Words != "" {
+		return o.Body(app.Span().Text(a.Words))
+	}
 	if v == nil {
 		return o.Body(app.Span().Class("unknown").Text("–"))
 	}

@@ -117,6 +117,7 @@ type Choice struct {
 	Label   string
 	Side    string
 	Note    string
+	Error   string
 	Options []Option
 	OnTake  func(string)
 }
@@ -130,7 +131,7 @@ func (c Choice) UI() app.UI {
 	return own(c.Key, 0).Body(app.Div().Class("field").ID(ID(c.Key)).TabIndex(-1).Body(
 		app.Div().Class("field-head").Body(app.Span().Class("label").Text(c.Label)),
 		choices(c.Key, label, c.Options, c.OnTake),
-		app.If(c.Note != "", func() app.UI { return app.P().Class("field-note").Text(c.Note) }),
+		noted(ID(c.Key), c.Error, c.Note),
 	))
 }
 

@@ -46,7 +46,7 @@ func Join(from, to End, place Place, toGround ToGround) (Adapter, error) {
 	}
 	j := joint{place: place, toGround: toGround, parts: make([]Part, 0, 6)}
 	if from.Kind == ConduitEnd && to.Kind == ConduitEnd && from.Conduit == to.Conduit && from.Size == to.Size {
-		j.parts = append(j.parts, Part{Coupling, grip(from.Conduit, from.Size), grip(to.Conduit, to.Size)})
+		j.put(Coupling, Gripping, from.Size, Gripping, to.Size, from.Conduit)
 	} else {
 		j.between(from, to)
 	}

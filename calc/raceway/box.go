@@ -120,15 +120,20 @@ var allowanceOf = index(allowances, func(a allowance) WireSize { return a.size }
 
 // Allowance returns the volume that one conductor takes in a box: Table
 // 314.16(B)(1), sizes 18 to 6. Larger ones are for boxes of another rule,
-// 314.28. Errors: a size that is not tabulated.
+// 314.28. Errors: no such size; a size of that other rule.
 //
 // Method: raceway.box.allowance.
-func Allowance(size WireSize) (unit.Volume, error) {
+func Allowance(size WireSize) (unit.Volume, error) { return allow(size, "size") }
+
+func allow(size WireSize, name string) (unit.Volume, error) {
 	a, ok := allowanceOf()[size]
-	if !ok {
-		return 0, limit.Break("size", limit.NotTabulated)
+	switch {
+	case ok:
+		return a.volume, nil
+	case size.rank() > AWG6.rank():
+		return 0, limit.Break(name, PullBox)
 	}
-	return a.volume, nil
+	return 0, limit.Break(name, limit.NotTabulated)
 }
 
 // MostConductors returns how many conductors of a size a volume holds where

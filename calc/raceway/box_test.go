@@ -78,7 +78,8 @@ func TestBoxFillRefuses(t *testing.T) {
 		{"rows", 1, many, raceway.Edition2023, "rows", raceway.TooMany, -1},
 		{"count", 1, []raceway.BoxRow{ok, item("device", 0, "12")}, raceway.Edition2023, "Count", limit.NotPositive, 1},
 		{"count of clamps", 1, []raceway.BoxRow{ok, item("clamps", -1, "12")}, raceway.Edition2023, "Count", limit.NotPositive, 1},
-		{"size beyond the rule", 1, []raceway.BoxRow{item("conductor", 1, "4")}, raceway.Edition2023, "Size", limit.NotTabulated, 0},
+		{"size beyond the rule", 1, []raceway.BoxRow{item("conductor", 1, "4")}, raceway.Edition2023, "Size", raceway.PullBox, 0},
+		{"no such size", 1, []raceway.BoxRow{item("conductor", 1, "5")}, raceway.Edition2023, "Size", limit.NotTabulated, 0},
 		{"item", 1, []raceway.BoxRow{ok, ok, item("lamp", 1, "12")}, raceway.Edition2023, "Item", limit.NotTabulated, 2},
 	} {
 		f, err := raceway.FillBox(test.volume, test.rows, test.edition)

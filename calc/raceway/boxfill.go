@@ -59,10 +59,10 @@ type BoxFill struct {
 //
 // Method: raceway.box.fill.
 func FillBox(volume unit.Volume, rows []BoxRow, edition Edition) (BoxFill, error) {
-	if err := limit.First(limit.Positive("volume", volume), edition.check()); err != nil {
+	if err := limit.Positive("volume", volume); err != nil {
 		return BoxFill{}, err
 	}
-	f, err := needed(rows, edition)
+	f, err := BoxNeeded(rows, edition)
 	if err != nil {
 		return BoxFill{}, err
 	}
@@ -79,10 +79,7 @@ func FillBox(volume unit.Volume, rows []BoxRow, edition Edition) (BoxFill, error
 //
 // Method: raceway.box.fill.
 func SmallestBoxFor(shape Shape, rows []BoxRow, edition Edition) (Box, BoxFill, error) {
-	if err := edition.check(); err != nil {
-		return Box{}, BoxFill{}, err
-	}
-	f, err := needed(rows, edition)
+	f, err := BoxNeeded(rows, edition)
 	if err != nil {
 		return Box{}, BoxFill{}, err
 	}
@@ -100,8 +97,14 @@ func SmallestBoxFor(shape Shape, rows []BoxRow, edition Edition) (Box, BoxFill, 
 	return box, f, nil
 }
 
-// needed returns the volumes that items take.
-func needed(rows []BoxRow, edition Edition) (BoxFill, error) {
+// BoxNeeded returns the volumes that items take, of a box not yet chosen.
+// Errors: as [FillBox].
+//
+// Method: raceway.box.fill.
+func BoxNeeded(rows []BoxRow, edition Edition) (BoxFill, error) {
+	if err := edition.check(); err != nil {
+		return BoxFill{}, err
+	}
 	if len(rows) > MostRows {
 		return BoxFill{}, limit.Break("rows", TooMany)
 	}
@@ -120,23 +123,23 @@ func needed(rows []BoxRow, edition Edition) (BoxFill, error) {
 			supports += r.Count
 			continue
 		}
-		a, ok := allowanceOf()[r.Size]
-		if !ok {
-			return BoxFill{}, &RowError{i, limit.Break("Size", limit.NotTabulated)}
+		a, err := allow(r.Size, "Size")
+		if err != nil {
+			return BoxFill{}, &RowError{i, err}
 		}
 		n := unit.Volume(r.Count)
 		switch r.Item {
 		case BoxConductor:
-			f.Conductors += n * a.volume
-			largest = max(largest, a.volume)
+			f.Conductors += n * a
+			largest = max(largest, a)
 		case BoxGround:
 			grounds += r.Count
-			ground = max(ground, a.volume)
+			ground = max(ground, a)
 		case BoxDevice:
-			f.Devices += 2 * n * a.volume
+			f.Devices += 2 * n * a
 		case BoxTerminals:
 			if edition.since(Edition2023) {
-				f.Terminals += n * a.volume
+				f.Terminals += n * a
 			}
 		default:
 			return BoxFill{}, &RowError{i, limit.Break("Item", limit.NotTabulated)}

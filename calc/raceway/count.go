@@ -55,7 +55,7 @@ func MostAlike(raceway Raceway, size WireSize, insulation Insulation) (Capacity,
 	if err != nil {
 		return Capacity{}, err
 	}
-	l, err := load{}.add(Row{c.Size, c.Insulation, 1, Circuit})
+	l, err := load{}.add(Row{Size: c.Size, Insulation: c.Insulation, Count: 1, Role: Circuit})
 	if err != nil {
 		return Capacity{}, err
 	}

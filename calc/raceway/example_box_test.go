@@ -46,6 +46,16 @@ func ExampleFillBox() {
 	// Output: 15.75 in³, true, <nil>
 }
 
+// NFPA 70, 2023, 314.16(B): 6 · 2.25 and one for up to four grounds.
+func ExampleBoxNeeded() {
+	f, err := raceway.BoxNeeded([]raceway.BoxRow{
+		{Item: raceway.BoxConductor, Size: raceway.AWG12, Count: 6},
+		{Item: raceway.BoxGround, Size: raceway.AWG12, Count: 2},
+	}, raceway.Edition2023)
+	fmt.Printf("%.2f in³, %v\n", f.Needed.In(unit.CubicInch), err)
+	// Output: 15.75 in³, <nil>
+}
+
 func ExampleSmallestBoxFor() {
 	box, f, err := raceway.SmallestBoxFor(raceway.AnyShape, []raceway.BoxRow{
 		{Item: raceway.BoxConductor, Size: raceway.AWG12, Count: 6},

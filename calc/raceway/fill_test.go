@@ -53,7 +53,9 @@ func TestFillRefuses(t *testing.T) {
 		{"wire size", emt, rows(ok, ok, circuit(1, "13", raceway.THHN)), "Size", limit.NotTabulated, 2},
 		{"insulation without the size", emt, rows(circuit(1, "18", raceway.XHHW)), "Size", limit.NotTabulated, 0},
 		{"insulation", emt, rows(circuit(1, "12", "MTW")), "Insulation", limit.NotTabulated, 0},
-		{"unmarked has no area", emt, rows(circuit(1, "12", raceway.Unmarked)), "Insulation", limit.NotTabulated, 0},
+		{"unmarked, its diameter not measured", emt, rows(circuit(1, "12", raceway.Unmarked)), "Diameter", limit.NotPositive, 0},
+		{"unmarked, wider than any", emt, rows(raceway.Row{Size: "12", Insulation: raceway.Unmarked, Count: 1, Role: raceway.Circuit, Diameter: 4.1 * unit.Inch}), "Diameter", limit.OutOfRange, 0},
+		{"unmarked, of no such size", emt, rows(circuit(1, "13", raceway.Unmarked)), "Size", limit.NotTabulated, 0},
 		{"solid of a size not drawn", emt, rows(ground("6", raceway.BareSolid)), "Insulation", limit.NotTabulated, 0},
 		{"role", emt, rows(raceway.Row{Size: "12", Insulation: raceway.THHN, Count: 1}), "Role", limit.NotTabulated, 0},
 		{"fittings not told", run(raceway.FMC, "3/8"), rows(ok), "Fittings", limit.NotTabulated, -1},
@@ -96,6 +98,7 @@ func TestFillByHand(t *testing.T) {
 		{"ten of nine", run(raceway.EMT, "1/2"), rows(circuit(10, "12", raceway.THHN)), 0.133, 0.40, raceway.ByCount, false},
 		{"nipple, 13 of 13.68", raceway.Raceway{Conduit: raceway.EMT, Size: "1/2", Use: raceway.Nipple}, rows(circuit(13, "12", raceway.THHN)), 0.1729, 0.60, raceway.ByCount, true},
 		{"nipple, 14 of 13.68", raceway.Raceway{Conduit: raceway.EMT, Size: "1/2", Use: raceway.Nipple}, rows(circuit(14, "12", raceway.THHN)), 0.1862, 0.60, raceway.ByCount, false},
+		{"unmarked by its diameter, 3 · π/4 · 0.15² + 0.0133", run(raceway.EMT, "1/2"), rows(raceway.Row{Size: "12", Insulation: raceway.Unmarked, Count: 3, Role: raceway.Circuit, Diameter: 0.15 * unit.Inch}, ground("12", raceway.THHN)), 0.066314376029, 0.40, raceway.ByArea, true},
 		{"nipple for one", raceway.Raceway{Conduit: raceway.EMT, Size: "1/2", Use: raceway.Nipple}, rows(circuit(1, "2", raceway.THHN)), 0.1158, 0.60, raceway.ByCount, true},
 	} {
 		f, err := raceway.Fill(test.raceway, test.rows)

@@ -45,6 +45,10 @@ func TestHostileInput(t *testing.T) {
 			return raceway.SmallestBoxFor(shape, []raceway.BoxRow{row}, edition)
 		},
 
+		"BoxNeeded": func(row raceway.BoxRow, edition raceway.Edition) (raceway.BoxFill, error) {
+			return raceway.BoxNeeded([]raceway.BoxRow{row}, edition)
+		},
+
 		"TableAmpacity": raceway.TableAmpacity, "AmbientFactor": raceway.AmbientFactor, "AmbientFactorByEquation": raceway.AmbientFactorByEquation,
 		"AdjustmentFactor": raceway.AdjustmentFactor, "RooftopAdder": raceway.RooftopAdder, "RooftopAdderByHeight": raceway.RooftopAdderByHeight,
 		"AmpacityOf": raceway.AmpacityOf, "SmallestWire": raceway.SmallestWire,

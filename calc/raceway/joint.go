@@ -17,21 +17,23 @@ func (j *joint) note(c Condition) {
 	j.conditions = append(j.conditions, c)
 }
 
-func (j *joint) put(kind PartKind, from, to Side) { j.parts = append(j.parts, Part{kind, from, to}) }
-
-// side returns a threaded side or one that lies on a panel.
-func side(face Face, size TradeSize) Side {
-	s := Side{Face: face, Size: size, Designator: designatorOf(size)}
-	if face == Panel {
-		s.Hole = holeOf()[size]
-		return s
-	}
-	s.Thread = threadOf()[size]
-	return s
+// put adds a part by the faces and sizes of its sides. Conduit is what a
+// gripping side takes.
+func (j *joint) put(kind PartKind, from Face, fromSize TradeSize, to Face, toSize TradeSize, conduit Conduit) {
+	j.parts = append(j.parts, Part{kind, side(from, fromSize, conduit), side(to, toSize, conduit)})
 }
 
-func grip(conduit Conduit, size TradeSize) Side {
-	return Side{Face: Gripping, Size: size, Designator: designatorOf(size), Conduit: conduit}
+func side(face Face, size TradeSize, conduit Conduit) Side {
+	s := Side{Face: face, Size: size, Designator: designatorOf(size)}
+	switch face {
+	case Panel:
+		s.Hole = holeOf()[size]
+	case Gripping:
+		s.Conduit = conduit
+	default:
+		s.Thread = threadOf()[size]
+	}
+	return s
 }
 
 func designatorOf(size TradeSize) int {
@@ -64,7 +66,7 @@ func (j *joint) between(from, to End) {
 	if from.hole() {
 		if to.Kind == Hub {
 			j.hole(from, to.Size)
-			j.put(CloseNipple, side(Male, to.Size), side(Male, to.Size))
+			j.put(CloseNipple, Male, to.Size, Male, to.Size, "")
 			return
 		}
 		j.hole(from, to.thread())
@@ -87,7 +89,7 @@ func (j *joint) between(from, to End) {
 // connect puts the connector of a conduit, its thread first.
 func (j *joint) connect(e End) {
 	if e.Kind == ConduitEnd && !e.Conduit.Threaded() {
-		j.put(Connector, side(Male, e.thread()), grip(e.Conduit, e.Size))
+		j.put(Connector, Male, e.thread(), Gripping, e.Size, e.Conduit)
 	}
 }
 
@@ -95,9 +97,9 @@ func (j *joint) connect(e End) {
 func (j *joint) thread(female, male TradeSize) {
 	switch f, m := female.rank(), male.rank(); {
 	case f > m:
-		j.put(ReducingBushing, side(Male, female), side(Female, male))
+		j.put(ReducingBushing, Male, female, Female, male, "")
 	case f < m:
-		j.put(Enlarger, side(Male, female), side(Female, male))
+		j.put(Enlarger, Male, female, Female, male, "")
 	}
 }
 
@@ -111,19 +113,19 @@ func (j *joint) hole(e End, male TradeSize) {
 		if h > m {
 			j.note(NoWashersWet)
 		}
-		j.put(SealedHub, side(Panel, e.Size), side(Female, e.Size))
+		j.put(SealedHub, Panel, e.Size, Female, e.Size, "")
 		j.thread(e.Size, male)
 		return
 	}
 	switch {
 	case h > m:
-		j.put(ReducingWashers, side(Panel, e.Size), side(Panel, male))
-		j.put(Locknut, side(Panel, male), side(Female, male))
+		j.put(ReducingWashers, Panel, e.Size, Panel, male, "")
+		j.put(Locknut, Panel, male, Female, male, "")
 	case h < m:
-		j.put(Locknut, side(Panel, e.Size), side(Female, e.Size))
-		j.put(Enlarger, side(Male, e.Size), side(Female, male))
+		j.put(Locknut, Panel, e.Size, Female, e.Size, "")
+		j.put(Enlarger, Male, e.Size, Female, male, "")
 	default:
-		j.put(Locknut, side(Panel, male), side(Female, male))
+		j.put(Locknut, Panel, male, Female, male, "")
 	}
 }
 
@@ -134,7 +136,7 @@ func (j *joint) holes(from, to End) {
 		size = to.Size
 	}
 	j.hole(from, size)
-	j.put(CloseNipple, side(Male, size), side(Male, size))
+	j.put(CloseNipple, Male, size, Male, size, "")
 	other := joint{place: j.place, toGround: j.toGround}
 	other.hole(to, size)
 	other.turn()
@@ -151,7 +153,7 @@ func (j *joint) hubs(from, to TradeSize) {
 		size = to
 	}
 	j.thread(from, size)
-	j.put(CloseNipple, side(Male, size), side(Male, size))
+	j.put(CloseNipple, Male, size, Male, size, "")
 	other := joint{}
 	other.thread(to, size)
 	other.turn()
@@ -172,7 +174,7 @@ func (j *joint) males(from, to End) {
 	first.thread(size, a)
 	first.turn()
 	j.parts = append(j.parts, first.parts...)
-	j.put(Coupling, side(Female, size), side(Female, size))
+	j.put(Coupling, Female, size, Female, size, "")
 	j.thread(size, b)
 	j.connect(to)
 }

@@ -30,6 +30,7 @@ const (
 	MixedSizes  limit.Rule = "mixedSizes"  // the rule holds for conductors of one size alone
 	DryOnly     limit.Rule = "dryOnly"     // the insulation has no rating in a wet place
 	TooHot      limit.Rule = "tooHot"      // the table gives no factor at that temperature
+	PullBox     limit.Rule = "pullBox"     // conductors larger than 6 go by another rule, 314.28
 )
 
 // Bounds on what is counted.

@@ -2,6 +2,7 @@ package raceway
 
 import (
 	"roofside/calc/limit"
+	"roofside/calc/source"
 	"roofside/calc/unit"
 )
 
@@ -21,6 +22,26 @@ type Row struct {
 	Insulation Insulation
 	Count      int
 	Role       Role
+	Diameter   unit.Length // over the insulation, as measured; read where that is Unmarked
+}
+
+// widest is beyond any conductor: what is measured wider was not measured.
+const widest = 4 * unit.Inch
+
+// Conductor returns one of the row's conductors, an unmarked one by its
+// diameter. Errors: as [ConductorOf], of the row's fields; a diameter not above
+// zero or beyond any conductor's.
+func (r Row) Conductor() (Conductor, error) {
+	if r.Insulation != Unmarked || r.Size.rank() < 0 {
+		return conductor(r.Size, r.Insulation, "Size", "Insulation")
+	}
+	if err := limit.Positive("Diameter", r.Diameter); err != nil {
+		return Conductor{}, err
+	}
+	if r.Diameter > widest {
+		return Conductor{}, limit.Break("Diameter", limit.OutOfRange)
+	}
+	return Conductor{r.Size, Unmarked, circle(r.Diameter), r.Diameter, source.LookedUp}, nil
 }
 
 // A load is what rows come to.
@@ -45,7 +66,7 @@ func (l load) add(r Row) (load, error) {
 	if r.Role != Circuit && r.Role != Ground {
 		return load{}, limit.Break("Role", limit.NotTabulated)
 	}
-	c, err := conductor(r.Size, r.Insulation, "Size", "Insulation")
+	c, err := r.Conductor()
 	if err != nil {
 		return load{}, err
 	}

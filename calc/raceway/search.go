@@ -103,7 +103,7 @@ func Room(raceway Raceway, rows []Row, size WireSize, insulation Insulation, rol
 		}
 	}
 	for n := l.most(raceway, &b, c.Area); n > 0; n-- {
-		more, err := l.add(Row{size, insulation, n, role})
+		more, err := l.add(Row{Size: size, Insulation: insulation, Count: n, Role: role})
 		if err != nil {
 			return 0, err
 		}

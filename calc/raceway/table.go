@@ -2,7 +2,6 @@ package raceway
 
 import (
 	"embed"
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"math"
@@ -84,17 +83,28 @@ func (r *record) known(column string) source.Known {
 // heads are the remarks that every table begins with.
 var heads = [...]string{"source", "edition", "known"}
 
-// parse reads a table: remarks "# key: text", then the columns exactly as
-// given, then at least one row.
-func parse[T any](text, columns string, row func(*record) T) ([]T, error) {
+// read reads the rows of a table: remarks "# key: text", then the columns
+// exactly as given, then at least one row, its cells parted by commas.
+func read(text, columns string) ([]record, error) {
 	found := map[string]bool{}
+	var names []string
+	var records []record
 	for line := range strings.Lines(text) {
-		remark, ok := strings.CutPrefix(line, "# ")
-		if !ok {
-			break
-		}
-		if key, rest, ok := strings.Cut(remark, ": "); ok && strings.TrimSpace(rest) != "" {
-			found[key] = true
+		line = strings.TrimSuffix(line, "\n")
+		switch cells := strings.Split(line, ","); {
+		case strings.HasPrefix(line, "# "):
+			if key, rest, ok := strings.Cut(line[2:], ": "); ok && strings.TrimSpace(rest) != "" {
+				found[key] = true
+			}
+		case names == nil:
+			if line != columns {
+				return nil, errors.New("other columns")
+			}
+			names = cells
+		case len(cells) != len(names) || strings.Contains(line, `"`):
+			return nil, errors.New("row " + cells[0] + ": cells are not one for each column")
+		default:
+			records = append(records, record{columns: names, cells: cells})
 		}
 	}
 	for _, key := range heads {
@@ -102,50 +112,66 @@ func parse[T any](text, columns string, row func(*record) T) ([]T, error) {
 			return nil, errors.New("no " + key)
 		}
 	}
-	reader := csv.NewReader(strings.NewReader(text))
-	reader.Comment = '#'
-	lines, err := reader.ReadAll()
-	if err != nil {
-		return nil, err
+	if len(records) == 0 {
+		return nil, errors.New("no rows")
 	}
-	if len(lines) < 2 || strings.Join(lines[0], ",") != columns {
-		return nil, errors.New("other columns or no rows")
-	}
-	var all []T
-	for _, cells := range lines[1:] {
-		r := &record{columns: lines[0], cells: cells}
-		t := row(r)
-		if r.err != nil {
-			return nil, fmt.Errorf("row %s: %w", cells[0], r.err)
-		}
-		all = append(all, t)
-	}
-	return all, nil
+	return records, nil
 }
 
-// table returns a function that reads an embedded table at its first call. The
-// tables are part of the code: one that can't be read is a fault of the build.
-func table[T any](name, columns string, row func(*record) T) func() []T {
-	return sync.OnceValue(func() []T {
-		text, err := files.ReadFile("tables/" + name + ".csv")
-		if err != nil {
-			panic(err)
+// parse reads a table row by row. Errors: as read; the first row that its own
+// function finds malformed.
+func parse(text, columns string, row func(*record)) error {
+	records, err := read(text, columns)
+	for i := range records {
+		r := &records[i]
+		if row(r); r.err != nil {
+			return fmt.Errorf("row %s: %w", r.cells[0], r.err)
 		}
-		all, err := parse(string(text), columns, row)
-		if err != nil {
-			panic(fmt.Errorf("table %s: %w", name, err))
+	}
+	return err
+}
+
+// A lazy table is read at its first use. The tables are part of the code: one
+// that can't be read is a fault of the build.
+type lazy struct {
+	name, columns string
+	row           func(*record)
+	once          sync.Once
+}
+
+func (l *lazy) load() {
+	l.once.Do(func() {
+		text, err := files.ReadFile("tables/" + l.name + ".csv")
+		if err == nil {
+			err = parse(string(text), l.columns, l.row)
 		}
-		return all
+		if err != nil {
+			panic(fmt.Errorf("table %s: %w", l.name, err))
+		}
 	})
+}
+
+// table returns a function that gives the rows of an embedded table. It is
+// small, for the compiler makes it anew for every kind of row.
+func table[T any](name, columns string, row func(*record) T) func() []T {
+	var all []T
+	l := &lazy{name: name, columns: columns, row: func(r *record) { all = append(all, row(r)) }}
+	return func() []T {
+		l.load()
+		return all
+	}
 }
 
 // index returns a function that makes a map of a table at its first call.
 func index[K comparable, T any](rows func() []T, key func(T) K) func() map[K]T {
-	return sync.OnceValue(func() map[K]T {
-		m := make(map[K]T, len(rows()))
-		for _, t := range rows() {
-			m[key(t)] = t
-		}
+	var once sync.Once
+	m := map[K]T{}
+	return func() map[K]T {
+		once.Do(func() {
+			for _, t := range rows() {
+				m[key(t)] = t
+			}
+		})
 		return m
-	})
+	}
 }

@@ -13,10 +13,14 @@ import (
 
 const good = "# source: a\n# edition: b\n# known: c\nx,y\n1,2\n"
 
-func xy(r *record) [2]float64 { return [2]float64{r.number("x"), r.number("y")} }
+// parsed is what a table's text is read as.
+func parsed(text string) (rows [][2]float64, err error) {
+	err = parse(text, "x,y", func(r *record) { rows = append(rows, [2]float64{r.number("x"), r.number("y")}) })
+	return rows, err
+}
 
 func TestParse(t *testing.T) {
-	rows, err := parse(good, "x,y", xy)
+	rows, err := parsed(good)
 	if err != nil || fmt.Sprint(rows) != "[[1 2]]" {
 		t.Error(rows, err)
 	}
@@ -37,7 +41,7 @@ func TestParse(t *testing.T) {
 		"spaced number":   strings.Replace(good, "1,2", "1, 2", 1),
 		"open quote":      strings.Replace(good, "1,2", `1,"2`, 1),
 	} {
-		if rows, err := parse(text, "x,y", xy); err == nil {
+		if rows, err := parsed(text); err == nil {
 			t.Errorf("%s: read as %v", name, rows)
 		}
 	}
@@ -48,7 +52,7 @@ func TestParse(t *testing.T) {
 		"no such column":   func(r *record) string { return r.cell("z") },
 		"optional garbled": func(r *record) string { r.optional("x"); return "" },
 	} {
-		if _, err := parse("# source: a\n# edition: b\n# known: c\nx,y\n1.x,\n", "x,y", row); err == nil {
+		if err := parse("# source: a\n# edition: b\n# known: c\nx,y\n1.x,\n", "x,y", func(r *record) { row(r) }); err == nil {
 			t.Errorf("%s: read", name)
 		}
 	}

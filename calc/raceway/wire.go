@@ -50,7 +50,7 @@ type Insulation string
 
 // Insulations. An asterisk marks the types without their outer covering, as in
 // the table of areas. Bare is a stranded conductor without insulation. Unmarked
-// is one whose print can't be read: taken for 60 °C, of no known area.
+// is one whose print can't be read: taken for 60 °C, its area by its diameter.
 const (
 	THHN      Insulation = "THHN"
 	THWN      Insulation = "THWN"

@@ -2,6 +2,7 @@ package record
 
 import (
 	"errors"
+	"math"
 
 	"github.com/go-playground/validator/v10"
 
@@ -14,6 +15,7 @@ const (
 	RuleNegative    number.Rule = "negative"
 	RuleAboveBound  number.Rule = "above bound"
 	RuleBelowBound  number.Rule = "below bound"
+	RuleNotWhole    number.Rule = "not whole"
 )
 
 var bounds = validator.New()
@@ -37,6 +39,9 @@ func bound(x float64, tag string) error {
 func (f *Fact) Check(base float64) error {
 	if f == nil {
 		return nil
+	}
+	if f.Whole && base != math.Trunc(base) {
+		return &number.Error{Rule: RuleNotWhole}
 	}
 	return bound(base, f.Bounds)
 }

@@ -29,8 +29,12 @@ type Problem struct {
 	Err  error
 }
 
-// ErrKey is the problem of a key that no place has.
-var ErrKey = errors.New("unknown key")
+// Problems of a key: no place has it; or its row is one more than the list
+// holds.
+var (
+	ErrKey  = errors.New("unknown key")
+	ErrFull = errors.New("the list is full")
+)
 
 // Apply puts canonical texts into their places and reports what could not be
 // taken, in the order of the keys; a place whose text is refused stays as it
@@ -41,19 +45,22 @@ func (f *Fan) Apply(texts map[string]string) []Problem {
 	keys := slices.Sorted(maps.Keys(texts))
 	started := map[string]bool{}
 	for _, k := range keys {
-		if id, ok := trialOf(k); ok && f.addTrial(id) != nil {
-			started[id] = true
+		if row := rowOf(k); f.startRow(row) {
+			started[row] = true
 		}
 	}
 	index := maps.Collect(f.Places())
-	used := map[string]bool{}
 	for _, k := range keys {
 		p := index[k]
 		if p == nil {
 			p = index["old."+k]
 		}
 		if p == nil {
-			problems = append(problems, Problem{k, clip(texts[k], longestWord), ErrKey})
+			err := ErrKey
+			if f.full(rowOf(k)) {
+				err = ErrFull
+			}
+			problems = append(problems, Problem{k, clip(texts[k], longestWord), err})
 			continue
 		}
 		before := p.Text()
@@ -62,14 +69,12 @@ func (f *Fan) Apply(texts map[string]string) []Problem {
 			restore(p, before)
 			continue
 		}
-		if id, ok := trialOf(k); ok && p.State() != Unknown {
-			used[id] = true
+		if p.State() != Unknown {
+			delete(started, rowOf(k)) // it holds something and stays
 		}
 	}
-	for id := range started {
-		if !used[id] {
-			f.RemoveTrial(id)
-		}
+	for row := range started {
+		f.removeRow(row)
 	}
 	return problems
 }

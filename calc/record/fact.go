@@ -14,6 +14,7 @@ type Fact struct {
 	Scale  unit.Scale
 	Bounds string // a validator tag with both bounds, on the base value
 	Basis  Basis
+	Whole  bool // a count of things
 	Read   Band // band of a measured value unless one is given; common practice
 
 	meter stated // what it is read with, where its maker's word may be entered

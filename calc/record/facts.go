@@ -72,6 +72,15 @@ var (
 	reportPressure = Fact{Scale: unit.AirPressure, Bounds: "gt=0,lte=1e5", Basis: Stamped, Read: pressure.Read}
 	spacePressure  = Fact{Scale: unit.AirPressure, Bounds: "gte=0,lte=1e5", Basis: Measured, Read: Band{Rel: 0.05}}
 
+	// A caliper over soft insulation is read to 5 thousandths of an inch.
+	caliper   = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=0.1", Basis: Measured, Read: Band{Abs: 0.005 * float64(unit.Inch)}}
+	clearance = Fact{Scale: unit.Shop, Bounds: "gte=0,lte=10", Basis: Measured, Read: diameter.Read}
+	run       = Fact{Scale: unit.Site, Bounds: "gt=0,lte=1000", Basis: Measured}
+	capacity  = Fact{Scale: unit.Capacity, Bounds: "gt=0,lte=1", Basis: Stamped}
+
+	tally       = Fact{Scale: unit.Tally, Bounds: "gt=0,lte=10000", Basis: Counted, Whole: true}
+	tallyOrNone = Fact{Scale: unit.Tally, Bounds: "gte=0,lte=10000", Basis: Counted, Whole: true}
+
 	// Wishes carry no band: they are chosen, not known.
 	wish = struct{ speed, flow, pressure, power Fact }{
 		Fact{Scale: unit.Rotation, Bounds: "gt=0,lte=100000", Basis: Stamped},

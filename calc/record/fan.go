@@ -15,6 +15,7 @@ type Fan struct {
 
 	Altitude   Entry[unit.Length]
 	ColdestAir Entry[unit.Temperature] // at the coldest start
+	HottestAir Entry[unit.Temperature] // about the raceway
 
 	Target   Target
 	Old, New Side
@@ -25,6 +26,12 @@ type Fan struct {
 
 	Clamp     Meter[unit.Current]
 	Voltmeter Meter[unit.Voltage]
+	Edition   Choice[Edition]
+	Opening   Opening
+	Raceway   Raceway
+	Wires     []*Wire
+	Box       Box
+	Circuit   Circuit
 
 	form int // as read; 0 for one made here
 }
@@ -54,6 +61,8 @@ type Side struct {
 	ServiceFactorAmps Entry[unit.Current]
 	MotorSpeed        Entry[unit.Speed]
 	MotorFrequency    Entry[unit.Frequency]
+	MinimumAmpacity   Entry[unit.Current] // of the circuit: the fan's own plate, where it says so
+	MaximumDevice     Entry[unit.Current] // of overcurrent protection: the same
 	PowerFactor       Entry[unit.Ratio]
 	Efficiency        Entry[unit.Ratio]
 	CoolRise          Choice[Answer] // marked with a temperature rise of 40 °C or less

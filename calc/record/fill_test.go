@@ -10,6 +10,8 @@ import (
 // hold fills it.
 var samples = map[string][]string{
 	"length":      {"3-1/2 in", "620 ft", "14.25 in", "0.5 in"},
+	"count":       {"3"},
+	"volume":      {"21 in3"},
 	"speed":       {"1725 rpm"},
 	"airflow":     {"3200 cfm", "5400 m3/h"},
 	"pressure":    {"1.1 inwg", "4 Pa"},

@@ -76,6 +76,8 @@ func (l *lister) fan(f *Fan) {
 	l.add("same-wheel", &f.SameWheel)
 	put(l, "altitude", &f.Altitude, &altitude)
 	put(l, "coldest-air", &f.ColdestAir, &airTemperature)
+	put(l, "hottest-air", &f.HottestAir, &airTemperature)
+	l.add("code-edition", &f.Edition)
 	l.under("target.").target(&f.Target)
 	l.under("old.").side(&f.Old)
 	l.under("new.").side(&f.New)
@@ -86,6 +88,13 @@ func (l *lister) fan(f *Fan) {
 	l.under("hood.").hood(&f.Hood)
 	l.under("want.").want(&f.Want)
 	l.under("meter.").meters(f)
+	l.under("opening.").opening(&f.Opening)
+	l.under("raceway.").raceway(&f.Raceway)
+	for _, w := range f.Wires {
+		l.under(wirePrefix + w.ID + ".").wire(w)
+	}
+	l.under("box.").box(&f.Box)
+	l.under("circuit.").circuit(&f.Circuit)
 }
 
 func (l *lister) target(t *Target) {
@@ -109,6 +118,8 @@ func (l *lister) side(s *Side) {
 	put(l, "service-factor-amps", &s.ServiceFactorAmps, &plateAmps)
 	put(l, "motor-speed", &s.MotorSpeed, &plateSpeed)
 	put(l, "motor-frequency", &s.MotorFrequency, &plateFrequency)
+	put(l, "minimum-circuit-ampacity", &s.MinimumAmpacity, &plateAmps)
+	put(l, "maximum-overcurrent", &s.MaximumDevice, &plateAmps)
 	put(l, "power-factor", &s.PowerFactor, &plateFactor)
 	put(l, "efficiency", &s.Efficiency, &efficiency)
 	l.add("rise-40", &s.CoolRise)

@@ -15,10 +15,11 @@ var update = flag.Bool("update", false, "add new keys to the published ones")
 
 const published = "../../testdata/keys.txt"
 
-// everything returns a fan with one trial, so that every key occurs.
+// everything returns a fan with a row in each list, so that every key occurs.
 func everything() *record.Fan {
 	f := record.NewFan()
 	f.NewTrial()
+	f.NewWire()
 	return f
 }
 
@@ -91,7 +92,7 @@ func TestPublishedKeysStay(t *testing.T) {
 		}
 	}
 	if *update {
-		lines := []string{"# Published keys of a fan's record and what each holds; t1 stands for any trial. Kept for ever: lines are added only.\n"}
+		lines := []string{"# Published keys of a fan's record and what each holds; t1 stands for any trial, w1 for any row of conductors. Kept for ever: lines are added only.\n"}
 		for k := range everything().Places() {
 			lines = append(lines, k+" "+have[k]+"\n")
 		}

@@ -53,7 +53,8 @@ func TestATwinHasTheMakeAndNoReadings(t *testing.T) {
 		t.Errorf("only %d places are kept", kept)
 	}
 	f = record.NewFan()
-	f.Apply(map[string]string{"new.motor-power": "2 hp", "new.section": "A", "old.motor-amps": "?", "old.fan-sheave": "!x", "old.amps-1": "3 A", "old.count-fan-turns": "20 turns"})
+	f.Apply(map[string]string{"new.motor-power": "2 hp", "new.section": "A", "old.motor-amps": "?", "old.fan-sheave": "!x", "old.amps-1": "3 A", "old.count-fan-turns": "20 turns",
+		"raceway.size": "1/2", "wire.w1.size": "12", "box.clamps": "yes", "circuit.material": "copper"})
 	twin = f.Twin()
 	if twin.New.MotorPower.Text() != "2 hp" || twin.New.Section.Text() != "A" || len(twin.Texts()) != 2 {
 		t.Errorf("%v", twin.Texts())

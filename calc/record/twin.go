@@ -1,13 +1,15 @@
 package record
 
+import "strings"
+
 // Twin returns a fan of the same make as f, of which nothing has been read yet:
-// plates, sheaves and target as they stand, without what was measured or
-// counted at f, its trials, its steps and its name.
+// plates, sheaves, opening and target as they stand, without what was measured
+// or counted at f, its trials, its wiring, its steps and its name.
 func (f *Fan) Twin() *Fan {
 	c := NewFan()
 	texts := f.Texts()
 	for k, p := range f.Places() {
-		if _, trial := trialOf(k); trial || ownOf(p) {
+		if strings.HasPrefix(k, trialPrefix) || wiring(k) || ownOf(p) {
 			delete(texts, k)
 		}
 	}
@@ -18,6 +20,17 @@ func (f *Fan) Twin() *Fan {
 		panic("record: own text refused: " + p.Key + " " + p.Err.Error())
 	}
 	return c
+}
+
+// wiring tells whether a key is of the conduit that comes to one fan, and of what
+// is in it.
+func wiring(key string) bool {
+	for _, prefix := range [...]string{wirePrefix, "raceway.", "box.", "circuit."} {
+		if strings.HasPrefix(key, prefix) {
+			return true
+		}
+	}
+	return false
 }
 
 // ownOf tells whether a place holds what is one fan's alone.

@@ -53,8 +53,12 @@ const (
 	FromTrialAmps  From = "trial amps"
 	FromNumber     From = "belt number"
 	FromPlatePower From = "plate power"
-	FromCard       From = "card"    // the belt maker's
-	FromTypical    From = "typical" // what things of its sort usually have
+	FromCard       From = "card"        // the belt maker's
+	FromTypical    From = "typical"     // what things of its sort usually have
+	FromFanPlate   From = "fan plate"   // the fan's own plate, which rules the circuit
+	FromMotorTable From = "motor table" // the code's
+	FromMotorPlate From = "motor plate" // full-load amps, where the table doesn't hold
+	FromTradeSize  From = "trade size"
 )
 
 // A Fault is a value that can't be, and the place that holds it.

@@ -31,6 +31,10 @@ func everything(f *record.Fan) map[string]any {
 		"motor": sheet.MotorVerdict(f, b, speed), "wheel": sheet.WheelVerdict(f, speed), "limits": limits,
 		"unbalance": sheet.VoltageUnbalance(f), "unbalance verdict": sheet.UnbalanceVerdict(f),
 		"hood": sheet.HoodVerdict(f, q), "hood least": sheet.HoodLeast(f), "airflow": q, "duct": duct, "duct verdict": sheet.DuctVerdict(duct),
+		"adapter": sheet.Adapter(f), "hanging free": sheet.HangingFree(f),
+		"filling": sheet.Filling(f), "fill": sheet.FillShare(f), "fill verdict": sheet.FillVerdict(f), "smallest raceway": sheet.SmallestRaceway(f),
+		"box volume": sheet.BoxVolume(f), "box needed": sheet.BoxNeeded(f), "box share": sheet.BoxShare(f), "box verdict": sheet.BoxVerdict(f), "smallest box": sheet.SmallestBox(f),
+		"circuit": sheet.CircuitOf(f),
 		"make-up": sheet.MakeUpBalance(f, q), "space": sheet.SpaceVerdict(f), "now": sheet.NowTurns(f),
 	}
 	for name, s := range map[string]*record.Side{"old": &f.Old, "new": &f.New} {
@@ -57,6 +61,12 @@ func everything(f *record.Fan) map[string]any {
 	}
 	belts("set", sheet.SetTurns(f, table), table.SpeedAt(f, sheet.SetTurns(f, table)), nil)
 	all["groove"] = sheet.GrooveVerdict(&f.New)
+	if more, like := sheet.Room(f); like != nil {
+		all["room"] = more
+	}
+	if ratio, verdict, three := sheet.Jam(f); three {
+		all["jam"], all["jam verdict"] = ratio, verdict
+	}
 	for _, t := range f.Trials {
 		all["trial "+t.ID] = sheet.TrialVerdict(f, t)
 		belts(t.ID, sheet.TrialTurns(t), sheet.SpeedOf(f, table, t), t)
@@ -107,6 +117,9 @@ func sane(t *testing.T, name string, v reflect.Value, seen map[any]bool) {
 		if strings.HasPrefix(v.Type().Name(), "Answer[") {
 			answered(t, name, v)
 		}
+		if strings.HasPrefix(v.Type().Name(), "Finding[") {
+			found(t, name, v)
+		}
 		for i := range v.NumField() {
 			if strings.HasSuffix(v.Type().PkgPath(), "/sheet") {
 				sane(t, name+"."+v.Type().Field(i).Name, v.Field(i), seen)
@@ -129,6 +142,16 @@ func answered(t *testing.T, name string, v reflect.Value) {
 		t.Errorf("%s holds %v ± %v and is not known", name, value, band)
 	case !known && reasons == 0 && !strings.HasSuffix(name, "asis.Air"):
 		t.Errorf("%s is not known for no reason", name)
+	}
+}
+
+func found(t *testing.T, name string, v reflect.Value) {
+	reasons := v.FieldByName("Wanted").Len()
+	if !v.FieldByName("Fault").IsNil() {
+		reasons++
+	}
+	if known := v.FieldByName("done").Bool(); known != (reasons == 0) || !known && !v.FieldByName("Value").IsZero() {
+		t.Errorf("%s is known %v, holds %v and has %d reasons not to be", name, known, v.FieldByName("Value"), reasons)
 	}
 }
 
@@ -194,6 +217,7 @@ func TestHostileRecords(t *testing.T) {
 		}
 		for range r.IntN(3) {
 			f.NewTrial()
+			f.NewWire()
 		}
 		spoil := 0.05 + r.Float64()*0.9
 		for _, p := range f.Places() {
@@ -214,6 +238,7 @@ func TestEveryPlaceSpoilt(t *testing.T) {
 		for _, text := range []string{"", "?", "!x"} {
 			f := demo(t)
 			f.NewTrial()
+			f.NewWire()
 			f.Place(key).Set(text)
 			check(t, f)
 			if t.Failed() {

@@ -78,6 +78,20 @@ const (
 	RuleRotation      Rule = "rotation"
 	RuleOverloadDial  Rule = "overload-dial"
 	RuleOverloadTrip  Rule = "overload-trip"
+	RuleWashers       Rule = "washers-wet"
+	RuleBond          Rule = "bond-over-250"
+	RuleFill          Rule = "conduit-fill"
+	RuleFillCount     Rule = "conduit-count"
+	RuleFillSmall     Rule = "conduit-small"
+	RuleJam           Rule = "jam"
+	RuleBoxFill       Rule = "box-fill"
+	RuleAmpacity      Rule = "ampacity"
+	RuleDryOnly       Rule = "dry-only"
+	RuleLeastWire     Rule = "least-wire"
+	RuleOvercurrent   Rule = "overcurrent"
+	RuleGround        Rule = "equipment-ground"
+	RuleNoGround      Rule = "no-ground-wire"
+	RuleDrop          Rule = "voltage-drop"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.

@@ -1,0 +1,138 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+)
+
+// Raceway answers which parts go between an opening and a conduit, whether the
+// conductors fit raceway and box, and whether they carry what the fan takes.
+type Raceway struct{ leaf }
+
+// NewRaceway returns the page.
+func NewRaceway() *Raceway { return &Raceway{leaf{route: "/raceway/"}} }
+
+// Render draws the page.
+func (p *Raceway) Render() app.UI {
+	return p.draw(shared.T("raceway.title"), func(b *bench) app.UI {
+		f := b.Fan
+		v := racewayView{b, sheet.Adapter(f), sheet.FillVerdict(f), sheet.CircuitOf(f)}
+		v.accuseAll()
+		return app.Div().Class("raceway").Body(
+			v.headline(),
+			v.chain(),
+			app.Div().Class("columns").Body(
+				app.Div().Class("answers").Body(v.filling(), v.wiring(), v.box()),
+				app.Div().Class("inputs").Body(
+					v.opening(), v.conductors(), v.motor(), v.circuit(), v.boxInputs(),
+					b.copyLink(p.route), b.cautions("lock", "duct", "live", "code"),
+				),
+			),
+		)
+	})
+}
+
+// A racewayView is the page with what its plate says.
+type racewayView struct {
+	*bench
+	adapter sheet.Finding[raceway.Adapter]
+	fill    sheet.Verdict
+	c       *sheet.Circuit
+}
+
+// accuseAll notes beside the fields what the formulas refuse.
+func (v *racewayView) accuseAll() {
+	f := v.Fan
+	clear(v.blamed)
+	if v.boxed() {
+		blame(v.bench, sheet.BoxNeeded(f), sheet.BoxVolume(f))
+	}
+	blame(v.bench, v.c.Device, v.c.Demand)
+	blame(v.bench, v.c.Drop)
+	blame(v.bench, v.c.Carried)
+	blame(v.bench, sheet.FillShare(f))
+	v.accuse(v.adapter.Fault)
+}
+
+// boxed tells whether a box has been spoken of.
+func (v *racewayView) boxed() bool {
+	b := &v.Fan.Box
+	for _, p := range []record.Place{&b.Size, &b.Volume, &b.Devices, &b.Clamps} {
+		if p.State() != record.Unknown {
+			return true
+		}
+	}
+	return false
+}
+
+// headline says what to take along, and how fill, wires and box stand.
+func (v *racewayView) headline() app.UI {
+	briefs := []app.UI{v.standing("fill", v.fill), v.standing("wires", sheet.Worst(v.c.Verdicts(v.Fan)))}
+	if v.boxed() {
+		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
+	}
+	class := "move"
+	if len(v.adapter.Value.Parts) > 2 {
+		class += " long"
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("raceway.label")).Body(
+		app.Output().Name("take-along").Class(class).Aria("live", "polite").Text(v.takeAlong()),
+		app.Div().Class("briefs").Body(briefs...),
+		v.next(),
+	)
+}
+
+// standing is a verdict's word on the plate.
+func (v *racewayView) standing(name string, d sheet.Verdict) app.UI {
+	level := levels[d.Level]
+	return widget.Verdict{Name: name, Level: level, Word: v.T("raceway." + name), Reason: lowerFirst(v.T("level." + string(level)))}.UI()
+}
+
+func (v *racewayView) takeAlong() string {
+	a := v.adapter
+	switch {
+	case a.Fault != nil:
+		return v.faulty(a.Fault)
+	case !a.Known():
+		return v.T("raceway.ask")
+	case len(a.Value.Parts) == 0:
+		return v.T("raceway.nothing")
+	}
+	var names []string
+	for _, p := range a.Value.Parts {
+		names = append(names, v.part(p))
+	}
+	return v.T("raceway.take", "parts", strings.Join(names, ", "))
+}
+
+// next is the way to what is missing next: for the adapter first, then for fill,
+// wires and box.
+func (v *racewayView) next() app.UI {
+	wanted := v.adapter.Wanted
+	if v.adapter.Fault != nil && v.adapter.Fault.Place != nil {
+		wanted = []record.Place{v.adapter.Fault.Place}
+	}
+	if len(wanted) == 0 && len(v.Fan.Wires) == 0 {
+		return app.Ul().Class("wanted").Aria("label", v.T("wanted.label")).Body(
+			app.Li().Body(widget.Button("to first wire", v.T("wires.first"), "to", v.guarded(v.addWire))))
+	}
+	all := append([]sheet.Verdict{v.fill}, v.c.Verdicts(v.Fan)...)
+	if v.boxed() {
+		all = append(all, sheet.BoxVerdict(v.Fan))
+	}
+	for _, d := range all {
+		if len(wanted) == 0 && d.Level == sheet.Unjudged {
+			wanted = d.Wanted
+		}
+	}
+	if len(wanted) == 0 {
+		return app.Div()
+	}
+	return v.wanted("raceway", wanted, 1)
+}

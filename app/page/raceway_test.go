@@ -1,0 +1,174 @@
+package page
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"roofside/app/store"
+	"roofside/calc/record"
+)
+
+// racewayOf draws the page from a link.
+func racewayOf(t *testing.T, link string) *html.Node {
+	t.Helper()
+	before := shared
+	t.Cleanup(func() { shared = before })
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow(strings.ReplaceAll(link, " ", "%20"))
+	if len(shared.Problems) > 0 {
+		t.Fatal(shared.Problems)
+	}
+	everything(shared)
+	n, err := html.Parse(strings.NewReader(whole(t, NewRaceway())))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
+
+// find returns the first element with a tag and an attribute, or nil.
+func find(n *html.Node, tag, name, value string) *html.Node {
+	for d := range n.Descendants() {
+		if d.Type == html.ElementNode && d.Data == tag {
+			for _, a := range d.Attr {
+				if a.Key == name && a.Val == value {
+					return d
+				}
+			}
+		}
+	}
+	return nil
+}
+
+func says(n *html.Node) string {
+	if n == nil {
+		return ""
+	}
+	var b strings.Builder
+	for d := range n.Descendants() {
+		if d.Type == html.TextNode {
+			b.WriteString(d.Data)
+		}
+	}
+	return b.String()
+}
+
+func TestThePlateSaysWhatToTakeAlong(t *testing.T) {
+	for link, want := range map[string]string{
+		"":      "What opening, and what conduit?",
+		rewired: "Take along: 3/4 × 1/2 reducing bushing, 1/2 LFMC connector.",
+		"opening.kind=hub&opening.size=1/2&raceway.conduit=LFMC&raceway.size=3/4":                           "Take along: 1/2 × 3/4 enlarger, 3/4 LFMC connector.",
+		"opening.kind=hub&opening.size=3/4&raceway.conduit=RMC&raceway.size=3/4":                            "Nothing to take along: the thread fits as it is.",
+		"opening.kind=fitting&opening.size=1&raceway.conduit=RMC&raceway.size=3/4":                          "Take along: 1 threaded coupling, 1 × 3/4 reducing bushing.",
+		"opening.kind=conduit&opening.conduit=EMT&opening.size=3/4&raceway.conduit=EMT&raceway.size=3/4":    "Take along: 3/4 EMT coupling.",
+		"opening.kind=knockout&opening.size=3/4&raceway.conduit=EMT&raceway.size=1/2":                       "Take along: 3/4 sealed hub, 3/4 × 1/2 reducing bushing, 1/2 EMT connector.",
+		"opening.kind=knockout&opening.size=3/4&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors": "Take along: pair of 3/4 × 1/2 reducing washers, 1/2 locknut, 1/2 EMT connector.",
+		"opening.kind=hub&opening.size=3/8&raceway.conduit=EMT&raceway.size=1/2":                            "Size of the opening: The table has no such row.",
+	} {
+		if got := says(find(racewayOf(t, link), "output", "name", "take-along")); got != want {
+			t.Errorf("%q: %q, want %q", link, got, want)
+		}
+	}
+}
+
+// What stands on the plate is what the answers say.
+func TestVerdictsOnThePlate(t *testing.T) {
+	for _, c := range []struct{ link, of, level string }{
+		{rewired, "fill", "within"}, {rewired, "wires", "within"}, {"", "fill", "unjudged"}, {"", "wires", "unjudged"},
+		{rewired + "&wire.w3.count=6&wire.w3.size=12&wire.w3.insulation=TW&wire.w3.role=other", "fill", "stop"},
+		{strings.ReplaceAll(rewired, "THWN-2", "THHN"), "wires", "stop"},
+		{rewired + "&box.volume=8in3&box.devices=0&box.clamps=no", "box", "stop"},
+	} {
+		v := find(racewayOf(t, c.link), "p", "data-of", c.of)
+		if v == nil || !strings.Contains(attribute(v, "class"), c.level) {
+			t.Errorf("%q: %s is %q", c.link, c.of, says(v))
+		}
+	}
+}
+
+func attribute(n *html.Node, name string) string {
+	for _, a := range n.Attr {
+		if a.Key == name {
+			return a.Val
+		}
+	}
+	return ""
+}
+
+// A row that can't be is said beside its field, and beside no other.
+func TestBadRowsAreSaidBesideTheirFields(t *testing.T) {
+	n := racewayOf(t, "raceway.conduit=LFMC&raceway.size=1/2&wire.w1.count=!0&wire.w1.size=18&wire.w1.insulation=XHHW&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=TW")
+	if got := says(find(n, "p", "id", "wire-w1-count-note")); got != "Must be more than zero." {
+		t.Errorf("a count of 0: %q", got)
+	}
+	n = racewayOf(t, "raceway.conduit=LFMC&raceway.size=1/2&wire.w1.count=3&wire.w1.size=18&wire.w1.insulation=XHHW&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=TW")
+	if got := says(find(n, "p", "id", "wire-w1-size-note")); got != "The table has no such row." {
+		t.Errorf("18 XHHW: %q", got)
+	}
+	if other := find(n, "p", "id", "wire-w2-size-note"); other != nil {
+		t.Errorf("12 TW: %q", says(other))
+	}
+	if find(n, "data", "data-unit", "1") != nil {
+		t.Error("a figure is given all the same")
+	}
+}
+
+func TestFiftyRowsAreTheMost(t *testing.T) {
+	racewayOf(t, "")
+	for range record.MostWires {
+		if find(racewayPage(t), "button", "name", "add wire") == nil {
+			t.Fatal("no way to add a row")
+		}
+		(&racewayView{bench: shared}).addWire()
+	}
+	n := racewayPage(t)
+	if find(n, "button", "name", "add wire") != nil || !strings.Contains(says(n), "50 rows are the most") {
+		t.Error("the list takes a row more, or does not say why it takes none")
+	}
+	if r := shared.Fan.Wires[0].Role.Value(); r != record.MotorCircuit {
+		t.Errorf("the first row is %q", r)
+	}
+	if r := shared.Fan.Wires[1].Role.Value(); r != record.Grounding {
+		t.Errorf("the second row is %q", r)
+	}
+	if r := shared.Fan.Wires[2].Role.Value(); r != "" {
+		t.Errorf("the third row is %q", r)
+	}
+}
+
+func racewayPage(t *testing.T) *html.Node {
+	t.Helper()
+	n, err := html.Parse(strings.NewReader(whole(t, NewRaceway())))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
+
+// Few words are laid out to be tapped; many stand in the device's own list,
+// which shows the one that is chosen.
+func TestManyWordsAreAList(t *testing.T) {
+	n := racewayOf(t, rewired)
+	list := find(n, "select", "name", "wire.w1.insulation")
+	if list == nil {
+		t.Fatal("no list of insulations")
+	}
+	chosen := 0
+	for d := range list.Descendants() {
+		if has := slices.ContainsFunc(d.Attr, func(a html.Attribute) bool { return a.Key == "selected" }); has {
+			chosen++
+			if attribute(d, "value") != "THWN-2" {
+				t.Errorf("%q is chosen", attribute(d, "value"))
+			}
+		}
+	}
+	if chosen != 1 {
+		t.Errorf("%d lines are chosen", chosen)
+	}
+	if find(n, "select", "name", "raceway.conduit") != nil || find(n, "button", "value", "LFNC-B") == nil {
+		t.Error("the nine conduits are no chips")
+	}
+}

@@ -1,0 +1,106 @@
+package sheet
+
+import (
+	"errors"
+	"strconv"
+
+	"roofside/calc/limit"
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
+
+// Adapter answers with what joins the opening and the conduit. A place that is
+// not said is a roof, in the weather.
+func Adapter(f *record.Fan) Finding[raceway.Adapter] {
+	var a Ask
+	o, r := &f.Opening, &f.Raceway
+	a.Need(&o.Kind)
+	if o.Kind.Value() == record.OpeningConduit {
+		a.Need(&o.Conduit)
+	}
+	a.Need(&o.Size)
+	a.Need(&r.Conduit)
+	a.Need(&r.Size)
+	a.mind(&r.Site)
+	from := raceway.End{Kind: raceway.EndKind(o.Kind.Value()), Size: raceway.TradeSize(o.Size.Value()), Conduit: raceway.Conduit(o.Conduit.Value())}
+	to := raceway.End{Kind: raceway.ConduitEnd, Size: raceway.TradeSize(r.Size.Value()), Conduit: raceway.Conduit(r.Conduit.Value())}
+	at := At{
+		"0.Size": {Place: &o.Size}, "0.Conduit": {Place: &o.Conduit}, "0.Kind": {Place: &o.Kind},
+		"1.Size": {Place: &r.Size}, "1.Conduit": {Place: &r.Conduit},
+	}
+	return Find(&a, "raceway.adapter", at, func() (raceway.Adapter, error) {
+		joined, err := raceway.Join(from, to, site(f), ToGround(f))
+		return joined, inRow(err)
+	})
+}
+
+// inRow returns an error in a row as one of a parameter named for row and field.
+func inRow(err error) error {
+	var row *raceway.RowError
+	var l *limit.Error
+	if errors.As(err, &row) && errors.As(row.Err, &l) {
+		return limit.Break(strconv.Itoa(row.Row)+"."+l.Parameter, l.Rule)
+	}
+	return err
+}
+
+func site(f *record.Fan) raceway.Place {
+	if f.Raceway.Site.Value() == record.Indoors {
+		return raceway.Indoors
+	}
+	return raceway.Outdoors
+}
+
+// ToGround returns on which side of 250 V the circuit's voltage to ground lies,
+// as far as the motor's volts tell: to ground it is at most what it is between
+// lines, and of three lines one is at least 1/√3 of that away from ground.
+func ToGround(f *record.Fan) raceway.ToGround {
+	volts := &f.New.MotorVolts
+	if volts.State() != record.Known {
+		return raceway.ToGroundNotKnown
+	}
+	const atLeast = 0.577 // 1/√3, rounded down
+	if most, err := raceway.ToGroundOf(volts.Value()); err == nil && most == raceway.UpTo250 {
+		return most
+	}
+	if least, err := raceway.ToGroundOf(volts.Value() * atLeast); err == nil && least == raceway.Over250 {
+		return least
+	}
+	return raceway.ToGroundNotKnown
+}
+
+// JointVerdicts judges the conditions of a joint that have a limit: washers in
+// the weather, whose place a hub has taken, and bonding over 250 V to ground.
+func JointVerdicts(f *record.Fan, joined raceway.Adapter) []Verdict {
+	var all []Verdict
+	for _, c := range joined.Conditions {
+		switch c {
+		case raceway.NoWashersWet:
+			all = append(all, Verdict{Level: Stop, Rule: RuleWashers, Method: "raceway.adapter"})
+		case raceway.BondOver250:
+			v := Verdict{Level: Watch, Rule: RuleBond, Method: "raceway.adapter"}
+			if ToGround(f) == raceway.ToGroundNotKnown {
+				v.Level, v.Wanted = Unjudged, []record.Place{&f.New.MotorVolts}
+			}
+			all = append(all, v)
+		}
+	}
+	return all
+}
+
+// HangingFree answers with how long a flexible conduit may hang free where it
+// must flex.
+func HangingFree(f *record.Fan) Answer[unit.Length] {
+	var a Ask
+	r := &f.Raceway
+	a.Need(&r.Conduit)
+	a.Need(&r.Size)
+	at := At{"conduit": {Place: &r.Conduit}, "size": {Place: &r.Size}}
+	return Solve(&a, FromPlace, "raceway.flex.support", at, func() (unit.Length, error) {
+		return raceway.UnsecuredMost(raceway.Conduit(r.Conduit.Value()), raceway.TradeSize(r.Size.Value()))
+	})
+}
+
+// Flexible tells whether the conduit bends by hand.
+func Flexible(f *record.Fan) bool { return raceway.Conduit(f.Raceway.Conduit.Value()).Flexible() }
