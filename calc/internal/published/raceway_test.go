@@ -61,7 +61,7 @@ var racewayAnswers = map[string]answer{
 	},
 	"D34": groundsInBox, "D35": groundsInBox,
 	"D36": func(c Case) Results {
-		f := must(raceway.FillBox(21*unit.CubicInch, []raceway.BoxRow{
+		f := must(raceway.BoxNeeded([]raceway.BoxRow{
 			{Item: raceway.BoxConductor, Size: wire(c, "wire"), Count: 2},
 			{Item: raceway.BoxDevice, Size: wire(c, "wire"), Count: 1},
 		}, edition(c)))
