@@ -39,7 +39,7 @@ func TestCatalogsAgree(t *testing.T) {
 }
 
 // alike are the sentences that are the same in both languages.
-var alike = []string{"units.si", "settings.units.si", "col.speed", "air.motor", "option.no", "fault", "picture.motor"}
+var alike = []string{"units.si", "settings.units.si", "col.speed", "air.motor", "option.no", "fault", "picture.motor", "option.60", "option.75", "option.90", "shape.octagonal"}
 
 func TestNothingIsLeftInEnglish(t *testing.T) {
 	for key, s := range english {
