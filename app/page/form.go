@@ -105,7 +105,8 @@ func (b *bench) optionIn(key, o string) string {
 		}
 	case "box.size":
 		shape, size, _ := strings.Cut(o, " ")
-		return b.T("shape."+shape) + " " + strings.ReplaceAll(strings.ReplaceAll(size, " x ", " × "), "-", "\u2011") // a size is not broken at its hyphen
+		words := strings.NewReplacer("single", b.T("shape.single"), "multiple", b.T("shape.multiple"), " x ", " × ", "-", "\u2011") // a size is not broken at its hyphen
+		return b.T("shape."+shape) + " " + words.Replace(size)
 	}
 	return b.option(o)
 }

@@ -472,7 +472,7 @@ var english = map[string]string{
 	"option.RHH*": "RHH* (no outer covering)", "option.RHW*": "RHW* (no outer covering)", "option.RHW-2*": "RHW-2* (no outer covering)",
 	"option.copper": "Copper", "option.aluminum": "Aluminum", "option.clad": "Copper-clad aluminum", "option.60": "60 °C", "option.75": "75 °C", "option.90": "90 °C",
 	"option.inverse-time-breaker": "Circuit breaker", "option.time-delay-fuse": "Time-delay fuse", "option.nontime-fuse": "Fuse without delay",
-	"shape.octagonal": "Octagonal", "shape.square": "Square", "shape.device": "Device", "shape.masonry": "Masonry", "shape.conduit": "Cast",
+	"shape.octagonal": "Octagonal", "shape.square": "Square", "shape.device": "Device", "shape.masonry": "Masonry", "shape.conduit": "Cast", "shape.single": "single", "shape.multiple": "multiple",
 	"hint.opening.size": "Trade size, and in brackets the metric designator: names, no dimensions.", "hint.raceway.place": "Assumed outdoors until you say.", "hint.raceway.use": "Assumed over 24 in until you say.",
 	"hint.terminals": "Assumed 60 °C until you read otherwise on them.", "hint.code-edition": "Assumed 2023 until you say. Which one is in force, the local authority knows.",
 	"hint.minimum-circuit-ampacity": "From the fan's own plate; it rules over the motor tables.", "hint.maximum-overcurrent": "From the fan's own plate; it rules.",

@@ -381,7 +381,7 @@ var spanish = map[string]string{
 	"option.RHH*": "RHH* (sin cubierta exterior)", "option.RHW*": "RHW* (sin cubierta exterior)", "option.RHW-2*": "RHW-2* (sin cubierta exterior)",
 	"option.copper": "Cobre", "option.aluminum": "Aluminio", "option.clad": "Aluminio recubierto de cobre", "option.60": "60 °C", "option.75": "75 °C", "option.90": "90 °C",
 	"option.inverse-time-breaker": "Interruptor termomagnético", "option.time-delay-fuse": "Fusible con retardo", "option.nontime-fuse": "Fusible sin retardo",
-	"shape.octagonal": "Octagonal", "shape.square": "Cuadrada", "shape.device": "Para dispositivo", "shape.masonry": "Para mampostería", "shape.conduit": "Fundida",
+	"shape.octagonal": "Octagonal", "shape.square": "Cuadrada", "shape.device": "Para dispositivo", "shape.masonry": "Para mampostería", "shape.conduit": "Fundida", "shape.single": "sencilla", "shape.multiple": "múltiple",
 	"hint.opening.size": "Tamaño comercial y, entre paréntesis, el designador métrico: son nombres, no medidas.", "hint.raceway.place": "Se toma a la intemperie mientras no lo diga.", "hint.raceway.use": "Se toma de más de 24 in mientras no lo diga.",
 	"hint.terminals": "Se toman de 60 °C mientras no lea otra cosa en ellas.", "hint.code-edition": "Se toma la de 2023 mientras no lo diga. Cuál está en vigor lo sabe la autoridad local.",
 	"hint.minimum-circuit-ampacity": "De la placa propia del ventilador; manda sobre las tablas de motores.", "hint.maximum-overcurrent": "De la placa propia del ventilador; esa manda.",
