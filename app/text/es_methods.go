@@ -120,7 +120,7 @@ var spanishMethods = map[string]string{
 	// Power.
 	"valid.phase.unbalance":          "Tres lecturas con un mismo medidor, todas las fases vivas.",
 	"valid.phase.derating":           "De 0 a 5 % de desbalance de voltaje; leído de una gráfica, ± 0.02.",
-	"valid.phase.unbalance.range":    "Cada lectura yerra por su cuenta; un error común a las tres se cancela.",
+	"valid.phase.unbalance.range":    "Cada lectura yerra por su cuenta: una pinza, con toda su exactitud; un voltímetro que leyó las tres, una tras otra, con sus últimos dígitos, pues su error de escala se cancela.",
 	"valid.phase.unbalance.volts":    "Arriba del primero se resta carga, arriba del segundo no debe trabajar (de memoria). El de la compañía en su medidor: 3 % (de memoria).",
 	"valid.phase.unbalance.amps":     "De media carga en adelante, sin fase perdida. Ningún código lo trae.",
 	"valid.phase.amplification":      "Motores con carga; la prueba de la propia hoja dio 11.1.",
@@ -148,7 +148,7 @@ var spanishMethods = map[string]string{
 	"valid.phase.rotation":           "Dos líneas cualesquiera de las tres; otras alimentaciones, como digan la placa o el variador (de memoria).",
 	"valid.phase.rotation.order":     "Tres fases.",
 	"valid.phase.branch":             "Qué lecturas dicen algo con una fase, tres, dos velocidades o un variador.",
-	"valid.phase.roll":               "Tres posiciones, todas las líneas corridas un paso al mismo lado, la misma carga; la regla: práctica común, las partes: deducidas.",
+	"valid.phase.roll":               "Tres posiciones, todas las puntas corridas un lugar al mismo lado, la misma carga; la regla: práctica común, las partes: deducidas.",
 
 	// Limits and readings.
 	"valid.wheel.max":    "La velocidad máxima que da el fabricante de la rueda, a la temperatura del aire; ninguna fórmula la da.",
