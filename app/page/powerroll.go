@@ -1,6 +1,8 @@
 package page
 
 import (
+	"math"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/picture"
@@ -130,6 +132,10 @@ func (v *powerView) rollCell(t *record.Trial, line int, far phase.Leg) app.UI {
 	return app.Td().Body(app.Text(drew), app.Span().Class("quiet").Text(lead))
 }
 
+// drawn rounds a share to what can be seen of it, so that a further digit draws
+// nothing anew.
+func drawn(share float64) float64 { return math.Round(share*1e4) / 1e4 }
+
 // legs draws three readings around their average, from the answers' own numbers.
 func (v *powerView) legs(of string) app.UI {
 	p := &v.p
@@ -158,10 +164,10 @@ func (v *powerView) legs(of string) app.UI {
 	digest := []string{l.Description, l.AverageText, l.LimitText, l.Title}
 	for i, b := range bars {
 		l.Bars[i] = picture.Bar{
-			Off: b.Off, Low: b.Low, High: b.High, Far: u.Leg == phase.Leg(i+1) || lost && p.Lost.Leg == phase.Leg(i+1),
+			Off: drawn(b.Off), Low: drawn(b.Low), High: drawn(b.High), Far: u.Leg == phase.Leg(i+1) || lost && p.Lost.Leg == phase.Leg(i+1),
 			Label: v.leg(of, i), ReadingText: v.figure(sheet.Figure{Scale: scale, Base: b.Reading}), OffText: v.Signed(&unit.Share, b.Off),
 		}
-		digest = append(digest, exact(b.Off), exact(b.Low), exact(b.High), l.Bars[i].ReadingText, boolean(l.Bars[i].Far))
+		digest = append(digest, exact(l.Bars[i].Off), exact(l.Bars[i].Low), exact(l.Bars[i].High), l.Bars[i].ReadingText, boolean(l.Bars[i].Far))
 	}
 	return v.memo("legs "+of, l.UI, digest...)
 }
