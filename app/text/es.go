@@ -305,4 +305,8 @@ var spanish = map[string]string{
 	"option.new": "Nueva", "option.used": "Rodada, pasados sus primeros días",
 	"hint.belt-listed-force": "Entonces manda esta, no la potencia.", "instead.belt-listed-force": "Si no: la fuerza por potencia en el eje.",
 	"caution.pry": "Nunca meta una banda con palanca ni girando la polea: acerque la base del motor al ventilador.",
+
+	// Raceway: an unmarked conduit, and motors beyond the tables.
+	"conduit.outsides":   "{conduit} sin marcas, por su diámetro exterior: {list}. {known}.",
+	"wired-motor.beyond": "Con variador, de dos velocidades o de conmutación electrónica las tablas de motores no valen: manda la placa del ventilador.",
 }
