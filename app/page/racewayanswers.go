@@ -49,6 +49,7 @@ func (v *racewayView) wiring() app.UI {
 	list := []app.UI{
 		app.H2().Text(v.T("raceway.wiring")),
 		answer(v.bench, shown{name: "circuit.demand", scale: &unit.Amperage}, c.Demand),
+		app.If(!c.Demand.Known() && sheet.BeyondTables(f), func() app.UI { return app.P().Class("field-note").Text(v.T("wired-motor.beyond")) }),
 		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &c.WireVerdict}, c.Carried),
 		app.P().Class("field-note").Text(basis),
 	}

@@ -21,8 +21,20 @@ func (v *racewayView) opening() app.UI {
 		if r.Conduit.Value() == "FMC" && r.Size.Value() == "3/8" {
 			keys = append(keys, "raceway.fittings")
 		}
-		return v.fields(append(keys, "raceway.place", "raceway.use")...)
+		return app.Div().Body(v.fields(append(keys, "raceway.place", "raceway.use")...), v.outsides())
 	})
+}
+
+// outsides tells an unmarked conduit by its outside.
+func (v *racewayView) outsides() app.UI {
+	list := ""
+	for _, o := range sheet.Outsides(v.Fan) {
+		list += ", " + string(o.Size) + ": " + v.fine(o.Diameter)
+	}
+	if list == "" {
+		return app.Div()
+	}
+	return app.P().Class("field-note").Text(v.T("conduit.outsides", "conduit", string(v.Fan.Raceway.Conduit.Value()), "list", list[2:], "known", v.sourceOf("raceway.outside")))
 }
 
 // conductors asks what is in the raceway, a row for each sort.
@@ -140,7 +152,11 @@ func (v *racewayView) motor() app.UI {
 		if sheet.ByPlateAmps(v.Fan) {
 			keys = append(keys, "new.motor-amps")
 		}
-		return app.Div().Body(app.P().Class("field-note").Text(v.T("wired-motor.help")), v.fields(keys...))
+		help := v.T("wired-motor.help")
+		if sheet.BeyondTables(v.Fan) {
+			help += " " + v.T("wired-motor.beyond")
+		}
+		return app.Div().Body(app.P().Class("field-note").Text(help), v.fields(keys...))
 	})
 }
 

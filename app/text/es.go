@@ -482,4 +482,7 @@ var spanish = map[string]string{
 	"hint.box-count": "Tantos como en la canalización mientras no lo diga.", "hint.devices": "Un apagador o un contacto es uno; ninguno es 0.",
 	"instead.minimum-circuit-ampacity": "Si no: déjelo vacío, y manda 125 % de la corriente en la tabla de motores.", "instead.maximum-overcurrent": "Si no: déjelo vacío, y mandan las tablas de motores.",
 	"instead.volume": "Si no: su tamaño comercial.",
+	// Raceway: an unmarked conduit, and motors beyond the tables.
+	"conduit.outsides":   "{conduit} sin marcas, por su diámetro exterior: {list}. {known}.",
+	"wired-motor.beyond": "Con variador, de dos velocidades o de conmutación electrónica las tablas de motores no valen: manda la placa del ventilador.",
 }

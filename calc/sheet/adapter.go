@@ -102,5 +102,23 @@ func HangingFree(f *record.Fan) Answer[unit.Length] {
 	})
 }
 
+// An Outside is a trade size with the outside diameter of a conduit in it.
+type Outside struct {
+	Size     raceway.TradeSize
+	Diameter unit.Length
+}
+
+// Outsides returns what the sizes of the conduit measure outside, by which an
+// unmarked one is told; none for one that bends.
+func Outsides(f *record.Fan) []Outside {
+	var all []Outside
+	for _, size := range raceway.TradeSizes() {
+		if d, err := raceway.OutsideOf(raceway.Conduit(f.Raceway.Conduit.Value()), size); err == nil {
+			all = append(all, Outside{size, d})
+		}
+	}
+	return all
+}
+
 // Flexible tells whether the conduit bends by hand.
 func Flexible(f *record.Fan) bool { return raceway.Conduit(f.Raceway.Conduit.Value()).Flexible() }

@@ -60,10 +60,13 @@ func phasesOf(f *record.Fan) raceway.Phases {
 	return raceway.ThreePhase
 }
 
-// byTable tells whether the motor tables hold for a supply: not behind a
-// variable frequency drive, nor for a motor of two speeds or one that is
+// BeyondTables tells whether the motor tables don't hold for a supply: behind a
+// variable frequency drive, for a motor of two speeds, and for one that is
 // electronically commutated.
-func byTable(s record.Supply) bool { return s == record.ThreePhase || s == record.SinglePhase }
+func BeyondTables(f *record.Fan) bool {
+	s := f.Supply.Value()
+	return s == record.Inverter || s == record.TwoSpeed || s == record.Direct
+}
 
 // slowest is the speed under which a motor's plate current stands in the place
 // of the table's: 430.6(A)(1).
@@ -86,7 +89,7 @@ func ByPlateAmps(f *record.Fan) bool {
 func motorCurrent(f *record.Fan) Answer[unit.Current] {
 	var a Ask
 	s := &f.New
-	if f.Supply.State() == record.Known && !byTable(f.Supply.Value()) {
+	if BeyondTables(f) {
 		return Answer[unit.Current]{Wanted: []record.Place{&s.MinimumAmpacity}}
 	}
 	a.Need(&f.Supply)

@@ -384,6 +384,19 @@ func TestFiftyRows(t *testing.T) {
 	value(t, "fifty rows", sheet.FillShare(f), 50*0.0097/3.408)
 }
 
+// EMT 1/2 is 0.706 in across outside, from memory of its standard; what bends is
+// told by no outside.
+func TestOutsides(t *testing.T) {
+	all := sheet.Outsides(fan(t, "raceway.conduit=EMT"))
+	if len(all) != 6 || all[0].Size != raceway.Size1by2 {
+		t.Fatalf("%+v", all)
+	}
+	near(t, "1/2", all[0].Diameter, 0.706*0.0254)
+	if all := sheet.Outsides(fan(t, half)); len(all) != 0 {
+		t.Errorf("%+v", all)
+	}
+}
+
 func TestSection(t *testing.T) {
 	f := fan(t, half+row("a", "3", "12", "THWN-2", "circuit")+row("b", "1", "14", "?", "ground")+row("c", "2", "10", "unmarked", "other")+"&wire.c.diameter=0.2in")
 	inside, discs, ok := sheet.Section(f)
