@@ -117,6 +117,22 @@ func TestReadingFaults(t *testing.T) {
 	check.Broken(t, "band out of order", err, "allowed", limit.OutOfRange)
 }
 
+// A span of 16 in is pressed in by 1 in at most.
+func TestDeepestDeflection(t *testing.T) {
+	for depth, rule := range map[unit.Length]limit.Rule{0.997: "", 1.003: limit.TooDeep} {
+		_, byForce := belt.ReadForce(4*lbf, 0, depth*in, 0, 16*in)
+		_, at := belt.ForceAt(4*lbf, depth*in, 16*in)
+		for name, err := range map[string]error{"ReadForce": byForce, "ForceAt": at} {
+			switch {
+			case rule != "":
+				check.Broken(t, name, err, "deflection", rule)
+			case err != nil:
+				t.Errorf("%s at %v in: %v", name, depth, err)
+			}
+		}
+	}
+}
+
 func TestSectionInGroove(t *testing.T) {
 	for _, s := range drive.Sections() {
 		if m := check.Value[belt.Match](t)(belt.SectionInGroove(s, s, drive.Standard)); m != belt.MatchOwn {

@@ -42,6 +42,14 @@ func TestEdges(t *testing.T) {
 		}
 		return w.Area
 	}
+	unmarked := func(d unit.Length) error {
+		_, err := raceway.Row{Size: "12", Insulation: raceway.Unmarked, Diameter: d}.Conductor()
+		return err
+	}
+	check.Broken(t, "a wire past 4 in", unmarked(4.02*unit.Inch), "Diameter", limit.OutOfRange)
+	if err := unmarked(3.98 * unit.Inch); err != nil {
+		t.Errorf("a wire under 4 in: %v", err)
+	}
 	const mm2 = unit.SquareMillimeter
 	for name, ok := range map[string]bool{
 		"20 A through 6 ft":        path(20, 6*unit.Foot) == "",

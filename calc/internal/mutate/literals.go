@@ -110,51 +110,51 @@ func literalsOf(root, path string) ([]mutant, error) {
 	if err != nil {
 		return nil, err
 	}
-	lines := strings.Split(string(text), "\n")
 	left := map[string]bool{}
 	for _, i := range indifferent {
 		if i.file == file {
 			left[i.line] = true
 		}
 	}
+	lines := strings.Split(string(text), "\n")
 	var mutants []mutant
-	ast.Inspect(parsed, func(n ast.Node) bool {
-		switch n := n.(type) {
-		case *ast.ImportSpec:
-			return false
-		case *ast.IndexExpr: // legs[2] is no figure
-			return false
-		case *ast.ArrayType:
-			return false
-		case *ast.BasicLit:
-			number := strings.ReplaceAll(n.Value, "_", "")
-			to := hundredth(number, 1)
-			at := set.Position(n.Pos())
-			if n.Kind != token.INT && n.Kind != token.FLOAT || to == "" || small(number) {
-				return true
-			}
-			if line := free(file, lines[at.Line-1], at.Column-1); line != "" {
-				delete(left, line)
-				return true
-			}
-			m := mutant{file: file, line: at.Line, from: text, change: [2]string{n.Value, to}}
-			m.to = spliced(text, at.Offset, n.Value, to)
-			if x, err := strconv.Atoi(number); err == nil && x >= 100 {
-				m.whole = spliced(text, at.Offset, n.Value, strconv.Itoa(int(math.Ceil(float64(x)*1.01))))
-			}
-			mutants = append(mutants, m)
+	for _, n := range figures(parsed) {
+		at := set.Position(n.Pos())
+		if line := free(file, lines[at.Line-1], at.Column-1); line != "" {
+			delete(left, line)
+			continue
 		}
-		return true
-	})
+		number := strings.ReplaceAll(n.Value, "_", "")
+		to := hundredth(number, 1)
+		m := mutant{file: file, line: at.Line, from: text, change: [2]string{n.Value, to}}
+		m.to = spliced(text, at.Offset, n.Value, to)
+		if x, err := strconv.Atoi(number); err == nil && x >= 100 {
+			m.whole = spliced(text, at.Offset, n.Value, strconv.Itoa(int(math.Ceil(float64(x)*1.01))))
+		}
+		mutants = append(mutants, m)
+	}
 	for line := range left {
 		return nil, fmt.Errorf("%s: no number stands so: %s", file, line)
 	}
 	return mutants, nil
 }
 
-func small(number string) bool {
-	x, err := strconv.ParseFloat(number, 64)
-	return err == nil && x < least
+// figures returns the numbers of a file that are not zero, an index or an
+// allowance for rounding.
+func figures(f *ast.File) (all []*ast.BasicLit) {
+	ast.Inspect(f, func(n ast.Node) bool {
+		switch n := n.(type) {
+		case *ast.ImportSpec, *ast.IndexExpr, *ast.ArrayType:
+			return false
+		case *ast.BasicLit:
+			x, err := strconv.ParseFloat(strings.ReplaceAll(n.Value, "_", ""), 64)
+			if (n.Kind == token.INT || n.Kind == token.FLOAT) && err == nil && x >= least {
+				all = append(all, n)
+			}
+		}
+		return true
+	})
+	return all
 }
 
 // free returns the entry of indifferent for the number at a column, or "".
