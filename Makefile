@@ -29,7 +29,7 @@ wasm: ## compile the program for the browser, against go-app without its server
 test: vet unit site browser ## everything that must hold before a change goes in
 
 vet: ## the compiler's and gofmt's complaints
-	test -z "$$(gofmt -l . | tee /dev/stderr)"
+	test -z "$$(gofmt -l app calc | tee /dev/stderr)"
 	go vet ./...
 	go vet -tags e2e ./app/e2e
 	GOOS=js GOARCH=wasm go vet ./...

@@ -18,16 +18,17 @@ func TestKeystrokes(t *testing.T) {
 		{"/raceway/", "circuit", "circuit.length", "123456789123456789123456789123"},
 		{"/raceway/", "circuit", "hottest-air", "000000000000000000000000000000"},
 	} {
-		p := NewPhone(t)
-		tab := p.Open(c.path + demo + read + rewired)
-		tab.open(c.section)
-		before := map[string]string{"target.speed": "712.", "new.center-distance": "15."}[c.field]
-		if before == "" {
-			before = "8."
-		}
-		tab.Type(c.field, before)
-		tab.Slow(4)
-		t.Log(c.path, c.field, tab.Strokes(c.field, c.text))
+		t.Run(c.path+" "+c.field, func(t *testing.T) { // its browser ends with it: a slowed one wears the processor out
+			tab := NewPhone(t).Open(c.path + demo + read + rewired)
+			tab.open(c.section)
+			before := map[string]string{"target.speed": "712.", "new.center-distance": "15."}[c.field]
+			if before == "" {
+				before = "8."
+			}
+			tab.Type(c.field, before)
+			tab.Slow(4)
+			t.Log(tab.Strokes(c.field, c.text))
+		})
 	}
 }
 
