@@ -38,7 +38,7 @@ unit: ## tests that need no browser
 	go test ./...
 
 browser: chromium axe ## tests of the site in dist/ in headless Chromium
-	go test -tags e2e -count=1 -timeout 8m ./app/e2e
+	go test -tags e2e -count=1 -timeout 15m ./app/e2e
 
 axe:
 	@test -f .build/axe-core/axe.min.js || app/e2e/install-axe

@@ -15,7 +15,7 @@ func (v *beltView) which(fits []sheet.Fit) app.UI {
 	return v.section("which", v.T("belt.which"), v.chosen(fits), func() app.UI {
 		var list []app.UI
 		if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
-			list = append(list, app.P().Class("field-note").Text(v.T("belt.sheaves.at", "at", v.at(r), "motor", v.size(r.Motor.Value), "fan", v.size(r.Fan.Value))))
+			list = append(list, app.P().Class("field-note").Text(v.chosenFor(r)))
 		}
 		list = append(list, answer(v.bench, shown{name: "set.belt-length", scale: &unit.Shop}, sheet.LengthFor(v.Fan, v.set.Run)))
 		for _, x := range fits {
@@ -44,18 +44,27 @@ func (v *beltView) fit(x sheet.Fit) app.UI {
 	if x.Name == "" {
 		s.label = v.T("belt.fit.none")
 	}
-	base := ""
+	var base []string
 	if x.Move.Known() {
-		base = v.moved(x.Move.Value)
+		base = append(base, v.moved(x.Move.Value))
 	}
 	if x.Toward.Known() && x.Away.Known() {
-		base += " · " + v.T("belt.left", "toward", v.short(x.Toward.Value), "away", v.short(x.Away.Value))
+		base = append(base, v.T("belt.left", "toward", v.short(x.Toward.Value), "away", v.short(x.Away.Value)))
 	}
 	return app.Div().Class("fit").Body(
 		answer(v.bench, s, x.Center),
-		app.P().Class("field-note").Text(base),
+		app.P().Class("field-note").Text(strings.Join(base, " · ")),
 		app.Div().Body(app.If(x.Move.Known(), func() app.UI { return v.verdict(s.name, x.Verdict).UI() })),
 	)
+}
+
+// chosenFor names the sheaves that a belt is chosen for.
+func (v *beltView) chosenFor(r sheet.Run) string {
+	motor, fan := v.size(r.Motor.Value), v.size(r.Fan.Value)
+	if v.Fan.New.Sheave.Value() == record.Fixed || !r.Turns.Known() {
+		return v.T("belt.sheaves", "motor", motor, "fan", fan)
+	}
+	return v.T("belt.sheaves.at", "at", v.at(r), "motor", motor, "fan", fan)
 }
 
 // short writes travel that is left, below zero by as much as the base falls short.

@@ -132,6 +132,9 @@ func (v *powerView) overload() app.UI {
 		if o.AsksRise {
 			keys = append(keys, "new.rise-40")
 		}
+		if s.Protection.Value() == record.ThermalProtector { // it has no dial, and the relay's figures are not its own
+			return app.Div().Body(app.Div().Body(v.restarts()...), v.fields(keys...))
+		}
 		list := []app.UI{
 			answer(v.bench, shown{name: "overload.dial", scale: &unit.Amperage}, o.Dial),
 			app.Div().Body(app.If(s.Dial.State() == record.Known, func() app.UI { return v.verdict("overload.set", o.Verdict).UI() })),

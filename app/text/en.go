@@ -187,7 +187,7 @@ var english = map[string]string{
 	"limit.sheaveTooSmall": "No diameter is left.", "limit.notTabulated": "The table has no such row.", "limit.oddPoles": "Poles come in pairs.",
 	"limit.aboveSynchronous": "Faster than its field: no induction motor is.", "limit.slipTooLarge": "No usual motor has this speed at 60 or 50 Hz.", "limit.stalled": "The load would stall it.",
 	"limit.belowNoLoad": "Less than the no-load amps.", "limit.noLoadTooLarge": "No-load amps must be under the plate amps.", "limit.notAllowed": "The code's table does not allow this.",
-	"limit.tooUnbalanced": "Too unbalanced to run a motor.", "limit.noTriangle": "These three can't belong together: the largest is more than the other two.",
+	"limit.lostPhase": "These legs tell a lost phase: no load follows from them.", "limit.tooUnbalanced": "Too unbalanced to run a motor.", "limit.noTriangle": "These three can't belong together: the largest is more than the other two.",
 	"limit.tooCoarse": "The reading's error is as large as the reading.", "limit.notThree": "A lead roll has three positions.",
 	"echo.either": "Read as {read}.", "echo.other": "{read}?", "echo.read": "Read as {read}.",
 
@@ -321,7 +321,7 @@ var english = map[string]string{
 	"power.lost.ahead-of-transformer.do": "Leg {leg} carries double: all three are alive, and still a phase is missing on the other side of a transformer. Call whoever serves the supply.",
 	"power.bump":                         "Belt off, hands and tools clear. Bump it for a moment and compare with the wheel's mark. A belted wheel that turns backward moves air too, so air proves nothing.",
 	"power.of.volts":                     "Volts", "power.of.amps": "Amps", "power.farthest": "farthest off: {leg}", "power.perhaps": "perhaps {leg}",
-	"power.made.usual": "6 to 10 is usual: the volts account for the amps.", "power.made.more": "6 to 10 is usual: the volts don't account for all of it.", "power.made.less": "6 to 10 is usual: the amps are better than the volts let expect.",
+	"power.made.usual": "6 to 10 is usual: the volts account for the amps.", "power.made.maybe": "6 to 10 is usual; the meters can't tell here.", "power.made.more": "6 to 10 is usual: the volts don't account for all of it.", "power.made.less": "6 to 10 is usual: the amps are better than the volts let expect.",
 	"section.supply": "Supply", "section.electrical": "Volts and amps", "section.rotation": "Rotation", "section.roll": "Lead roll", "section.load": "Load and power",
 	"section.motor-plate": "New fan: motor plate", "section.shared": "as on Drive", "section.overload": "Overload protection", "section.meters": "Your meters", "section.meters.sub": "accuracy",
 	"power.supply.three-phase": "Three lines, three legs.", "power.supply.single-phase": "One phase: no balance, and its amps tell no load.",

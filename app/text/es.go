@@ -188,7 +188,7 @@ var spanish = map[string]string{
 	"limit.sheaveTooSmall": "No queda diámetro.", "limit.notTabulated": "La tabla no tiene ese renglón.", "limit.oddPoles": "Los polos van en pares.",
 	"limit.aboveSynchronous": "Más rápido que su campo: ningún motor de inducción lo es.", "limit.slipTooLarge": "Ningún motor usual tiene esta velocidad a 60 o 50 Hz.", "limit.stalled": "La carga lo frenaría.",
 	"limit.belowNoLoad": "Menos que el amperaje en vacío.", "limit.noLoadTooLarge": "El amperaje en vacío debe ser menor que el de placa.", "limit.notAllowed": "La tabla del código no lo permite.",
-	"limit.tooUnbalanced": "Demasiado desbalance para trabajar un motor.", "limit.noTriangle": "Estas tres no pueden ir juntas: la mayor pasa de las otras dos.",
+	"limit.lostPhase": "Estas líneas muestran una fase perdida: de ellas no sale ninguna carga.", "limit.tooUnbalanced": "Demasiado desbalance para trabajar un motor.", "limit.noTriangle": "Estas tres no pueden ir juntas: la mayor pasa de las otras dos.",
 	"limit.tooCoarse": "El error de la lectura es tan grande como la lectura.", "limit.notThree": "Correr las puntas tiene tres posiciones.",
 	"echo.either": "Leído como {read}.", "echo.other": "¿{read}?", "echo.read": "Leído como {read}.",
 
@@ -323,7 +323,7 @@ var spanish = map[string]string{
 	"power.lost.ahead-of-transformer.do": "La línea {leg} lleva el doble: las tres están vivas, y aun así falta una fase del otro lado de un transformador. Llame a quien atiende el suministro.",
 	"power.bump":                         "Banda quitada, manos y herramientas lejos. Arránquelo solo un instante y compare con la marca de la rueda. Con banda, una rueda que gira al revés también mueve aire: el aire no prueba nada.",
 	"power.of.volts":                     "Voltaje", "power.of.amps": "Amperaje", "power.farthest": "la más lejana: {leg}", "power.perhaps": "quizá {leg}",
-	"power.made.usual": "De 6 a 10 es lo usual: el voltaje explica el amperaje.", "power.made.more": "De 6 a 10 es lo usual: el voltaje no lo explica todo.", "power.made.less": "De 6 a 10 es lo usual: el amperaje está mejor de lo que el voltaje hace esperar.",
+	"power.made.usual": "De 6 a 10 es lo usual: el voltaje explica el amperaje.", "power.made.maybe": "De 6 a 10 es lo usual; aquí los medidores no alcanzan a decirlo.", "power.made.more": "De 6 a 10 es lo usual: el voltaje no lo explica todo.", "power.made.less": "De 6 a 10 es lo usual: el amperaje está mejor de lo que el voltaje hace esperar.",
 	"section.supply": "Alimentación", "section.electrical": "Voltaje y amperaje", "section.rotation": "Giro", "section.roll": "Correr las puntas", "section.load": "Carga y potencia",
 	"section.motor-plate": "Ventilador nuevo: placa del motor", "section.shared": "como en Poleas", "section.overload": "Protección de sobrecarga", "section.meters": "Sus medidores", "section.meters.sub": "exactitud",
 	"power.supply.three-phase": "Tres líneas, tres fases.", "power.supply.single-phase": "Una fase: no hay balance que juzgar, y su amperaje no dice la carga.",

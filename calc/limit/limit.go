@@ -49,6 +49,7 @@ const (
 	BelowNoLoad      Rule = "belowNoLoad"      // a loaded motor draws no less than an idle one
 	NoLoadTooLarge   Rule = "noLoadTooLarge"   // no-load current not under full-load current
 	NotAllowed       Rule = "notAllowed"       // the code has no rate because the use is not permitted
+	LostPhase        Rule = "lostPhase"        // legs that tell a lost phase tell no load
 	TooUnbalanced    Rule = "tooUnbalanced"    // a motor is not to be run on such a supply
 	NoTriangle       Rule = "noTriangle"       // no three phasors that close have these magnitudes
 	NotThree         Rule = "notThree"         // a lead roll has three positions

@@ -161,3 +161,16 @@ func TestStep(t *testing.T) {
 		t.Errorf("a count of none is %q, %v", count.Text(), err)
 	}
 }
+
+// A tenth of a temperature means nothing: its zero is no absence of warmth.
+func TestGuesses(t *testing.T) {
+	f := record.NewFan()
+	set(t, &f.ColdestAir, "5 F; guessed")
+	if b := f.ColdestAir.Band(); b != 10 {
+		t.Errorf("a guessed temperature is good to %v K", b)
+	}
+	set(t, &f.Old.MotorPower, "2 hp; guessed")
+	if b := f.Old.MotorPower.Band() / f.Old.MotorPower.Base(); b < 0.0999 || b > 0.1001 {
+		t.Errorf("a guessed power is good to %v of it", b)
+	}
+}

@@ -30,6 +30,10 @@ func (b Band) of(x float64) float64 { return b.Abs + b.Rel*math.Abs(x) }
 // library's own assumption.
 var guess = Band{Rel: 0.1}
 
+// guessedWarmth takes its place on a scale whose zero is no absence: a guessed
+// temperature is good to 10 K.
+const guessedWarmth = 10
+
 func (f *Fact) usual(b Basis) Band {
 	switch b {
 	case Measured:
@@ -38,6 +42,9 @@ func (f *Fact) usual(b Basis) Band {
 		}
 		return f.Read
 	case Guessed:
+		if f.Scale.US.Zero != f.Scale.SI.Zero {
+			return Band{Abs: guessedWarmth}
+		}
 		return guess
 	}
 	return Band{}

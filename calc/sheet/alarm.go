@@ -72,7 +72,7 @@ func LostPhase(r *record.Reading) phase.Lost {
 }
 
 // errLost is the fault of legs that tell a lost phase: they tell no load.
-var errLost = limit.Break("", limit.TooUnbalanced)
+var errLost = limit.Break("", limit.LostPhase)
 
 // legVerdict holds the leg with the most amps, of those that were read, against
 // the plate and the service-factor amps of the motor they were read at.

@@ -154,6 +154,7 @@ const (
 	MadeLess  Made = "less"
 	MadeUsual Made = "usual" // the volts account for the amps
 	MadeMore  Made = "more"  // they do not
+	MadeMaybe Made = "maybe" // the meters can't tell
 )
 
 // MadeOf compares an amplification with the usual, as far as its band lets it.
@@ -163,8 +164,10 @@ func MadeOf(k Answer[unit.Ratio]) Made {
 		return MadeMore
 	case k.High() < phase.AmplificationLow:
 		return MadeLess
+	case k.Low() >= phase.AmplificationLow && k.High() <= phase.AmplificationHigh:
+		return MadeUsual
 	}
-	return MadeUsual
+	return MadeMaybe
 }
 
 // Derating answers with the share of plate power that an unbalanced supply leaves a

@@ -225,6 +225,14 @@ func TestAmplification(t *testing.T) {
 	if made := sheet.MadeOf(sheet.Amplification(volts, sheet.AmpsUnbalance(f, &f.New, r))); made != sheet.MadeLess {
 		t.Errorf("4 times is %s", made)
 	}
+	for _, c := range []struct {
+		value, band unit.Ratio
+		want        sheet.Made
+	}{{8, 1, sheet.MadeUsual}, {8, 3, sheet.MadeMaybe}, {9, 2, sheet.MadeMaybe}, {12, 3, sheet.MadeMaybe}, {12, 1, sheet.MadeMore}, {4, 1, sheet.MadeLess}} {
+		if made := sheet.MadeOf(sheet.Answer[unit.Ratio]{Value: c.value, Band: c.band}); made != c.want {
+			t.Errorf("%v ± %v is %s, want %s", c.value, c.band, made, c.want)
+		}
+	}
 	set(t, f, trial("t1", "volts", "200 V", "200 V", "200 V")...)
 	if k := sheet.Amplification(sheet.VoltsUnbalance(r), amps); k.Known() || k.Fault == nil {
 		t.Errorf("on balanced volts: %+v", k)
