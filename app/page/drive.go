@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -101,7 +103,7 @@ func (v *driveView) apart(a sheet.Answer[unit.Speed]) string {
 	if !ok {
 		return ""
 	}
-	return v.Signed(&unit.Share, float64(r))
+	return strings.ReplaceAll(v.Signed(&unit.Share, float64(r)), " ", "\u00a0") // a sign is not parted from its number
 }
 
 // doubts shows what looks like a blunder, and nothing where nothing does.
