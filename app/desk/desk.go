@@ -5,6 +5,7 @@ package desk
 
 import (
 	"errors"
+	"maps"
 
 	"roofside/app/store"
 	"roofside/calc/number"
@@ -22,6 +23,7 @@ type Desk struct {
 	Problems []record.Problem // of the link or the entry the fan came from
 	Trouble  error            // why the last change was not kept on the device
 	Damaged  bool             // the entry could not be read and was set aside
+	Followed bool             // the open fan was changed in another tab, and is shown as it stands there
 
 	typed map[string]string // as typed, while it is on the screen
 	back  []change
@@ -65,8 +67,24 @@ func (d *Desk) Take(id string) {
 	d.put(id, f, problems)
 }
 
+// Follows takes up what another tab has made of the open fan's entry: two tabs
+// on one fan would else write over each other. It tells whether it did. A fan
+// removed there stays on the desk, and is kept again with its next change.
+func (d *Desk) Follows(key string) bool {
+	if store.FanOf(key) != d.ID {
+		return false
+	}
+	f, problems, err := d.Fans.Load(d.ID)
+	if err != nil || maps.Equal(f.Texts(), d.Fan.Texts()) {
+		return false
+	}
+	d.Fan, d.Problems, d.back, d.Followed = f, problems, nil, true
+	d.Reload()
+	return true
+}
+
 func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
-	d.Fan, d.ID, d.Problems, d.back = f, id, problems, nil
+	d.Fan, d.ID, d.Problems, d.back, d.Followed = f, id, problems, nil, false
 	d.Reload()
 	d.note(d.Fans.Shelf.Put(openEntry, id))
 }

@@ -293,3 +293,25 @@ func TestALengthIsWrittenInMarksOfTheRule(t *testing.T) {
 		t.Errorf("6 mm is written %q", got)
 	}
 }
+
+// Two desks on one shelf, as two tabs are: the second takes up what the first
+// has made of the fan they both have open.
+func TestASecondDeskFollows(t *testing.T) {
+	first := fresh(t)
+	key, p := sheave(first)
+	first.Type(key, p, "8.4")
+	second := Open(first.Fans.Shelf, "en-US")
+	first.Type(key, p, "8.6")
+	if second.Follows("fan/other") || second.Follows("settings") {
+		t.Error("it follows another entry")
+	}
+	if !second.Follows("fan/"+second.ID) || !second.Followed || second.Fan.Old.FanSheave.Text() != "8.6 in" {
+		t.Errorf("it holds %q", second.Fan.Old.FanSheave.Text())
+	}
+	if second.Text(key, &second.Fan.Old.FanSheave) != "8.6" {
+		t.Errorf("it shows %q", second.Text(key, &second.Fan.Old.FanSheave))
+	}
+	if second.Follows("fan/" + second.ID) {
+		t.Error("it follows what it holds already")
+	}
+}

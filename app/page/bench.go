@@ -93,6 +93,9 @@ func Begin() {
 	shared = newBench(shelf, app.Window().Get("navigator").Get("language").String())
 	shared.embedded = embedded
 	shared.resume()
+	if shelf.Lasting() {
+		store.Elsewhere(shared.follows)
+	}
 	if embedded {
 		app.Window().Get("roofside").Set("storage", "none") // by choice: what ends the program must not say it is kept
 	}
@@ -103,6 +106,13 @@ func Begin() {
 		shared.tell()
 		return nil
 	}))
+}
+
+// follows goes on with what another tab has changed.
+func (b *bench) follows(key string) {
+	if b.live {
+		b.ctx.Dispatch(func(app.Context) { b.Follows(key) })
+	}
 }
 
 // place returns the place with a key.

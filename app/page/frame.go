@@ -161,6 +161,9 @@ func (b *bench) notices() app.UI {
 	if b.Trouble != nil {
 		note("watch", b.T("notice.storage"))
 	}
+	if b.Followed {
+		note("watch", b.T("notice.followed"), widget.Button("followed seen", b.T("notice.seen"), "", b.guarded(func() { b.Followed = false })))
+	}
 	if b.Damaged {
 		note("watch", b.T("notice.damaged"))
 	}

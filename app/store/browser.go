@@ -19,6 +19,17 @@ func Browser() Shelf {
 	return browser{app.Window().Get("localStorage")}
 }
 
+// Elsewhere calls told with the key of each entry that another tab of this site
+// changes, for as long as the program runs.
+func Elsewhere(told func(key string)) {
+	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if key, ok := strings.CutPrefix(args[0].Get("key").String(), prefix); ok {
+			told(key)
+		}
+		return nil
+	}))
+}
+
 type browser struct{ storage app.Value }
 
 func (b browser) Get(key string) (string, bool) {

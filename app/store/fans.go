@@ -43,6 +43,15 @@ func (s Fans) Load(id string) (*record.Fan, []record.Problem, error) {
 	return f, problems, err
 }
 
+// FanOf returns the id of the fan whose entry has a key, "" for any other entry.
+func FanOf(key string) string {
+	id, _ := strings.CutPrefix(key, fanPrefix)
+	if id == key {
+		return ""
+	}
+	return id
+}
+
 // Text returns a fan's entry as it stands, "" for none.
 func (s Fans) Text(id string) string {
 	text, _ := s.Shelf.Get(fanPrefix + id)

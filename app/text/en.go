@@ -11,6 +11,7 @@ var english = map[string]string{
 	"crash.title": "Something in this program failed", "crash.kept": "The record is kept as it was before. You can go on.",
 	"crash.on": "Go on", "crash.undo": "Undo the last change", "crash.home": "Start page",
 	"notice.storage":  "This device keeps nothing more for this page. The record on the screen is still usable; copy its link before closing.",
+	"notice.followed": "This fan was changed in another tab. It is shown as it stands there.",
 	"notice.damaged":  "A stored record could not be read. It was set aside, not erased.",
 	"notice.newer":    "This record was written by a newer version. It can be read here, not changed.",
 	"notice.problems": "Not everything in the link could be used:",

@@ -12,6 +12,7 @@ var spanish = map[string]string{
 	"crash.title": "Algo falló en este programa", "crash.kept": "El registro quedó como estaba antes. Puede seguir.",
 	"crash.on": "Seguir", "crash.undo": "Deshacer el último cambio", "crash.home": "Página de inicio",
 	"notice.storage":  "Este aparato ya no guarda nada más de esta página. El registro en pantalla todavía sirve; copie su enlace antes de cerrar.",
+	"notice.followed": "Este ventilador se cambió en otra pestaña. Se muestra como está allá.",
 	"notice.damaged":  "No se pudo leer un registro guardado. Se apartó, no se borró.",
 	"notice.newer":    "Este registro lo escribió una versión más nueva. Aquí se puede leer, no cambiar.",
 	"notice.problems": "No todo lo que trae el enlace se pudo usar:",
