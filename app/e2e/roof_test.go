@@ -8,6 +8,10 @@ import "testing"
 // after the program was loaded anew in between.
 func TestTheListOfFans(t *testing.T) {
 	tab := NewPhone(t).Open("/")
+	Eval[bool](tab, `(navigator.storage.persist = async () => { asked = true; return false; }, true)`)
+	tab.Click(`button[name="start"]`)
+	tab.Await(`typeof asked === "boolean"`) // to keep what is there
+	tab.Click(`button[name="remove fan"]`)
 	tab.Click(`button[name="demo"]`)
 	tab.AwaitText(".fan.open", "Not begun")
 	names := `[...document.querySelectorAll(".fan")].map((f) => f.querySelector("input")?.value ?? f.querySelector("strong").textContent).join("|")`
@@ -29,7 +33,7 @@ func TestTheListOfFans(t *testing.T) {
 
 	tab.Reload()
 	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
-	tab.Click(`.roof-head button`)
+	tab.Click(`.roof:last-child .roof-head button`)
 	tab.Click(`button[name$=" remove"]`)
 	tab.Await(names + ` === ""`)
 	tab.Click(`button[name="undo"]`)

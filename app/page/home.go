@@ -29,13 +29,13 @@ func (p *Home) Render() app.UI {
 		return app.Div().Class("home").Body(
 			app.P().Class("lead").Text(b.T("home.lead")),
 			app.Div().Body(app.If(b.ID == store.Scratch && !b.Fan.Empty(), func() app.UI {
-				return app.Div().Class("notice").Body(app.P().Text(b.T("home.scratch")), widget.Button("keep", b.T("home.keep"), "primary", b.guarded(b.Keep)))
+				return app.Div().Class("notice").Body(app.P().Text(b.T("home.scratch")), widget.Button("keep", b.T("home.keep"), "primary", b.guarded(func() { b.Keep(); b.hold() })))
 			})),
 			b.arrived(),
 			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i]) })),
 			app.Div().Class("row").Body(
 				app.If(len(roofs) == 0, func() app.UI {
-					return widget.Button("start", b.T("home.start"), "primary", b.guarded(func() { b.Start("", record.NewFan()) }))
+					return widget.Button("start", b.T("home.start"), "primary", b.guarded(func() { b.Start("", record.NewFan()); b.hold() }))
 				}),
 				widget.Button("new roof", b.T("home.roof"), "", b.guarded(b.newRoof)),
 				widget.Button("open file", b.T("file.open"), "", b.guarded(b.pick)),

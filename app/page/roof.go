@@ -81,7 +81,7 @@ func (b *bench) roof(r store.Roof) app.UI {
 			}
 			return b.fanLine(r.Fans[i])
 		})),
-		widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()) })),
+		widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()); b.hold() })),
 	)
 }
 
@@ -163,4 +163,16 @@ func (b *bench) stage(g record.Stage) string {
 // stand records the step that the swap has come to.
 func (b *bench) stand(g record.Stage) {
 	b.Do("", func() { b.must(b.Fan.Step.Set(string(g))) })
+}
+
+// hold asks the browser to keep what is stored here when it clears other sites:
+// once a fan is kept, there is something to lose. It may refuse, and then nothing
+// changes.
+func (b *bench) hold() {
+	if !b.live {
+		return
+	}
+	if s := app.Window().Get("navigator").Get("storage"); s.Truthy() && s.Get("persist").Truthy() {
+		s.Call("persist")
+	}
 }
