@@ -45,8 +45,9 @@ type bench struct {
 	ctx    app.Context
 	live   bool // a page is mounted, so that ctx can be used
 	places map[string]record.Place
-	of     *record.Fan // whose places those are,
-	rows   [2]int      // and with how many trials and rows of conductors
+	keyed  map[record.Place]string // the same, the other way
+	of     *record.Fan             // whose places those are,
+	rows   [2]int                  // and with how many trials and rows of conductors
 }
 
 var shared = newBench(store.Memory(), "en-US")
@@ -119,6 +120,10 @@ func (b *bench) follows(key string) {
 func (b *bench) place(key string) record.Place {
 	if rows := [2]int{len(b.Fan.Trials), len(b.Fan.Wires)}; b.of != b.Fan || b.rows != rows || b.places == nil {
 		b.places, b.of, b.rows = maps.Collect(b.Fan.Places()), b.Fan, rows
+		b.keyed = make(map[record.Place]string, len(b.places))
+		for k, p := range b.places {
+			b.keyed[p] = k
+		}
 	}
 	return b.places[key]
 }
@@ -126,12 +131,7 @@ func (b *bench) place(key string) record.Place {
 // keyOf returns the key of a place.
 func (b *bench) keyOf(p record.Place) string {
 	b.place("")
-	for k, have := range b.places {
-		if have == p {
-			return k
-		}
-	}
-	return ""
+	return b.keyed[p]
 }
 
 // still keeps the element under the hand where it is on the screen while what
