@@ -11,6 +11,7 @@ import (
 	"roofside/calc/number"
 	"roofside/calc/raceway"
 	"roofside/calc/record"
+	"roofside/calc/sheet"
 )
 
 // field draws the field of a place: a choice, a quantity or plain text.
@@ -42,15 +43,7 @@ func (b *bench) fields(keys ...string) app.UI {
 const mostChips = 10
 
 func (b *bench) choice(key string, p record.Selector) app.UI {
-	take := b.guardedText(func(s string) {
-		p := b.place(key) // of the record that is open then: handlers outlive a link and an undo
-		b.Do(key, func() {
-			if p.Text() == s {
-				s = ""
-			}
-			b.must(p.Set(s))
-		})
-	})
+	take := b.guardedText(func(s string) { b.take(key, s) })
 	note, wrong := b.hint(key), ""
 	if fault, ok := b.blamed[p]; ok {
 		note, wrong = "", b.fault(fault)
@@ -66,6 +59,22 @@ func (b *bench) choice(key string, p record.Selector) app.UI {
 	}
 	c := widget.Choice{Key: key, Label: label, Side: side, Note: note, Error: wrong, Options: options, OnTake: take}
 	return b.memo("choice "+key, c.UI, label, side, note, wrong, p.Text())
+}
+
+// take chooses one of a place's words; the chosen one again leaves none.
+func (b *bench) take(key, word string) {
+	p := b.place(key).(record.Selector) // of the record that is open then: handlers outlive a link and an undo
+	b.Do(key, func() {
+		if p.Text() == word {
+			word = ""
+		}
+		leads := sheet.LeadsNow(b.Fan)
+		b.must(p.Set(word))
+		if sheet.Reverses(leads, sheet.LeadsNow(b.Fan)) { // what was proven is proven no more
+			b.must(b.Fan.New.Rotation.Set(""))
+			b.must(b.Fan.New.RotationLow.Set(""))
+		}
+	})
 }
 
 // hint is a remark on a field, by its key or else by its name.

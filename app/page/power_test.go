@@ -7,6 +7,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
+	"roofside/calc/record"
 )
 
 // powerDemo is the example's new motor, 6.6 A on its plate and idling on 2.2 A,
@@ -83,6 +84,18 @@ func TestPowerPlate(t *testing.T) {
 			if strings.Contains(html, n) {
 				t.Errorf("%s: %q is shown", c.name, n)
 			}
+		}
+	}
+}
+
+// A lead exchanged by choice takes back the proof of rotation; one moved on keeps it.
+func TestExchangedLeadsTakeTheProofBack(t *testing.T) {
+	for leads, kept := range map[string]bool{"2-3-1": true, "2-1-3": false} {
+		b := newBench(store.Memory(), "en-US")
+		b.Follow("supply=three-phase&new.rotation=marked")
+		b.take("new.leads", leads)
+		if got := b.Fan.New.Rotation.Value() == record.MarkedWay; got != kept {
+			t.Errorf("%s: the proof is kept: %v", leads, got)
 		}
 	}
 }

@@ -31,6 +31,10 @@ func Exchanged(o record.Leads) record.Leads {
 	return record.Leads([]byte{o[2], '-', o[0], '-', o[4]})
 }
 
+// Reverses tells whether a motor turns the other way once its leads, in one order,
+// stand in another.
+func Reverses(before, after record.Leads) bool { return direction(before) != direction(after) }
+
 // leadOn returns the motor lead on a line.
 func leadOn(o record.Leads, line phase.Leg) phase.Leg { return phase.Leg(o[2*(line-1)] - '0') }
 

@@ -113,3 +113,13 @@ func TestOrdersOfLeads(t *testing.T) {
 		}
 	}
 }
+
+// Moved on by a place, leads keep the motor's way; any two exchanged reverse it.
+func TestReverses(t *testing.T) {
+	for _, after := range record.Leads("").Options() {
+		moved := after == "1-2-3" || after == "3-1-2" || after == "2-3-1"
+		if sheet.Reverses("1-2-3", record.Leads(after)) == moved {
+			t.Errorf("1-2-3 to %s", after)
+		}
+	}
+}
