@@ -214,5 +214,5 @@ var scales = map[string]unit.Scale{
 	"pressure": unit.AirPressure, "power": unit.Shaft, "force": unit.Pull, "voltage": unit.Potential,
 	"current": unit.Amperage, "frequency": unit.Cycles, "temperature": unit.Warmth, "density": unit.AirDensity,
 	"linear mass": unit.BeltMass, "apparent power": unit.Apparent, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
-	"area": unit.Section, "volume": unit.Capacity, "temperature difference": unit.Warming,
+	"area": unit.Section, "volume": unit.Capacity, "temperature difference": unit.Warming, "mass": unit.Weight,
 }

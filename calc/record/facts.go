@@ -27,6 +27,9 @@ var (
 	beltMass    = Fact{Scale: unit.BeltMass, Bounds: "gt=0,lte=10", Basis: Stamped, Read: pressed.Read}
 	plucked     = Fact{Scale: unit.Cycles, Bounds: "gt=0,lte=1000", Basis: Measured, Read: Band{Abs: 1}}
 
+	bore   = Fact{Scale: unit.Shop, Bounds: "gt=0,lte=1", Basis: Measured, Read: gap.Read}
+	weight = Fact{Scale: unit.Weight, Bounds: "gt=0,lte=10000", Basis: Stamped}
+
 	hoodLength = Fact{Scale: unit.Site, Bounds: "gt=0,lte=1000", Basis: Measured}
 	altitude   = Fact{Scale: unit.Site, Bounds: "gte=-500,lte=10000", Basis: Measured}
 

@@ -32,6 +32,8 @@ type Fan struct {
 	Wires     []*Wire
 	Box       Box
 	Circuit   Circuit
+	Checks    [mostChecks]Check
+	Handover  Handover
 
 	form int // as read; 0 for one made here
 }
@@ -101,6 +103,8 @@ type Side struct {
 	Center            Entry[unit.Length] // shaft center distance at Turns
 	TravelToward      Entry[unit.Length] // base travel left toward the fan shaft
 	TravelAway        Entry[unit.Length]
+
+	Fit Fit
 
 	// The ratio counted by hand.
 	CountFan   Entry[unit.Turns]

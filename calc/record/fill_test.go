@@ -25,6 +25,7 @@ var samples = map[string][]string{
 	"turns":       {"2.5 turns"},
 	"force":       {"3-1/2 lbf"},
 	"linear mass": {"0.105 kg/m"},
+	"mass":        {"185 lb"},
 }
 
 // remarks say how a value is known; "%" stands where the kind is not a ratio.
@@ -48,6 +49,10 @@ func filled(t testing.TB) *record.Fan {
 			set(t, p, p.Options()[i%len(p.Options())])
 		case *record.Moment:
 			set(t, p, "2026-03-09T14:05:00-06:00")
+		case *record.Day:
+			set(t, p, "2026-03-23")
+		case *record.Note:
+			set(t, p, "Line 2 & west = \"A50\";\n3½″ 100 % #7 ?")
 		default:
 			set(t, p, "Line 2 & west = \"A50\"; 3½″ 100 % #7 ?")
 		}

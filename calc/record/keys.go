@@ -95,6 +95,8 @@ func (l *lister) fan(f *Fan) {
 	}
 	l.under("box.").box(&f.Box)
 	l.under("circuit.").circuit(&f.Circuit)
+	l.under("check.").checks(f)
+	l.under("handover.").handover(&f.Handover)
 }
 
 func (l *lister) target(t *Target) {
@@ -152,6 +154,7 @@ func (l *lister) side(s *Side) {
 	put(l, "center-distance", &s.Center, &taped)
 	put(l, "travel-toward", &s.TravelToward, &travel)
 	put(l, "travel-away", &s.TravelAway, &travel)
+	l.fit(&s.Fit)
 	put(l, "count-fan-turns", &s.CountFan, &countedTurns)
 	put(l, "count-motor-turns", &s.CountMotor, &countedTurns)
 	l.add("belt-healthy", &s.BeltHealthy)

@@ -18,6 +18,7 @@ type Raceway struct {
 	Fittings Choice[Fittings] // of flexible metal conduit 3/8
 	Exposure Choice[Exposure]
 	Height   Entry[unit.Length] // above the roof
+	Length   Entry[unit.Length] // new, from end to end
 }
 
 // Box is the box that the conductors meet in.
@@ -51,6 +52,7 @@ func (l *lister) raceway(r *Raceway) {
 	l.add("fittings", &r.Fittings)
 	l.add("exposure", &r.Exposure)
 	put(l, "height", &r.Height, &clearance)
+	put(l, "length", &r.Length, &run)
 }
 
 func (l *lister) box(b *Box) {

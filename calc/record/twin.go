@@ -22,10 +22,10 @@ func (f *Fan) Twin() *Fan {
 	return c
 }
 
-// wiring tells whether a key is of the conduit that comes to one fan, and of what
-// is in it.
+// wiring tells whether a key is of the conduit that comes to one fan, of what is
+// in it, or of the work done there.
 func wiring(key string) bool {
-	for _, prefix := range [...]string{wirePrefix, "raceway.", "box.", "circuit."} {
+	for _, prefix := range [...]string{wirePrefix, "raceway.", "box.", "circuit.", "check.", "handover."} {
 		if strings.HasPrefix(key, prefix) {
 			return true
 		}

@@ -3,7 +3,6 @@ package record
 import (
 	"strings"
 	"time"
-	"unicode"
 
 	"roofside/calc/number"
 )
@@ -28,16 +27,10 @@ func (w *Word) State() State {
 // Text returns the text.
 func (w *Word) Text() string { return w.text }
 
-// Set takes any text; control characters become spaces, and what is beyond
-// 120 bytes is cut off.
+// Set takes any text; control characters become spaces, marks that turn the
+// direction of writing go, and what is beyond 120 bytes is cut off.
 func (w *Word) Set(text string) error {
-	text = strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) || r == unicode.ReplacementChar {
-			return ' '
-		}
-		return r
-	}, strings.ToValidUTF8(text, " "))
-	w.text = strings.TrimSpace(clip(text, longestWord))
+	w.text = strings.TrimSpace(clip(cleaned(text), longestWord))
 	return nil
 }
 

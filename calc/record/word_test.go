@@ -23,6 +23,7 @@ func TestWord(t *testing.T) {
 		{"!A50", "!A50", record.Known},
 		{"  Line 2,\n west\x00", "Line 2,  west", record.Known},
 		{"a\xff\xfeb\uFFFDc", "a b c", record.Known},
+		{"fan \u202e2 tixe\u202c", "fan 2 tixe", record.Known},
 		{strings.Repeat("é", 61), strings.Repeat("é", 60), record.Known},
 		{"x" + strings.Repeat("é", 60), "x" + strings.Repeat("é", 59), record.Known},
 		{strings.Repeat("x", 119) + " y", strings.Repeat("x", 119), record.Known},

@@ -106,7 +106,7 @@ func (Turns) Kind() *Kind { return &turns }
 func Kinds() []*Kind {
 	return []*Kind{&lengths, &speeds, &velocities, &flows, &pressures, &powers, &forces, &voltages,
 		&currents, &frequencies, &temperatures, &densities, &angles, &ratios, &turns, &linearMasses, &apparents,
-		&areas, &volumes, &lineImpedances, &resistivities, &differences, &counts}
+		&areas, &volumes, &lineImpedances, &resistivities, &differences, &counts, &masses}
 }
 
 // Scales, named for what is written in them.
