@@ -38,6 +38,14 @@ func fan(t testing.TB, fragment string) *record.Fan {
 	return f
 }
 
+// made returns a fan with keys and texts, those that are no values included.
+func made(t testing.TB, texts ...string) *record.Fan {
+	t.Helper()
+	f := record.NewFan()
+	set(t, f, texts...)
+	return f
+}
+
 // set puts texts into places: key, text, key, text. Text that is no value is
 // kept as garbled.
 func set(t testing.TB, f *record.Fan, texts ...string) {

@@ -71,6 +71,7 @@ func everything(f *record.Fan) map[string]any {
 		all["trial "+t.ID] = sheet.TrialVerdict(f, t)
 		belts(t.ID, sheet.TrialTurns(t), sheet.SpeedOf(f, table, t), t)
 	}
+	all["clearance"], all["clearance along"], all["like for like"], all["handover"] = sheet.Clearance(f, false), sheet.Clearance(f, true), sheet.LikeForLike(f), sheet.Handover(f)
 	electrical(f, all)
 	return all
 }

@@ -92,6 +92,8 @@ const (
 	RuleGround        Rule = "equipment-ground"
 	RuleNoGround      Rule = "no-ground-wire"
 	RuleDrop          Rule = "voltage-drop"
+	RuleCurb          Rule = "curb-over"
+	RuleCurbLoose     Rule = "curb-loose"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.
