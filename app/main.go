@@ -19,6 +19,7 @@ var pages = []struct {
 	{"/belt/", func() app.Composer { return page.NewBelt() }},
 	{"/power/", func() app.Composer { return page.NewPower() }},
 	{"/raceway/", func() app.Composer { return page.NewRaceway() }},
+	{"/record/", func() app.Composer { return page.NewRecord() }},
 	{"/settings/", func() app.Composer { return page.NewSettings() }},
 	{"/sources/", func() app.Composer { return page.NewSources() }},
 }

@@ -66,7 +66,7 @@ func options() site.Options {
 				SVG: "/web/icon.svg", Default: "/web/icon-192.png",
 				Large: "/web/icon-512.png", Maskable: "/web/icon-maskable.png",
 			},
-			Styles: []string{"/web/loading.css", "/web/app.css", "/web/picture.css"},
+			Styles: []string{"/web/loading.css", "/web/app.css", "/web/picture.css", "/web/print.css"},
 			// Plain scripts run before go-app's, which are deferred.
 			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
 		},

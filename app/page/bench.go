@@ -30,6 +30,7 @@ type bench struct {
 	update   bool   // a new version waits
 	link     string // as last copied
 	long     bool   // the record is too long for one
+	printing string // what goes on paper
 	title    string // as the browser shows it
 	typing   string // the field that has the focus
 	bound    string // the field that a jump to another page leads to

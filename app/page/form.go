@@ -15,17 +15,29 @@ import (
 )
 
 // field draws the field of a place: a choice, a quantity or plain text.
-func (b *bench) field(key string) app.UI {
+func (b *bench) field(key string) app.UI { return b.fieldAs(key, b.label(key), b.side(key)) }
+
+// paired draws the field of a place that stands beside its twin under one name, so
+// that it is told by whose it is.
+func (b *bench) paired(key string) app.UI { return b.fieldAs(key, b.side(key), b.label(key)) }
+
+func (b *bench) fieldAs(key, label, side string) app.UI {
 	p := b.place(key)
 	switch p := p.(type) {
 	case record.Selector:
-		return b.choice(key, p)
+		return b.choice(key, p, label, side)
 	case record.Measure:
-		return b.quantity(key, p)
+		return b.quantity(key, p, label, side)
 	}
 	f := widget.Field{
-		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
+		Key: key, Load: b.LoadsOf(key), Label: label, Side: side, Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
 		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
+	}
+	switch p.(type) {
+	case *record.Day:
+		f.Date = true
+	case *record.Note:
+		f.Lines, f.Note = true, b.hint(key)
 	}
 	if fault, ok := b.blamed[p]; ok {
 		f.Error = b.fault(fault)
@@ -42,7 +54,7 @@ func (b *bench) fields(keys ...string) app.UI {
 // is chosen from a list.
 const mostChips = 10
 
-func (b *bench) choice(key string, p record.Selector) app.UI {
+func (b *bench) choice(key string, p record.Selector, label, side string) app.UI {
 	take := b.guardedText(func(s string) { b.take(key, s) })
 	note, wrong := b.hint(key), ""
 	if fault, ok := b.blamed[p]; ok {
@@ -52,7 +64,6 @@ func (b *bench) choice(key string, p record.Selector) app.UI {
 	for _, o := range p.Options() {
 		options = append(options, widget.Option{Value: o, Label: b.optionIn(key, o), Chosen: p.Text() == o})
 	}
-	label, side := b.label(key), b.side(key)
 	if len(options) > mostChips {
 		s := widget.Select{Key: key, Load: b.LoadsOf(key), Label: label, Side: side, None: b.T("choice.none"), Note: note, Error: wrong, Options: options, OnTake: take}
 		return b.memo("choice "+key, s.UI, exact(float64(s.Load)), label, side, note, wrong, p.Text())
@@ -112,6 +123,8 @@ func (b *bench) optionIn(key, o string) string {
 		if n, err := raceway.Designator(raceway.TradeSize(o)); err == nil {
 			return o + " (" + strconv.Itoa(n) + ")"
 		}
+	case "old.phases", "new.phases":
+		return b.T("phases." + o)
 	case "box.size":
 		shape, size, _ := strings.Cut(o, " ")
 		words := strings.NewReplacer("single", b.T("shape.single"), "multiple", b.T("shape.multiple"), " x ", " × ", "-", "\u2011") // a size is not broken at its hyphen
@@ -120,10 +133,10 @@ func (b *bench) optionIn(key, o string) string {
 	return b.option(o)
 }
 
-func (b *bench) quantity(key string, m record.Measure) app.UI {
+func (b *bench) quantity(key string, m record.Measure, label, side string) app.UI {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
-		Key: key, Load: b.LoadsOf(key), Label: b.label(key), Side: b.side(key), Text: b.Text(key, m), Unit: b.unit(shown.Label), Fixed: b.Fan.ReadOnly(),
+		Key: key, Load: b.LoadsOf(key), Label: label, Side: side, Text: b.Text(key, m), Unit: b.unit(shown.Label), Fixed: b.Fan.ReadOnly(),
 		OnType:  b.guardedText(func(s string) { b.Type(key, m, s) }),
 		OnFocus: b.guarded(func() { b.typing = key }),
 	}

@@ -141,7 +141,11 @@ func systemName(y unit.System) string {
 func (b *bench) tabs(route string) app.UI {
 	tabs := append([]struct{ route, key string }{{"/", "fans"}}, calculators...)
 	return app.Nav().Class("tabs").Aria("label", b.T("tabs")).Body(app.Range(tabs).Slice(func(i int) app.UI {
-		a := app.A().Href(href(tabs[i].route)).Text(b.T("tab." + tabs[i].key))
+		name := b.T("tab." + tabs[i].key)
+		a := app.A().Href(href(tabs[i].route)).Text(name)
+		if i == 0 { // a sign leaves the others the room for their words
+			a = app.A().Class("home").Href(href(tabs[i].route)).Aria("label", name).Text("⌂")
+		}
 		if tabs[i].route == route {
 			a = a.Aria("current", "page")
 		}

@@ -16,10 +16,10 @@ type Home struct{ leaf }
 // NewHome returns the page.
 func NewHome() *Home { return &Home{leaf{route: "/"}} }
 
-// calculators lists the pages that work on the open fan, in the order of the
-// tabs.
+// calculators lists the pages that work on the open fan, the record last, in the
+// order of the tabs.
 var calculators = []struct{ route, key string }{
-	{"/drive/", "drive"}, {"/airflow/", "airflow"}, {"/belt/", "belt"}, {"/power/", "power"}, {"/raceway/", "raceway"},
+	{"/drive/", "drive"}, {"/airflow/", "airflow"}, {"/belt/", "belt"}, {"/power/", "power"}, {"/raceway/", "raceway"}, {"/record/", "record"},
 }
 
 // Render draws the page.

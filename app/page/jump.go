@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -13,6 +15,7 @@ var homes = map[string]string{
 	"reference": "/airflow/", "want": "/airflow/", "hood": "/airflow/",
 	"belt": "/belt/", "shaft": "/belt/",
 	"rotation": "/power/", "roll": "/power/", "overload": "/power/", "meters": "/power/",
+	"fit": "/record/", "closing": "/record/",
 	"opening": "/raceway/", "circuit": "/raceway/", "box": "/raceway/", "wires": "/raceway/",
 }
 
@@ -28,7 +31,11 @@ func (b *bench) jump(key string) {
 			return
 		}
 		for _, id := range sectionsOf(key) {
-			if route, ok := homes[id]; ok {
+			route, ok := homes[id]
+			if strings.HasPrefix(id, "part ") {
+				route, ok = "/record/", true
+			}
+			if ok {
 				b.bound = key
 				ctx.Navigate(href(route))
 				return

@@ -41,6 +41,8 @@ var states = []string{
 	"new.section=4L&new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.belt-number=A10",
 	powerStates[0], powerStates[1], powerStates[2], powerStates[3], powerStates[4], powerStates[5],
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
+	differing("old", "new") + leftAs, differing("new", "old") + "&check.wind=done&check.guard=not-applicable&check.hinge=not-applicable&check.hinge-why=bolted down",
+	demoFan + leftAs + "&old.discharge=down&new.discharge=down&new.rotation=reverse&new.phases=1&old.phases=3&handover.by=N. N.&handover.on=2026-03-09&handover.notes=Curb out of level.",
 	rewired,
 	rewired + "&code-edition=2020&circuit.terminals=75&circuit.device-rating=25A&circuit.length=700ft&box.size=square 4 x 1-1/2&box.devices=1&box.clamps=yes&wire.w1.box-count=6&wire.w3.count=4&wire.w3.size=14&wire.w3.insulation=TW&wire.w3.role=other&wire.w3.where=raceway",
 	"opening.kind=ring-knockout&opening.size=1-1/4&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors&new.motor-volts=460V&wire.w1.count=3&wire.w1.size=4&wire.w1.insulation=THHN&wire.w2.count=1&wire.w2.size=8&wire.w2.insulation=bare&wire.w2.role=ground&box.volume=12in3&box.devices=0&box.clamps=no&raceway.use=nipple",
@@ -57,6 +59,22 @@ var states = []string{
 // beltRead is a new belt read at the setting that the example orders.
 const beltRead = "&trial.t1.turns=3turns&trial.t1.at=2026-03-09T14:05:00-06:00&trial.t1.belt-age=new&trial.t1.belt-force="
 
+// leftAs is the demo's new fan as it was left.
+const leftAs = "&trial.t1.turns=3turns&trial.t1.at=2026-03-09T14:05:00-06:00&trial.t1.accepted=yes&trial.t1.speed=717rpm&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A" +
+	"&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V&trial.t1.belt-age=used&trial.t1.belt-frequency=31Hz&trial.t1.alignment-gap=1/32in&new.rotation=marked&hood.airflow=3200cfm"
+
+// differing are two fans that have nothing in common, one on each side.
+func differing(small, large string) string {
+	s := "supply=three-phase&same-wheel=no"
+	for _, x := range [][3]string{{"wheel-diameter", "20in", "22in"}, {"motor-volts", "208V", "230V"}, {"phases", "3", "1"}, {"motor-frequency", "50Hz", "60Hz"}, {"motor-power", "1hp", "2hp"}, {"motor-amps", "3A", "6A"},
+		{"motor-speed", "1150rpm", "1750rpm"}, {"frame", "56", "143T"}, {"service-factor", "1", "1.15"}, {"sheave", "fixed", "adjustable"}, {"motor-sheave", "3in", "4in"}, {"motor-bore", "5/8in", "7/8in"},
+		{"motor-key", "3/16in", "1/4in"}, {"fan-sheave", "7in", "9in"}, {"fan-bore", "3/4in", "1in"}, {"fan-key", "3/16in", "1/4in"}, {"section", "A", "B"}, {"belt-number", "A50", "B52"}, {"belts", "1", "2"},
+		{"curb-width", "24in", "26in"}, {"curb-length", "24in", "24-1/2in"}, {"inlet", "16in", "18in"}, {"weight", "120lb", "160lb"}, {"hinge", "left", "far"}, {"discharge", "up", "side"}} {
+		s += "&" + small + "." + x[0] + "=" + x[1] + "&" + large + "." + x[0] + "=" + x[2]
+	}
+	return s
+}
+
 // rewired is a fan whose old conduit and wire are used again.
 const rewired = "supply=three-phase&new.motor-power=2hp&new.motor-volts=208V&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&raceway.height=1/2in&circuit.material=copper&hottest-air=104F&circuit.device=inverse-time-breaker" +
 	"&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=THWN-2&wire.w2.role=ground"
@@ -66,8 +84,11 @@ func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load", "wires", "wire w1", "wire w2", "wired-motor", "wire-more"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load", "wires", "wire w1", "wire w2", "wired-motor", "wire-more", "like", "log", "part survey"} {
 		b.open[id] = true
+	}
+	for _, g := range record.CheckGroups() {
+		b.open["part "+g.Name] = true
 	}
 	for k, p := range b.Fan.Places() {
 		b.open["working "+k] = true
@@ -89,7 +110,7 @@ func draw(t *testing.T, state string, prepare func(*bench)) string {
 		prepare(shared)
 	}
 	var all strings.Builder
-	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewPower(), NewRaceway(), NewSettings(), NewSources(), NewUnknown()} {
+	for _, p := range []app.Composer{NewHome(), NewDrive(), NewAirflow(), NewBelt(), NewPower(), NewRaceway(), NewRecord(), NewSettings(), NewSources(), NewUnknown()} {
 		all.WriteString(whole(t, p))
 	}
 	return all.String()
@@ -111,6 +132,7 @@ func TestNoWordIsMissing(t *testing.T) {
 		for i, choosing := range []string{"", "old.motor-speed", "new.fan-sheave"} {
 			html := draw(t, state, func(b *bench) {
 				b.choosing = choosing
+				b.printing = []string{printSheet, printLabel, ""}[i]
 				if i > 1 {
 					b.words = text.For("es")
 				}

@@ -3,6 +3,8 @@ package page
 import (
 	"slices"
 	"strings"
+
+	"roofside/calc/record"
 )
 
 // A part is a section of a page with its fields in order.
@@ -42,7 +44,17 @@ var parts = []part{
 	{"opening", []string{"opening.kind", "opening.conduit", "opening.size", "raceway.conduit", "raceway.size", "raceway.fittings", "raceway.place", "raceway.use"}},
 	{"circuit", []string{"new.minimum-circuit-ampacity", "new.maximum-overcurrent", "circuit.material", "circuit.terminals", "hottest-air",
 		"raceway.exposure", "raceway.height", "circuit.device", "circuit.device-rating", "circuit.length", "code-edition"}},
+	{"fit", fitKeys()},
+	{"closing", []string{"name", "handover.by", "handover.on", "handover.belt-due", "handover.notes"}},
 	{"box", []string{"box.size", "box.volume", "box.devices", "box.clamps"}},
+}
+
+// fitKeys are the fields that decide whether the new fan fits, of both fans.
+func fitKeys() (keys []string) {
+	for _, name := range fitNames {
+		keys = append(keys, "old."+name, "new."+name)
+	}
+	return keys
 }
 
 // wireOf returns the row of conductors that a key belongs to.
@@ -58,6 +70,13 @@ func sectionsOf(key string) []string {
 	if rest, ok := strings.CutPrefix(key, "trial."); ok {
 		id, _, _ := strings.Cut(rest, ".")
 		return []string{"readings", "reading " + id}
+	}
+	if name, ok := strings.CutPrefix(key, "check."); ok {
+		for _, g := range record.CheckGroups() {
+			if slices.Contains(g.Checks, strings.TrimSuffix(name, "-why")) {
+				return []string{"part " + g.Name}
+			}
+		}
 	}
 	if row, ok := wireOf(key); ok {
 		if name := fieldName(key); name == "where" || name == "box-count" {

@@ -18,6 +18,12 @@ import (
 // label names a place without whose it is: the last part of its key, or the
 // whole key where that would be ambiguous.
 func (b *bench) label(key string) string {
+	if name, ok := strings.CutPrefix(key, "check."); ok {
+		if strings.HasSuffix(name, "-why") {
+			return b.T("record.why")
+		}
+		return b.T("item." + name)
+	}
 	if b.words.Has("place." + key) {
 		return b.T("place." + key)
 	}

@@ -45,6 +45,7 @@ var spanishMethods = map[string]string{
 	"valid.belt.arc.factor":        "Banda en V sobre dos poleas ranuradas, de 83° a 180°: a menos de 0.005 de la tabla.",
 	"valid.belt.speed":             "Diámetro de paso.",
 	"valid.belt.speed.limit":       "Poleas de hierro fundido con balanceo ordinario.",
+	"valid.fit.clearance":          "Base del ventilador medida por dentro, la de azotea por fuera, en los dos sentidos y a escuadra.",
 	"valid.belt.travel":            "La misma banda, igual de tensa; centros exactos.",
 	"valid.belt.travel.short":      "Exacta para poleas iguales, cerca de 12 % de más en la transmisión de un ventilador. Para comparar.",
 	"valid.belt.number":            "Secciones clásicas; el A75 de la tabla se toma por errata.",

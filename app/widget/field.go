@@ -11,6 +11,8 @@ type Field struct {
 	Side  string // whose value it is, for those who can't see where it stands
 	Text  string
 	Plain bool // any text, not a number
+	Date  bool // a day, of the browser's own calendar
+	Lines bool // any text, in lines
 	Fixed bool // can be read, not changed
 
 	Unit      string
@@ -44,6 +46,9 @@ type Option struct {
 
 // UI draws the field.
 func (f Field) UI() app.UI {
+	if f.Lines {
+		return f.lines()
+	}
 	id := ID(f.Key)
 	input := app.Input().Type("text").ID(id).Name(f.Key).Value(f.Text).Class("field-input").
 		AutoComplete(false).Attr("autocapitalize", "off").Spellcheck(false).Attr("enterkeyhint", "next").
@@ -54,7 +59,10 @@ func (f Field) UI() app.UI {
 	if f.Side != "" {
 		input = input.Aria("label", f.Side+": "+f.Label)
 	}
-	if !f.Plain {
+	switch {
+	case f.Date:
+		input = input.Type("date")
+	case !f.Plain:
 		input = input.Attr("inputmode", "decimal")
 	}
 	if f.Fixed {
@@ -93,6 +101,18 @@ func (f Field) UI() app.UI {
 				}),
 			)
 		}),
+	))
+}
+
+// lines draws a field of text in lines.
+func (f Field) lines() app.UI {
+	id := ID(f.Key)
+	area := app.Textarea().ID(id).Name(f.Key).Class("field-input lines").Rows(4).ReadOnly(f.Fixed).Text(f.Text).
+		OnInput(typed(f.OnType), app.EventScope(f.Key, f.Load))
+	return own(f.Key, f.Load).Body(app.Div().Class("field").Body(
+		app.Div().Class("field-head").Body(app.Label().For(id).Text(f.Label)),
+		area,
+		app.If(f.Note != "", func() app.UI { return app.P().ID(id + "-note").Class("field-note").Text(f.Note) }),
 	))
 }
 

@@ -126,14 +126,28 @@ func doubted(f *record.Fan) Do {
 
 // OverVerdict judges how far the row to set lies above the target.
 func OverVerdict(f *record.Fan, t Table) Verdict {
-	v := Verdict{Rule: RuleTarget, Method: "drive.tolerance", Limit: Figure{&unit.Share, float64(over(f))}}
 	if t.Set < 0 || !t.Target.Known() {
+		v := overBy(f, 0)
 		v.Level, v.Wanted = Unjudged, t.Target.open()
 		return v
 	}
-	above := float64(t.Rows[t.Set].OfTarget.V) - 1
-	v.Value = Figure{&unit.Share, above}
-	if above > float64(over(f))+slack {
+	return overBy(f, unit.Ratio(t.Rows[t.Set].OfTarget.V)-1)
+}
+
+// LeftVerdict judges the speed that the new fan was left at: under the target, or
+// too far above it.
+func LeftVerdict(f *record.Fan, speed, target Answer[unit.Speed]) Verdict {
+	below := BelowVerdict(speed, target)
+	if above, ok := Apart(speed, target); ok && below.Level == Within {
+		return overBy(f, above)
+	}
+	return below
+}
+
+// overBy judges a speed that lies a share above the target.
+func overBy(f *record.Fan, above unit.Ratio) Verdict {
+	v := Verdict{Rule: RuleTarget, Method: "drive.tolerance", Value: Figure{&unit.Share, float64(above)}, Limit: Figure{&unit.Share, float64(over(f))}}
+	if above > over(f)+slack {
 		v.Level = Watch
 	}
 	return v

@@ -1,0 +1,159 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/app/widget"
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+)
+
+// Record is the start-up record: as found, as left, what was checked, what differs
+// and what to bring.
+type Record struct{ leaf }
+
+// NewRecord returns the page.
+func NewRecord() *Record { return &Record{leaf{route: "/record/"}} }
+
+// Render draws the page.
+func (p *Record) Render() app.UI {
+	return p.draw(shared.T("record.title"), func(b *bench) app.UI {
+		v := newRecordView(b)
+		return app.Div().Class("record").Body(
+			app.Div().Class("screen").Body(
+				v.headline(),
+				app.Div().Class("columns").Body(
+					app.Div().Class("answers").Body(v.figures(), v.log(), v.likeForLike()),
+					app.Div().Class("inputs").Body(
+						v.fit(),
+						v.checks(),
+						v.closing(),
+						v.outward(p.route),
+					),
+				),
+				b.cautions("code"),
+			),
+			v.print(),
+		)
+	})
+}
+
+// A recordView is the page with what the record holds.
+type recordView struct {
+	*bench
+	table  sheet.Table
+	move   sheet.Move
+	proof  sheet.Proof
+	parts  []sheet.Part
+	due    []sheet.Item // what is not settled
+	lines  []sheet.Line
+	over   [2]sheet.Verdict // how the base goes over the curb, both ways
+	driven bool             // by a belt
+}
+
+func newRecordView(b *bench) *recordView {
+	f := b.Fan
+	v := &recordView{bench: b, proof: sheet.Prove(f), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
+	if v.driven {
+		v.table = sheet.TurnsTable(f)
+		v.move, _ = sheet.NextMove(f, v.table)
+	}
+	v.due = sheet.Outstanding(v.parts)
+	for i, along := range []bool{false, true} {
+		v.over[i] = sheet.ClearanceVerdict(sheet.Clearance(f, along))
+	}
+	return v
+}
+
+// worst is what stands most in the way, of drive, power and fit.
+func (v *recordView) worst() (sheet.Verdict, bool) {
+	var all []sheet.Verdict
+	if v.driven {
+		if s, judged := sheet.Standing(v.Fan, v.table, v.move); judged {
+			all = append(all, s)
+		}
+	}
+	if v.proof.Taken {
+		all = append(all, v.proof.Worst)
+	}
+	for _, o := range v.over {
+		if o.Level >= sheet.Watch {
+			all = append(all, o)
+		}
+	}
+	return sheet.Worst(all), len(all) > 0
+}
+
+// headline says what is still missing, the first in the order of the job; and once
+// nothing is, hands over.
+func (v *recordView) headline() app.UI {
+	words, foot := v.T("record.complete"), app.UI(app.Div())
+	if n := len(v.due); n > 0 {
+		first := v.due[0]
+		words = v.T("record.next", "what", lowerFirst(v.T("item."+first.Name)))
+		foot = v.toItem(first)
+	} else if v.Fan.Step.Value() != record.HandedOver {
+		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
+	}
+	body := []app.UI{
+		app.Output().Name("record.next").Class("move").Aria("live", "polite").Text(words),
+		app.P().Class("gives").Text(v.tally(v.parts)),
+	}
+	if worst, ok := v.worst(); ok {
+		body = append(body, v.brief("record", worst).UI())
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(append(body, foot)...)
+}
+
+// tally counts what is settled.
+func (v *recordView) tally(parts []sheet.Part) string {
+	done, all := 0, 0
+	for _, p := range parts {
+		for _, i := range p.Items {
+			if all++; i.Settled() {
+				done++
+			}
+		}
+	}
+	return v.T("record.tally", "n", v.whole(done), "all", v.whole(all))
+}
+
+// toItem leads to where an item is settled.
+func (v *recordView) toItem(i sheet.Item) app.UI {
+	label := v.T("record.to")
+	if i.Check != nil {
+		return widget.Button("to item", label, "to", v.guarded(func() {
+			v.openPart(i.Name)
+			v.focus(itemID(i.Name))
+		}))
+	}
+	if i.Place == nil { // a reading that there is none of yet
+		return app.A().Class("button to").Href(href("/power/")).Text(v.T("tab.power"))
+	}
+	key := v.keyOf(i.Place)
+	return widget.Button("to item", v.full(key), "to", v.guarded(func() { v.jump(key) }))
+}
+
+// openPart opens the section that a check stands in.
+func (v *recordView) openPart(item string) {
+	for _, p := range v.parts {
+		for _, i := range p.Items {
+			if i.Name == item {
+				v.open["part "+p.Name] = true
+			}
+		}
+	}
+}
+
+func itemID(name string) string { return "check-" + name }
+
+// closing asks what closes the record.
+func (v *recordView) closing() app.UI {
+	return v.section("closing", v.T("section.closing"), v.Fan.Handover.By.Text(), func() app.UI {
+		keys := []string{"name", "handover.by", "handover.on"}
+		if v.driven {
+			keys = append(keys, "handover.belt-due")
+		}
+		return v.fields(append(keys, "handover.notes")...)
+	})
+}
