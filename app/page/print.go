@@ -53,7 +53,7 @@ func (b *bench) putOnPaper(what string) {
 func (v *recordView) print() app.UI {
 	draw := func() app.UI {
 		if v.printing == printLabel {
-			return v.label4x3()
+			return v.coverLabel()
 		}
 		return v.sheet()
 	}
@@ -151,8 +151,8 @@ func (v *recordView) printedChecks() app.UI {
 	}))
 }
 
-// label4x3 is for the inside of the fan's cover.
-func (v *recordView) label4x3() app.UI {
+// coverLabel is for the inside of the fan's cover.
+func (v *recordView) coverLabel() app.UI {
 	f := v.Fan
 	left := f.Left()
 	if left == nil {
@@ -176,6 +176,7 @@ func (v *recordView) label4x3() app.UI {
 	}
 	rows = append(rows,
 		line(v.T("figure.amps"), v.three(&left.Reading.Amps[0], &left.Reading.Amps[1], &left.Reading.Amps[2])),
+		line(v.T("figure.volts"), v.three(&left.Reading.Volts[0], &left.Reading.Volts[1], &left.Reading.Volts[2])),
 		line(v.label("handover.on"), v.held(&f.Handover.On)))
 	if v.driven {
 		rows = append(rows, line(v.label("handover.belt-due"), v.held(&f.Handover.BeltDue)))

@@ -95,14 +95,15 @@ func (v *recordView) headline() app.UI {
 	} else if v.Fan.Step.Value() != record.HandedOver {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
-	body := []app.UI{
+	line := []app.UI{app.Div()}
+	if worst, ok := v.worst(); ok && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
+		line[0] = v.brief("record", worst).UI()
+	}
+	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(
 		app.Output().Name("record.next").Class("move").Aria("live", "polite").Text(words),
 		app.P().Class("gives").Text(v.tally(v.parts)),
-	}
-	if worst, ok := v.worst(); ok {
-		body = append(body, v.brief("record", worst).UI())
-	}
-	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(append(body, foot)...)
+		app.Div().Class("plate-foot").Body(append(line, foot)...),
+	)
 }
 
 // tally counts what is settled.

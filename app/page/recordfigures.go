@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -177,22 +179,24 @@ func (v *recordView) logTable(ts []*record.Trial) app.UI {
 	)
 }
 
-// three writes the readings of three legs or pairs.
+// three writes the readings of three legs or pairs, with their unit once.
 func (v *recordView) three(places ...record.Place) string {
-	s := ""
-	for i, p := range places {
+	var figures []string
+	unit := ""
+	for _, p := range places {
 		if p.State() != record.Known {
 			continue
 		}
-		if i > 0 && s != "" {
-			s += " / "
+		figure := v.held(p)
+		if at := strings.LastIndexByte(figure, ' '); at > 0 && (unit == "" || figure[at:] == unit) {
+			figure, unit = figure[:at], figure[at:]
 		}
-		s += v.held(p)
+		figures = append(figures, figure)
 	}
-	if s == "" {
+	if figures == nil {
 		return "—"
 	}
-	return s
+	return strings.Join(figures, " / ") + unit
 }
 
 // when writes the moment of a reading as the clock on the wall had it.
