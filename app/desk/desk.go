@@ -22,7 +22,7 @@ type Desk struct {
 
 	Problems []record.Problem // of the link or the entry the fan came from
 	Trouble  error            // why the last change was not kept on the device
-	Damaged  bool             // the entry could not be read and was set aside
+	Damaged  bool             // an entry could not be read and was set aside
 	Followed bool             // the open fan was changed in another tab, and is shown as it stands there
 
 	typed map[string]string // as typed, while it is on the screen
@@ -50,7 +50,9 @@ func Open(shelf store.Shelf, browserLanguage string) *Desk {
 	if !ok {
 		id = store.Scratch
 	}
+	mended := d.Fans.Mend()
 	d.Take(id)
+	d.Damaged = d.Damaged || mended != nil
 	return d
 }
 

@@ -18,6 +18,7 @@ type Settings struct {
 	Numbers  string                 `json:"numbers,omitempty"`
 	Language string                 `json:"language,omitempty"`
 	Look     string                 `json:"look,omitempty"` // "", light, dark, sun
+	Reminded bool                   `json:"reminded,omitempty"`
 
 	browser string
 }

@@ -31,9 +31,11 @@ type bench struct {
 	link     string // as last copied
 	long     bool   // the record is too long for one
 	printing string // what goes on paper
-	title    string // as the browser shows it
-	typing   string // the field that has the focus
-	bound    string // the field that a jump to another page leads to
+
+	perishable bool   // the browser promises nothing for what is stored
+	title      string // as the browser shows it
+	typing     string // the field that has the focus
+	bound      string // the field that a jump to another page leads to
 
 	arrival  *arrival                 // a file that was chosen
 	briefs   map[string]brief         // of kept fans

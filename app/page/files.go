@@ -100,7 +100,7 @@ func (b *bench) arrived() app.UI {
 		return app.Div().Class("notice watch").Role("status").Body(app.P().Text(a.why), leave)
 	}
 	return app.Div().Class("notice").Role("status").Body(
-		app.P().Text(b.T("file.holds", "roof", a.roof.Name, "n", b.Locale.WriteFixed(float64(len(a.roof.Fans)), 0))),
+		app.P().Text(b.counted("file.holds.one", "file.holds", len(a.roof.Fans), "roof", a.roof.Name)),
 		app.Ul().Body(app.Range(a.roof.Fans).Slice(func(i int) app.UI {
 			name := a.roof.Fans[i].Name.Text()
 			if name == "" {
@@ -109,7 +109,7 @@ func (b *bench) arrived() app.UI {
 			return app.Li().Text(name)
 		})),
 		app.If(a.doubt > 0, func() app.UI {
-			return app.P().Text(b.T("file.doubt", "n", b.Locale.WriteFixed(float64(a.doubt), 0)))
+			return app.P().Text(b.counted("file.doubt.one", "file.doubt", a.doubt))
 		}),
 		app.Div().Class("row").Body(widget.Button("file take", b.T("file.take"), "primary", b.guarded(b.takeArrival)), leave),
 	)

@@ -32,6 +32,7 @@ func (p *Home) Render() app.UI {
 				return app.Div().Class("notice").Body(app.P().Text(b.T("home.scratch")), widget.Button("keep", b.T("home.keep"), "primary", b.guarded(func() { b.Keep(); b.hold() })))
 			})),
 			b.arrived(),
+			app.Div().Body(b.reminder()),
 			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i]) })),
 			app.Div().Class("row").Body(
 				app.If(len(roofs) == 0, func() app.UI {
@@ -42,6 +43,7 @@ func (p *Home) Render() app.UI {
 				widget.Button("scratch", b.T("home.loose"), "", b.guarded(func() { b.Take(store.Scratch) })),
 				widget.Button("demo", b.T("home.demo"), "", b.guarded(b.startDemo)),
 			),
+			app.Div().Body(b.aside()),
 			app.H2().Text(b.T("home.calculators")),
 			app.Ul().Class("calculators").Body(app.Range(calculators).Slice(func(i int) app.UI {
 				c := calculators[i]

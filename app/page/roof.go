@@ -164,15 +164,3 @@ func (b *bench) stage(g record.Stage) string {
 func (b *bench) stand(g record.Stage) {
 	b.Do("", func() { b.must(b.Fan.Step.Set(string(g))) })
 }
-
-// hold asks the browser to keep what is stored here when it clears other sites:
-// once a fan is kept, there is something to lose. It may refuse, and then nothing
-// changes.
-func (b *bench) hold() {
-	if !b.live {
-		return
-	}
-	if s := app.Window().Get("navigator").Get("storage"); s.Truthy() && s.Get("persist").Truthy() {
-		s.Call("persist")
-	}
-}

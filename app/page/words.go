@@ -30,6 +30,14 @@ func (b *bench) label(key string) string {
 	return b.T("place." + key[strings.LastIndexByte(key, '.')+1:])
 }
 
+// counted is a sentence with a count in it, which is another for one.
+func (b *bench) counted(one, many string, n int, pairs ...string) string {
+	if n == 1 {
+		return b.T(one, pairs...)
+	}
+	return b.T(many, append(pairs, "n", b.whole(n))...)
+}
+
 // side names whose value a key is.
 func (b *bench) side(key string) string {
 	prefix, rest, ok := strings.Cut(key, ".")

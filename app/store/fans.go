@@ -14,7 +14,6 @@ const Scratch = "scratch"
 
 const (
 	fanPrefix  = "fan/"
-	asidePart  = "aside/" // text that could not be read as a fan is set aside, never erased
 	indexEntry = "index"
 )
 
@@ -35,10 +34,7 @@ func (s Fans) Load(id string) (*record.Fan, []record.Problem, error) {
 	}
 	f, problems, err := record.Unmarshal([]byte(text))
 	if err != nil {
-		if put := s.Shelf.Put(asidePart+id, text); put != nil {
-			return nil, nil, errors.Join(err, put)
-		}
-		s.Shelf.Delete(fanPrefix + id)
+		return nil, nil, errors.Join(err, s.setAside(fanPrefix+id, text))
 	}
 	return f, problems, err
 }

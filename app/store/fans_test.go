@@ -3,6 +3,7 @@ package store
 import (
 	"errors"
 	"slices"
+	"strings"
 	"testing"
 
 	"roofside/calc/record"
@@ -56,6 +57,45 @@ func TestALostIndexLosesNoFan(t *testing.T) {
 		if !slices.Equal(got, []string{"a", "b"}) {
 			t.Errorf("index %q: %v", index, got)
 		}
+	}
+}
+
+// What can't be read is set aside and handed out; nothing set aside before is
+// written over, and a list that can be read stays.
+func TestWhatCantBeReadIsSetAside(t *testing.T) {
+	s := Fans{Memory()}
+	if err := s.Save("a", named(t, "A")); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.Mend(); err != nil || len(s.Aside()) != 0 {
+		t.Errorf("a whole list is mended: %v", err)
+	}
+	for _, broken := range []string{`{"roofs":[{"id":"x","name":"North"`, `{"roofs":7}`, `7`} {
+		if err := s.Shelf.Put(indexEntry, broken); err != nil {
+			t.Fatal(err)
+		}
+		if err := s.Mend(); err == nil {
+			t.Errorf("%s passes for a list", broken)
+		}
+		if got := s.IDs(); !slices.Equal(got, []string{"a"}) {
+			t.Errorf("after %s: %v", broken, got)
+		}
+		if err := s.Shelf.Put(fanPrefix+"b", broken); err != nil {
+			t.Fatal(err)
+		}
+		if _, _, err := s.Load("b"); err == nil || errors.Is(err, ErrNone) {
+			t.Errorf("%s passes for a fan: %v", broken, err)
+		}
+	}
+	if got := s.Aside(); len(got) != 6 || got["index"] == "" || got["b++"] != "7" {
+		t.Errorf("set aside: %v", got)
+	}
+	if got := s.AsideFile(); !strings.Contains(got, `"name":"North"`) || strings.Count(got, "# ") != 6 {
+		t.Errorf("the file: %s", got)
+	}
+	s.DropAside()
+	if got := s.Aside(); len(got) != 0 {
+		t.Errorf("still there: %v", got)
 	}
 }
 

@@ -16,7 +16,7 @@ type Roof struct {
 	Fans []string `json:"fans"`
 }
 
-// index is what the index entry holds. Before there were roofs it was the list
+// index is what the entry of the list holds. Before there were roofs it was the list
 // of fans alone.
 type index struct {
 	Roofs []Roof `json:"roofs"`
@@ -57,18 +57,12 @@ func (s Fans) Roofs() []Roof {
 	return listed
 }
 
-// listed reads the index; one that is broken lists nothing and is made anew.
+// listed reads the list; one that is broken lists nothing, and [Fans.Mend] sets it
+// aside.
 func (s Fans) listed() []Roof {
 	text, _ := s.Shelf.Get(indexEntry)
-	var now index
-	if json.Unmarshal([]byte(text), &now) == nil {
-		return slices.DeleteFunc(now.Roofs, func(r Roof) bool { return r.ID == "" })
-	}
-	var before []string
-	if json.Unmarshal([]byte(text), &before) == nil && len(before) > 0 {
-		return []Roof{{ID: firstRoof, Fans: before}}
-	}
-	return nil
+	roofs, _ := readIndex(text)
+	return roofs
 }
 
 func (s Fans) arrange(roofs []Roof) error {

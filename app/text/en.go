@@ -12,7 +12,9 @@ var english = map[string]string{
 	"crash.on": "Go on", "crash.undo": "Undo the last change", "crash.home": "Start page",
 	"notice.storage":  "This device keeps nothing more for this page. The record on the screen is still usable; copy its link before closing.",
 	"notice.followed": "This fan was changed in another tab. It is shown as it stands there.",
-	"notice.damaged":  "A stored record could not be read. It was set aside, not erased.",
+	"notice.damaged":  "Something stored could not be read. It was set aside, not erased; the page with the fans hands it out as a file.",
+	"aside.is":        "Set aside, for it could not be read: {n}. Save it as a file before you erase it.", "aside.save": "Save what is set aside", "aside.drop": "Erase it",
+	"remind.keep":     "This browser does not promise to keep what is stored here: a phone that runs short of room, or weeks without a visit, can clear it. A roof saved as a file is safe.",
 	"notice.newer":    "This record was written by a newer version. It can be read here, not changed.",
 	"notice.problems": "Not everything in the link could be used:",
 	"notice.seen":     "Seen", "notice.update": "A new version is ready. It starts when you say so.", "notice.update.now": "Start it",
@@ -41,6 +43,7 @@ var english = map[string]string{
 	// Files.
 	"file.save": "Save as a file", "file.readings": "Readings as CSV", "file.open": "Open a file", "file.take": "Add this roof", "file.leave": "Leave it",
 	"file.holds": "The file holds “{roof}” with {n} fans. It is added beside your roofs and replaces nothing.", "file.doubt": "{n} values in it can't be used and stay out.",
+	"file.holds.one": "The file holds “{roof}” with one fan. It is added beside your roofs and replaces nothing.", "file.doubt.one": "One value in it can't be used and stays out.",
 	"file.not": "This is no roof's file, or it was cut off. Nothing was changed.", "file.newer": "Written by a newer version than this one. Nothing was changed.",
 	"file.large": "Too large for a roof's file. Nothing was changed.",
 

@@ -13,7 +13,9 @@ var spanish = map[string]string{
 	"crash.on": "Seguir", "crash.undo": "Deshacer el último cambio", "crash.home": "Página de inicio",
 	"notice.storage":  "Este aparato ya no guarda nada más de esta página. El registro en pantalla todavía sirve; copie su enlace antes de cerrar.",
 	"notice.followed": "Este ventilador se cambió en otra pestaña. Se muestra como está allá.",
-	"notice.damaged":  "No se pudo leer un registro guardado. Se apartó, no se borró.",
+	"notice.damaged":  "Algo guardado no se pudo leer. Se apartó, no se borró; la página de inicio lo entrega como archivo.",
+	"aside.is":        "Apartado, porque no se pudo leer: {n}. Guárdelo como archivo antes de borrarlo.", "aside.save": "Guardar lo apartado", "aside.drop": "Borrarlo",
+	"remind.keep":     "Este navegador no promete conservar lo guardado aquí: un teléfono con poco espacio, o semanas sin visita, pueden borrarlo. Una azotea guardada como archivo está a salvo.",
 	"notice.newer":    "Este registro lo escribió una versión más nueva. Aquí se puede leer, no cambiar.",
 	"notice.problems": "No todo lo que trae el enlace se pudo usar:",
 	"notice.seen":     "Visto", "notice.update": "Hay una versión nueva. Se inicia cuando usted diga.", "notice.update.now": "Iniciarla",
@@ -42,6 +44,7 @@ var spanish = map[string]string{
 	// Files.
 	"file.save": "Guardar como archivo", "file.readings": "Lecturas en CSV", "file.open": "Abrir un archivo", "file.take": "Agregar esta azotea", "file.leave": "Dejarlo",
 	"file.holds": "El archivo trae “{roof}” con {n} ventiladores. Se agrega junto a sus azoteas y no reemplaza nada.", "file.doubt": "{n} de sus valores no se pueden usar y quedan fuera.",
+	"file.holds.one": "El archivo trae “{roof}” con un ventilador. Se agrega junto a sus azoteas y no reemplaza nada.", "file.doubt.one": "Uno de sus valores no se puede usar y queda fuera.",
 	"file.not": "No es el archivo de una azotea, o está cortado. No se cambió nada.", "file.newer": "Lo escribió una versión más nueva que esta. No se cambió nada.",
 	"file.large": "Demasiado grande para el archivo de una azotea. No se cambió nada.",
 

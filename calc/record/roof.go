@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 )
 
 // A Roof is the fans of one roof in the order they are served in, as a file
@@ -18,9 +19,48 @@ type Roof struct {
 
 // roofFile is the shape of the file.
 type roofFile struct {
-	Form int                 `json:"form"`
-	Roof *string             `json:"roof"`
-	Fans []map[string]string `json:"fans"`
+	Form int     `json:"form"`
+	Roof *string `json:"roof"`
+	Fans []texts `json:"fans"`
+}
+
+// texts are the keys and canonical texts of one fan in a file; a key that stands
+// twice is reported, and the first is used.
+type texts struct {
+	held  map[string]string
+	twice []Problem
+}
+
+// MarshalJSON writes the keys in order.
+func (t texts) MarshalJSON() ([]byte, error) { return json.Marshal(t.held) }
+
+// UnmarshalJSON reads an object of texts.
+func (t *texts) UnmarshalJSON(data []byte) error {
+	if err := json.Unmarshal(data, &t.held); err != nil || t.held == nil { // the shape, and that each is a text
+		return errors.Join(ErrForm, err)
+	}
+	d := json.NewDecoder(bytes.NewReader(data))
+	seen := map[string]bool{}
+	var tokens [2]json.Token
+	for i := -1; ; i++ {
+		token, err := d.Token()
+		if err != nil || token == json.Delim('}') {
+			return err
+		}
+		if i < 0 { // the bracket
+			continue
+		}
+		if tokens[i%2] = token; i%2 == 0 {
+			continue
+		}
+		key := tokens[0].(string)
+		text, _ := tokens[1].(string) // null is no text, as above
+		if seen[key] {
+			t.twice = append(t.twice, Problem{clip(key, longestWord), clip(text, longestWord), ErrTwice})
+			continue
+		}
+		seen[key], t.held[key] = true, text
+	}
 }
 
 const (
@@ -35,12 +75,12 @@ var ErrNewer = errors.New("record: written by a later version")
 // Marshal returns the file of r, in lines, with keys in order. It refuses fans
 // of a later form, which would be cut short.
 func (r *Roof) Marshal() ([]byte, error) {
-	file := roofFile{Form: Form, Roof: &r.Name, Fans: []map[string]string{}}
+	file := roofFile{Form: Form, Roof: &r.Name, Fans: []texts{}}
 	for _, f := range r.Fans {
 		if f.ReadOnly() {
 			return nil, fmt.Errorf("%w: form %d", ErrNewer, f.form)
 		}
-		file.Fans = append(file.Fans, f.Texts())
+		file.Fans = append(file.Fans, texts{held: f.Texts()})
 	}
 	return json.MarshalIndent(file, "", "\t")
 }
@@ -67,11 +107,11 @@ func UnmarshalRoof(data []byte) (*Roof, [][]Problem, error) {
 	case len(file.Fans) > mostFans:
 		return nil, nil, ErrTooLarge
 	}
-	r := &Roof{Name: clip(*file.Roof, longestWord)}
+	r := &Roof{Name: strings.TrimSpace(clip(cleaned(*file.Roof), longestWord))}
 	var problems [][]Problem
-	for _, texts := range file.Fans {
+	for _, t := range file.Fans {
 		f := NewFan()
-		problems = append(problems, f.Apply(texts))
+		problems = append(problems, append(t.twice, f.Apply(t.held)...))
 		r.Fans = append(r.Fans, f)
 	}
 	return r, problems, nil

@@ -13,7 +13,7 @@ import (
 )
 
 func TestRoofFileComesBack(t *testing.T) {
-	r := &record.Roof{Name: "West wing <&> \u2028", Fans: []*record.Fan{filled(t), record.NewFan(), filled(t)}}
+	r := &record.Roof{Name: "West wing <&> \u2028 2", Fans: []*record.Fan{filled(t), record.NewFan(), filled(t)}}
 	set(t, &r.Fans[0].Old.MotorPower, "!two horses")
 	data, err := r.Marshal()
 	if err != nil {
@@ -31,6 +31,18 @@ func TestRoofFileComesBack(t *testing.T) {
 	}
 }
 
+// A key that stands twice is reported; a name with marks that turn the direction of
+// writing is shown without them.
+func TestRoofFileWithTricks(t *testing.T) {
+	r, problems, err := record.UnmarshalRoof([]byte(`{"form":1,"roof":"a \u202eb\u2069","fans":[{"name":"A","old.motor-speed":"1750 rpm","name":"B","supply":null}]}`))
+	if err != nil || r.Name != "a b" || r.Fans[0].Name.Text() != "A" || r.Fans[0].Old.MotorSpeed.Text() != "1750 rpm" {
+		t.Fatalf("%v %+v", err, r)
+	}
+	if len(problems[0]) != 1 || problems[0][0] != (record.Problem{Key: "name", Text: "B", Err: record.ErrTwice}) {
+		t.Errorf("problems %v", problems)
+	}
+}
+
 func TestRoofFilesThatAreRefused(t *testing.T) {
 	fan := `{"name":"` + strings.Repeat("x", 1000) + `"}`
 	for _, c := range []struct {
@@ -45,6 +57,8 @@ func TestRoofFilesThatAreRefused(t *testing.T) {
 		{"a fan's entry", `{"form":1,"fan":{}}`, record.ErrForm},
 		{"no fans", `{"form":1,"roof":"R"}`, record.ErrForm},
 		{"fans of no texts", `{"form":1,"roof":"R","fans":[7]}`, nil},
+		{"a fan of nothing", `{"form":1,"roof":"R","fans":[null]}`, record.ErrForm},
+		{"a fan in a fan", `{"form":1,"roof":"R","fans":[{"name":{"name":"A"}}]}`, record.ErrForm},
 		{"a later form", `{"form":2,"roof":"R","fans":[],"more":1}`, record.ErrNewer},
 		{"too large", `{"form":1,"roof":"R","fans":[` + fan + strings.Repeat(","+fan, 2100) + `]}`, record.ErrTooLarge},
 		{"too many", `{"form":1,"roof":"R","fans":[{}` + strings.Repeat(",{}", 200) + `]}`, record.ErrTooLarge},
@@ -79,6 +93,9 @@ func schema(t *testing.T) string {
 			continue
 		}
 		properties[k] = text
+		if k == "handover.notes" {
+			properties[k] = map[string]any{"type": "string", "maxLength": record.LongestNote}
+		}
 	}
 	data, err := json.MarshalIndent(map[string]any{
 		"$schema":     "https://json-schema.org/draft/2020-12/schema",
