@@ -29,6 +29,9 @@ var axeRoutes = []struct{ route, link string }{
 	{"/raceway/", ""},
 	{"/raceway/", filled + rewired},
 	{"/raceway/", faulty + "&opening.kind=hub&opening.size=3/8&raceway.conduit=LFNC-B&raceway.size=1/2&wire.w1.count=!0&wire.w1.size=18&wire.w1.insulation=THHN&box.volume=!big"},
+	{"/record/", ""},
+	{"/record/", filled + left + "&check.wind=not-applicable&new.discharge=down"},
+	{"/record/", faulty + "&handover.on=!soon&new.curb-width=!wide&old.curb-width=0in"},
 	{"/settings/", ""},
 	{"/sources/", ""},
 }

@@ -17,7 +17,7 @@ func (t *Tab) tabTo(what string) {
 	for range 250 {
 		t.Keys(kb.Tab)
 		if Eval[bool](t, fmt.Sprintf(`(() => { const at = document.activeElement; return !!(%s); })()`, what)) {
-			if hidden := Eval[bool](t, `(() => { const b = document.activeElement.getBoundingClientRect(), p = document.querySelector(".dataplate")?.getBoundingClientRect(); return !b.width || b.bottom < 0 || b.top > innerHeight || (p && p.top <= 0 && b.bottom < p.bottom && b.bottom > 0 && !document.activeElement.closest(".dataplate")); })()`); hidden {
+			if hidden := Eval[bool](t, `(() => { const b = document.activeElement.getBoundingClientRect(), p = document.querySelector(".dataplate")?.getBoundingClientRect(); return !!(!b.width || b.bottom < 0 || b.top > innerHeight || (p && p.top <= 0 && b.bottom < p.bottom && b.bottom > 0 && !document.activeElement.closest(".dataplate"))); })()`); hidden {
 				t.t.Errorf("the focus on %s is out of sight", what)
 			}
 			return

@@ -85,7 +85,7 @@ func TestSpanishFitsThePhone(t *testing.T) {
 	home.Click(`button[name="demo"]`)
 	home.AwaitText(".roof-head", "Cocina escuela")
 	home.Close()
-	for _, path := range []string{"/", "/drive/", "/airflow/", "/belt/", "/settings/", "/sources/"} {
+	for _, path := range []string{"/", "/drive/", "/airflow/", "/belt/", "/power/", "/raceway/", "/record/", "/settings/", "/sources/"} {
 		tab := p.Open(path)
 		tab.Rest()
 		for _, s := range Eval[[]string](tab, `[...document.querySelectorAll("button.section-head[aria-expanded=false]")].map((b) => b.name.slice("section ".length))`) {

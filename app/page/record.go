@@ -123,7 +123,7 @@ func (v *recordView) tally(parts []sheet.Part) string {
 func (v *recordView) toItem(i sheet.Item) app.UI {
 	label := v.T("record.to")
 	if i.Check != nil {
-		return widget.Button("to item", label, "to", v.guarded(func() {
+		return widget.Button("to item "+i.Name, label, "to", v.guarded(func() {
 			v.openPart(i.Name)
 			v.focus(itemID(i.Name))
 		}))
@@ -132,7 +132,7 @@ func (v *recordView) toItem(i sheet.Item) app.UI {
 		return app.A().Class("button to").Href(href("/power/")).Text(v.T("tab.power"))
 	}
 	key := v.keyOf(i.Place)
-	return widget.Button("to item", v.full(key), "to", v.guarded(func() { v.jump(key) }))
+	return widget.Button("to item "+key, v.full(key), "to", v.guarded(func() { v.jump(key) }))
 }
 
 // openPart opens the section that a check stands in.

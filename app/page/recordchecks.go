@@ -32,7 +32,7 @@ func (v *recordView) item(i sheet.Item) app.UI {
 			app.Span().Class("check-name").Body(app.Text(name), app.Small().Text(word)),
 			app.If(!i.Settled() && i.Place != nil, func() app.UI {
 				key := v.keyOf(i.Place)
-				return widget.Button("item "+i.Name, v.T("record.to"), "", v.guarded(func() { v.jump(key) })).Aria("label", v.T("record.to")+": "+v.full(key))
+				return widget.Button("item "+i.Name+" "+key, v.T("record.to"), "", v.guarded(func() { v.jump(key) })).Aria("label", v.T("record.to")+": "+v.full(key))
 			}),
 		)
 	}
