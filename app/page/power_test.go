@@ -64,6 +64,8 @@ func TestPowerPlate(t *testing.T) {
 		{"two positions", powerDemo + unevenAmps + proven + rolledOnce, "Next: roll the leads one place", []string{"The supply:"}},
 		{"three positions", powerStates[1], "The supply: it stays with line L1.", nil},
 		{"a dead leg", powerStates[2], "Stop: lost phase on leg 1.", []string{"Next:"}},
+		{"a failing leg at light load", powerDemo + proven + "&trial.t1.amps-1=2.4A&trial.t1.amps-2=0.4A&trial.t1.amps-3=2.4A", "Stop: leg 2 is open, or nearly.", []string{"Next:", "Under half load"}},
+		{"far apart at light load", powerDemo + proven + "&trial.t1.amps-1=2.4A&trial.t1.amps-2=1.2A&trial.t1.amps-3=2.4A", "Watch: current unbalance.", nil},
 		{"1 : 1 : 2", powerDemo + "&trial.t1.amps-1=4A&trial.t1.amps-2=8.1A&trial.t1.amps-3=4A", "Stop: phase lost ahead of the transformer.", nil},
 		{"half the plate's volts", powerStates[3], "Stop: plate volts.", nil},
 		{"no triangle", "supply=three-phase&trial.t1.volts-12=480V&trial.t1.volts-23=200V&trial.t1.volts-31=200V", "Next: settle reading 1: volts, 1–2.", nil},

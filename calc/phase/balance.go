@@ -140,25 +140,33 @@ const (
 	LoadLeast            unit.Ratio = 0.5 // of plate power
 )
 
+// IdleAmplification is the most that voltage unbalance shows up as in amps, with
+// the motor idling: starting current of 6 to 7 times plate on a no-load current of
+// 0.3 of it, rounded up (common practice).
+const IdleAmplification = 25
+
 // CurrentBalance returns the unbalance of three line currents and how it stands: a
-// lost phase first, then nothing at all under half load, then within to
-// [CurrentUnbalanceMost] and watch above. load is the least that the motor's load
-// may be, as a share of plate power. With a phase lost there is no unbalance to
-// speak of, and none is given. Errors: as [UnbalanceRange]; load below zero.
+// lost or failing phase first; then, under half load, watch above what
+// [IdleAmplification] makes of the volts and nothing at all below it; then within
+// to [CurrentUnbalanceMost] and watch above. load is the least that the motor's
+// load may be, as a share of plate power; volts the most that its voltage unbalance
+// may be, [SupplyUnbalanceMost] where none was read. With a phase lost there is no
+// unbalance to speak of, and none is given. Errors: as [UnbalanceRange]; load or
+// volts below zero.
 //
 // Method: phase.unbalance.amps.
-func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load unit.Ratio) (Balance, error) {
-	if err := limit.NonNegative("load", load); err != nil {
+func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load, volts unit.Ratio) (Balance, error) {
+	if err := limit.First(limit.NonNegative("load", load), limit.NonNegative("volts", volts)); err != nil {
 		return Balance{}, err
 	}
 	lost, err := LostPhase(a, b, c, meter)
 	if err != nil {
 		return Balance{}, err
 	}
-	switch lost.Loss {
-	case LossOpen, LossAhead:
+	switch {
+	case lost.Sure():
 		return Balance{Verdict: Verdict{Stop, Stop, Stop, ReasonLost}}, nil
-	case LossUnjudged:
+	case lost.Loss == LossUnjudged:
 		return Balance{Verdict: unjudged(ReasonLost)}, nil
 	}
 	s, err := UnbalanceRange(a, b, c, meter)
@@ -167,9 +175,21 @@ func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load unit.R
 	}
 	const slack = 1e-9
 	if load < LoadLeast*(1-slack) {
+		if most := IdleMost(volts); s.Low > most*(1+slack) {
+			return Balance{s, Verdict{Watch, Watch, Watch, ReasonLight}}, nil
+		}
 		return Balance{s, unjudged(ReasonLight)}, nil
 	}
 	return Balance{s, judge(s.Low, s.High, CurrentUnbalanceMost, unit.Ratio(math.Inf(1)))}, nil
+}
+
+// IdleMost returns the unbalance of amps that an idling motor makes at most of a
+// voltage unbalance. Volts count as [UnbalanceFree] at least: no supply and no
+// motor are even to the last digit.
+//
+// Method: phase.unbalance.idle.
+func IdleMost(volts unit.Ratio) unit.Ratio {
+	return IdleAmplification * min(max(volts, UnbalanceFree), UnbalanceMost)
 }
 
 // Amplification returns current unbalance over voltage unbalance: what the motor

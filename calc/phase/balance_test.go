@@ -181,13 +181,17 @@ func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
 	}{
 		{"lost at light load", 0.1, 5, 5, 0.3, phase.Stop, phase.ReasonLost},
 		{"lost ahead", 5, 10, 5, 0.9, phase.Stop, phase.ReasonLost},
-		{"perhaps lost", 0.8, 8.2, 8.2, 0.9, phase.Unjudged, phase.ReasonLost},
+		{"perhaps open, failing for certain", 0.8, 8.2, 8.2, 0.9, phase.Stop, phase.ReasonLost},
+		{"a sixth of the others, idling", 0.8, 5, 5, 0.2, phase.Stop, phase.ReasonLost},
+		{"perhaps failing", 2.05, 8.2, 8.2, 0.9, phase.Unjudged, phase.ReasonLost},
+		{"half of the others, idling on even volts", 1.1, 2.2, 2.2, 0.1, phase.Watch, phase.ReasonLight},
+		{"a fifth off, idling", 1.8, 2.4, 2.4, 0.1, phase.Unjudged, phase.ReasonLight},
 		{"light", 10, 10, 10, 0.49, phase.Unjudged, phase.ReasonLight},
 		{"at half load", 10, 10, 10, 0.5, phase.Within, phase.ReasonNone},
 		{"far out", 14, 10, 9, 0.9, phase.Watch, phase.ReasonNone},
 		{"near the limit", 11, 10, 9, 0.9, phase.Unjudged, phase.ReasonBand},
 	} {
-		b := check.Value[phase.Balance](t)(phase.CurrentBalance(test.a, test.b, test.c, m, test.load))
+		b := check.Value[phase.Balance](t)(phase.CurrentBalance(test.a, test.b, test.c, m, test.load, 0.01))
 		if b.Standing != test.want || b.Reason != test.reason {
 			t.Errorf("%s: %+v", test.name, b)
 		}
@@ -200,7 +204,7 @@ func TestCurrentBalanceSaysFirstThingsFirst(t *testing.T) {
 // Common practice: 10 per cent at load.
 func TestCurrentBalanceLimit(t *testing.T) {
 	for off, want := range map[unit.Current]phase.Standing{1: phase.Within, 1.005: phase.Watch} { // u is off over 10
-		b := check.Value[phase.Balance](t)(phase.CurrentBalance(10+off, 10-off/2, 10-off/2, phase.Meter[unit.Current]{}, 1))
+		b := check.Value[phase.Balance](t)(phase.CurrentBalance(10+off, 10-off/2, 10-off/2, phase.Meter[unit.Current]{}, 1, 0.01))
 		if b.Standing != want {
 			t.Errorf("%v off ten: %s, want %s", off, b.Standing, want)
 		}
@@ -273,8 +277,10 @@ func TestLostPhase(t *testing.T) {
 	}{
 		{"one dead", legs{0, 17.3, 17.3}, phase.LossOpen, 1},
 		{"next to dead", legs{0.5, 17.3, 17.3}, phase.LossOpen, 1},
-		{"a tenth, within the meter", legs{1.75, 17.3, 17.3}, phase.LossUnjudged, 1},
-		{"over a tenth", legs{2.2, 17.3, 17.3}, phase.LossNone, 0},
+		{"a tenth, within the meter", legs{1.75, 17.3, 17.3}, phase.LossNearly, 1},
+		{"a sixth", legs{2.8, 17.3, 17.3}, phase.LossNearly, 1},
+		{"a quarter, within the meter", legs{4.3, 17.3, 17.3}, phase.LossUnjudged, 1},
+		{"over a quarter", legs{4.9, 17.3, 17.3}, phase.LossNone, 0},
 		{"double", legs{8, 4, 4}, phase.LossAhead, 1},
 		{"about double", legs{8.3, 4.2, 3.9}, phase.LossAhead, 1},
 		{"double of two unlike", legs{8, 5, 3}, phase.LossNone, 0},
@@ -298,7 +304,8 @@ func TestLostPhase(t *testing.T) {
 		a, b, c unit.Current
 		want    phase.Loss
 	}{
-		{0.999, 10, 10, phase.LossOpen}, {1.005, 10, 10, phase.LossNone}, // a tenth
+		{0.999, 10, 10, phase.LossOpen}, {1.005, 10, 10, phase.LossNearly}, // a tenth
+		{2.499, 10, 10, phase.LossNearly}, {2.505, 10, 10, phase.LossNone}, // a quarter
 		{1.702, 1, 1, phase.LossAhead}, {1.698, 1, 1, phase.LossNone}, // 15 per cent from two
 		{1.851, 1, 0.851, phase.LossAhead}, {1.849, 1, 0.849, phase.LossNone}, // 15 per cent apart
 	} {
@@ -336,4 +343,45 @@ func TestMeter(t *testing.T) {
 		}
 		last = s.High
 	}
+}
+
+// By symmetrical components, with common figures for a motor: six times plate at a
+// standstill, on a no-load current of 0.3 of it. Whatever the angles, an idling motor
+// stays under the unbalance told, and at the 3 % that a utility may have no leg is
+// failing.
+func TestNoIdlingMotorIsTakenForAFailingLeg(t *testing.T) {
+	const idle, stalled, turns = 0.3, 6.0, 36
+	nearest := 1.0
+	for _, factor := range []float64{0.01, 0.02, 0.03} {
+		for n := range turns * turns {
+			at := func(k int) complex128 { return cmplx.Rect(1, 2*math.Pi*float64(k)/turns) }
+			volts := magnitudes(1, complex(factor, 0)*at(n%turns))
+			amps := magnitudes(idle, complex(stalled*factor, 0)*at(n/turns))
+			u := check.Value[unit.Ratio](t)(phase.Unbalance(unit.Voltage(volts[0]), unit.Voltage(volts[1]), unit.Voltage(volts[2])))
+			i, _ := unbalanceOf(legs{unit.Current(amps[0]), unit.Current(amps[1]), unit.Current(amps[2])})
+			if most := float64(phase.IdleMost(u)); i > most {
+				t.Fatalf("%v of volts makes %v of amps, told at most %v", u, i, most)
+			} else {
+				nearest = min(nearest, 1-i/most)
+			}
+			l := check.Value[phase.Lost](t)(phase.LostPhase(unit.Current(amps[0]), unit.Current(amps[1]), unit.Current(amps[2]), phase.Meter[unit.Current]{}))
+			if l.Loss == phase.LossNearly || l.Loss == phase.LossOpen {
+				t.Fatalf("%v of volts: %v is called failing", factor, amps)
+			}
+		}
+	}
+	if nearest > 0.5 {
+		t.Errorf("told at least %v too much", nearest)
+	}
+}
+
+// magnitudes of three phasors by their positive and negative sequence components.
+func magnitudes(positive, negative complex128) (m [3]float64) {
+	a := cmplx.Rect(1, 2*math.Pi/3)
+	back, on := complex128(1), complex128(1)
+	for i := range m {
+		m[i] = cmplx.Abs(back*positive + on*negative)
+		back, on = back*cmplx.Conj(a), on*a
+	}
+	return m
 }

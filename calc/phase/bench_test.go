@@ -21,7 +21,7 @@ var bench = struct {
 // Evaluated at every keystroke; none may allocate while its inputs are sound.
 var hot = map[string]check.Call{
 	"VoltageBalance":    func() error { _, err := phase.VoltageBalance(460, 467, 450, bench.volt); return err },
-	"CurrentBalance":    func() error { _, err := phase.CurrentBalance(10.8, 10, 9.2, bench.clip, 0.8); return err },
+	"CurrentBalance":    func() error { _, err := phase.CurrentBalance(10.8, 10, 9.2, bench.clip, 0.8, 0.01); return err },
 	"SequenceFactor":    func() error { _, err := phase.SequenceFactor[unit.Voltage](460, 467, 450); return err },
 	"TriangleCheck":     func() error { _, err := phase.TriangleCheck(460, 467, 450, bench.volt); return err },
 	"LostPhase":         func() error { _, err := phase.LostPhase(0.1, 17.5, 17.4, bench.clip); return err },

@@ -43,10 +43,10 @@ func ExampleVoltageBalance() {
 
 func ExampleCurrentBalance() {
 	for _, load := range []unit.Ratio{0.8, 0.4} {
-		b, err := phase.CurrentBalance(10.4, 10.0, 9.6, phase.UsualClamp, load)
+		b, err := phase.CurrentBalance(10.4, 10.0, 9.6, phase.UsualClamp, load, 0.01)
 		fmt.Println(b.Standing, b.Reason, err)
 	}
-	b, err := phase.CurrentBalance(0.1, 17.5, 17.4, phase.UsualClamp, 0.8)
+	b, err := phase.CurrentBalance(0.1, 17.5, 17.4, phase.UsualClamp, 0.8, 0.01)
 	fmt.Println(b.Standing, b.Reason, err)
 	// Output:
 	// within  <nil>

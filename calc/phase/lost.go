@@ -14,6 +14,7 @@ type Loss string
 const (
 	LossNone     Loss = "none"
 	LossOpen     Loss = "open"                 // one leg carries next to nothing
+	LossNearly   Loss = "nearly-open"          // one carries so little that no light load explains it
 	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
 	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
 )
@@ -21,6 +22,14 @@ const (
 // OpenLeg is the share of the other two's mean under which a leg is an open one
 // (common practice).
 const OpenLeg unit.Ratio = 0.1
+
+// NearlyOpenLeg is that share under which a leg is failing, whatever the load. To
+// a field that turns backward a motor is as good as stalled, so that unbalanced
+// volts drive the same current through it idling or loaded: [IdleAmplification] at
+// most, of which 3 per cent, the most that a utility may have
+// ([SupplyUnbalanceMost]), leave a leg about a quarter of the others (figures
+// common practice, the rest by symmetrical components).
+const NearlyOpenLeg unit.Ratio = 0.25
 
 // How near the pattern 1 : 1 : 2 counts as it: chosen here, wide enough for a
 // motor's own unbalance and far from any that still has three phases.
@@ -37,8 +46,11 @@ type Lost struct {
 	Over unit.Ratio
 }
 
-// LostPhase looks for a lost phase in three line currents of a loaded motor, which
-// is to be said before any unbalance. Volts at an open terminal may look near
+// Sure tells whether a phase is lost or failing, beyond the meter's error.
+func (l Lost) Sure() bool { return l.Loss == LossOpen || l.Loss == LossNearly || l.Loss == LossAhead }
+
+// LostPhase looks for a lost or failing phase in three line currents of a motor,
+// which is to be said before any unbalance. Volts at an open terminal may look near
 // right, as the motor itself makes them; so amps are asked. Errors: as
 // [UnbalanceRange].
 //
@@ -57,9 +69,12 @@ func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
 			high = i
 		}
 	}
-	if over, least, most := t.over(low); over < OpenLeg || least < OpenLeg {
+	if over, least, most := t.over(low); over < NearlyOpenLeg || least < NearlyOpenLeg {
 		l := Lost{LossOpen, Leg(low + 1), over}
 		if most >= OpenLeg {
+			l.Loss = LossNearly
+		}
+		if most >= NearlyOpenLeg {
 			l.Loss = LossUnjudged
 		}
 		return l, nil

@@ -215,10 +215,10 @@ func TestLeadsMoveOneStep(t *testing.T) {
 func TestBeforeRoll(t *testing.T) {
 	good := phase.Balance{Spread: phase.Spread{Value: 0.005}}
 	bad := phase.Balance{Spread: phase.Spread{Value: 0.015}}
-	amps := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.8))
-	light := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.3))
-	lost := check.Value[phase.Balance](t)(phase.CurrentBalance(0, 10, 10, phase.UsualClamp, 0.8))
-	quiet := check.Value[phase.Balance](t)(phase.CurrentBalance(10.1, 10, 9.9, phase.UsualClamp, 0.8))
+	amps := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.8, 0.01))
+	light := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.3, 0.01))
+	lost := check.Value[phase.Balance](t)(phase.CurrentBalance(0, 10, 10, phase.UsualClamp, 0.8, 0.01))
+	quiet := check.Value[phase.Balance](t)(phase.CurrentBalance(10.1, 10, 9.9, phase.UsualClamp, 0.8, 0.01))
 	for _, test := range []struct {
 		proven      bool
 		volts, amps phase.Balance

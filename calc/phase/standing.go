@@ -21,7 +21,7 @@ type Reason string
 const (
 	ReasonNone  Reason = ""
 	ReasonBand  Reason = "band"       // the meter's error reaches across a limit
-	ReasonLight Reason = "light-load" // amps of a motor under half load tell nothing
+	ReasonLight Reason = "light-load" // amps of a motor under half load tell little
 	ReasonLost  Reason = "lost-phase" // a phase is lost: no unbalance to speak of
 )
 

@@ -38,12 +38,15 @@ func Alarms(f *record.Fan) []Verdict {
 // tippedUp says of amps that they were read at a fan tipped up.
 var tippedUp = Verdict{Level: Watch, Rule: RuleTippedUp, Method: "air.load.proportional"}
 
-// LostVerdict judges whether three legs tell a lost phase; fewer tell nothing.
+// LostVerdict judges whether three legs tell a lost or failing phase; fewer tell nothing.
 func LostVerdict(r *record.Reading) Verdict {
 	v := Verdict{Rule: RuleLostPhase, Method: "phase.lost"}
-	switch LostPhase(r).Loss {
+	switch l := LostPhase(r); l.Loss {
 	case phase.LossOpen, phase.LossAhead:
 		v.Level = Stop
+	case phase.LossNearly:
+		v.Level, v.Rule = Stop, RuleNearlyOpen
+		v.Value, v.Limit = Figure{&unit.Share, float64(l.Over)}, Figure{&unit.Share, float64(phase.NearlyOpenLeg)}
 	case phase.LossUnjudged:
 		v.Level = Unjudged
 	}

@@ -44,7 +44,8 @@ func pairs(a *Ask, r *record.Reading) (v [3]Given[unit.Voltage]) {
 }
 
 // AmpsUnbalance answers with the unbalance of a reading's line currents. A lost
-// phase is no unbalance; under half load, or of a drive's output, it is not judged.
+// phase is no unbalance; of a drive's output it is not judged, and under half load
+// only where it is more than the volts can make of an idling motor.
 func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 	meter := clampOf(r)
 	var a Ask
@@ -56,8 +57,9 @@ func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 	if ampsTellLoad(f) {
 		load = Load(f, s, r)
 	}
+	volts, read := idleVolts(f, s, r)
 	u := unbalance(&a, legs, "phase.unbalance", func(x, y, z unit.Current) (phase.Balance, error) {
-		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0))
+		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0), volts)
 		if err == nil && b.Reason == phase.ReasonLost {
 			err = errLost
 		}
@@ -71,6 +73,8 @@ func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 	case !u.Share.Known():
 	case !ampsTellLoad(f):
 		*light = Verdict{Level: Unjudged, Rule: RuleOutputLoad, Method: "phase.branch"}
+	case u.found.Reason == phase.ReasonLight && u.found.Standing == phase.Watch:
+		light.Rule, light.Method, light.Limit.Base = RuleIdleAmps, "phase.unbalance.idle", float64(phase.IdleMost(volts))
 	case !load.Known():
 		*light = Verdict{Level: Unjudged, Rule: RuleAmpsUnbalance, Method: "phase.unbalance.amps", Wanted: load.Wanted, Fault: load.Fault}
 	case u.found.Reason == phase.ReasonLight:
@@ -78,8 +82,23 @@ func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 		if load.High() >= phase.LoadLeast && !known(&s.NoLoadAmps) {
 			light.Wanted = []record.Place{&s.NoLoadAmps}
 		}
+		if !read && u.found.Low > phase.IdleMost(0) { // it could be more than even volts explain
+			light.Wanted = append(light.Wanted, &r.Volts[0], &r.Volts[1], &r.Volts[2])
+		}
 	}
 	return u
+}
+
+// idleVolts returns the most that the voltage unbalance at a reading of amps may
+// be, and whether it was read.
+func idleVolts(f *record.Fan, s *record.Side, r *record.Reading) (most unit.Ratio, read bool) {
+	if !volted(r) && s == &f.New {
+		r = voltsReading(f)
+	}
+	if u := VoltsUnbalance(r); u.Share.Known() {
+		return u.found.High, true
+	}
+	return phase.SupplyUnbalanceMost, false
 }
 
 // unbalance solves for an unbalance. Each reading errs by itself, so that the band

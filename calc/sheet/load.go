@@ -3,7 +3,6 @@ package sheet
 import (
 	"roofside/calc/airflow"
 	"roofside/calc/limit"
-	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -39,7 +38,7 @@ func AmpsMean(r *record.Reading) Answer[unit.Current] {
 		a.miss(&r.Amps[0])
 	}
 	return Solve(&a, FromPlace, "mean", nil, func() (unit.Current, error) {
-		if loss := LostPhase(r).Loss; loss == phase.LossOpen || loss == phase.LossAhead {
+		if LostPhase(r).Sure() {
 			return 0, errLost
 		}
 		return mean(legs), nil

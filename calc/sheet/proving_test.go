@@ -50,6 +50,8 @@ func TestSteps(t *testing.T) {
 		{"a dead leg", trial("t1", "amps", "0 A", "9.4 A", "9.5 A"), sheet.StepLost, ""},
 		{"a dead leg at a fan tipped up", join(trial("t1", "amps", "0 A", "9.4 A", "9.5 A"), []string{"trial.t1.tipped-up", "yes"}), sheet.StepLost, ""},
 		{"a dead leg, and it turned wrong", join(trial("t1", "amps", "0 A", "9.4 A", "9.5 A"), []string{"new.rotation", "reverse"}), sheet.StepLost, ""},
+		{"a leg with a sixth of the others", trial("t1", "amps", "0.8 A", "5 A", "5 A"), sheet.StepLost, ""},
+		{"that under half load, on even volts", join(evenVolts, proven, trial("t1", "amps", "0.4 A", "2.4 A", "2.4 A")), sheet.StepLost, ""},
 		{"1 : 1 : 2", trial("t1", "amps", "4 A", "8 A", "4.1 A"), sheet.StepLost, ""},
 		{"volts far apart, and it turned wrong", join(trial("t1", "volts", "190 V", "208 V", "226 V"), []string{"new.rotation", "reverse"}), sheet.StepVerdict, ""},
 		{"above the service factor", join(evenVolts, trial("t1", "amps", "9 A", "9 A", "9 A")), sheet.StepVerdict, ""},
@@ -172,6 +174,9 @@ func TestAmpsAreJudgedAtRealLoadOnly(t *testing.T) {
 		{"uneven", unevenAmps, sheet.Watch, sheet.RuleAmpsUnbalance, ""},
 		{"idle", trial("t1", "amps", "2.9 A", "2.4 A", "2.4 A"), sheet.Unjudged, sheet.RuleLightLoad, ""},
 		{"perhaps under half", append(trial("t1", "amps", "4.2 A", "4.2 A", "4.2 A"), "new.no-load-amps", ""), sheet.Unjudged, sheet.RuleLightLoad, "new.no-load-amps"},
+		{"idle, far apart on even volts", trial("t1", "amps", "1.2 A", "2.4 A", "2.4 A"), sheet.Watch, sheet.RuleIdleAmps, ""},
+		{"that with the plate not read", append(trial("t1", "amps", "1.2 A", "2.4 A", "2.4 A"), "new.motor-amps", ""), sheet.Watch, sheet.RuleIdleAmps, ""},
+		{"that on volts not read", append(trial("t1", "amps", "1.4 A", "2.8 A", "2.8 A"), "trial.t1.volts-12", "", "trial.t1.volts-23", "", "trial.t1.volts-31", ""), sheet.Unjudged, sheet.RuleLightLoad, "trial.t1.volts-12"},
 		{"plate not read", append(evenAmps, "new.motor-amps", ""), sheet.Unjudged, sheet.RuleAmpsUnbalance, "new.motor-amps"},
 		{"tipped up", append(unevenAmps, "trial.t1.tipped-up", "yes"), sheet.Unjudged, sheet.RuleAmpsUnbalance, "trial.t1.tipped-up"},
 		{"a drive's output", append(unevenAmps, "supply", "drive"), sheet.Unjudged, sheet.RuleOutputLoad, ""},
@@ -180,7 +185,7 @@ func TestAmpsAreJudgedAtRealLoadOnly(t *testing.T) {
 		set(t, f, join(evenVolts, c.with)...)
 		v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict
 		if v.Level != c.level || v.Rule != c.rule {
-			t.Errorf("%s: %+v", c.name, v)
+			t.Errorf("%s: %+v, fault %+v", c.name, v, v.Fault)
 		}
 		if got := len(v.Wanted) > 0; got != (c.ask != "") || got && f.KeyOf(v.Wanted[0]) != c.ask {
 			t.Errorf("%s asks for %v, want %q", c.name, v.Wanted, c.ask)

@@ -35,6 +35,12 @@ var phaseMethods = []Method{
 		Known:   CommonPractice,
 	},
 	{
+		Key:     "phase.unbalance.idle",
+		Formula: "uI ≤ 25 · uV",
+		Valid:   "Under half load, uV of at least 1 %; 3 % where it was not read. Starting current of 6 to 7 times plate, on a no-load current of 0.3 of it.",
+		Known:   CommonPractice,
+	},
+	{
 		Key:     "phase.amplification",
 		Formula: "k = uI / uV;  6 … 10",
 		Valid:   "Loaded motors; the sheet's own test gave 11.1.",
@@ -62,8 +68,8 @@ var phaseMethods = []Method{
 	},
 	{
 		Key:     "phase.lost",
-		Formula: "I₁ < 0.1 · (I₂ + I₃) / 2;  1 : 1 : 2",
-		Valid:   "A loaded motor. The second: a phase lost ahead of a wye-delta or delta-wye transformer, within 15 %.",
+		Formula: "I₁ < 0.1, 0.25 · (I₂ + I₃) / 2;  1 : 1 : 2",
+		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load. The last: a phase lost ahead of a wye-delta or delta-wye transformer, within 15 %.",
 		Known:   CommonPractice,
 	},
 	{

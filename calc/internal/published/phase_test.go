@@ -141,6 +141,7 @@ var phaseAnswers = map[string]answer{
 	"P05": func(Case) Results {
 		return Results{"low": phase.AmplificationLow, "high": phase.AmplificationHigh}
 	},
+	"P18": func(c Case) Results { return Results{"most": phase.IdleMost(In[unit.Ratio](c, "volts"))} },
 	"P04": func(c Case) Results {
 		v := In[unit.Voltage](c, "v")
 		return Results{"unbalance": must(phase.Unbalance(v, v, v*unit.Voltage(1+In[unit.Ratio](c, "off"))))}
@@ -184,7 +185,7 @@ func derating(c Case) Results {
 
 func ampBalance(c Case) Results {
 	a, b, cc := amps(c)
-	s := must(phase.CurrentBalance(a, b, cc, phase.Meter[unit.Current]{}, 1))
+	s := must(phase.CurrentBalance(a, b, cc, phase.Meter[unit.Current]{}, 1, 0.01))
 	return Results{"unbalance": s.Value, "within": yes(s.Standing == phase.Within)}
 }
 
