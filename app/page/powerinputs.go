@@ -124,7 +124,7 @@ func (v *powerView) meters() app.UI {
 func (v *powerView) overload() app.UI {
 	s := &v.Fan.New
 	return v.section("overload", v.T("section.overload"), v.protection(), func() app.UI {
-		o := sheet.OverloadOf(s)
+		o := sheet.OverloadOf(v.Fan)
 		keys := []string{"new.protection", "new.restart"}
 		if s.Protection.Value() != record.ThermalProtector {
 			keys = append(keys, "new.overload-dial")

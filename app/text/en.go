@@ -392,6 +392,7 @@ var english = map[string]string{
 	"rule.headroom": "Headroom", "rule.headroom.within": "{value} of plate power is left.", "rule.headroom.watch": "{value} of plate power: the load is more than this supply leaves.",
 	"rule.rotation": "Rotation", "rule.rotation.within": "It turned its marked way.", "rule.rotation.stop": "It turned the wrong way.",
 	"rule.overload-dial": "Overload dial", "rule.overload-dial.within": "{value}, at most the plate's {limit}.", "rule.overload-dial.watch": "{value} is above the plate's {limit}: only if the relay's own instructions say so.",
+	"rule.overload-low": "Overload dial", "rule.overload-low.watch": "{value} is under the {limit} that a leg draws: it will trip, if not at once. Never set it above the plate to stop that: find out what it draws for.",
 	"rule.overload-trip": "Overload dial", "rule.overload-trip.stop": "{value} is above the {limit} at which the code lets it trip at most.",
 	"limit.notWhole": "A conductor goes through a clamp a whole number of times.",
 

@@ -394,6 +394,7 @@ var spanish = map[string]string{
 	"rule.headroom": "Reserva", "rule.headroom.within": "Queda {value} de la potencia de placa.", "rule.headroom.watch": "{value} de la potencia de placa: la carga es más de lo que deja esta alimentación.",
 	"rule.rotation": "Giro", "rule.rotation.within": "Giró como dice la marca.", "rule.rotation.stop": "Giró al revés.",
 	"rule.overload-dial": "Perilla de sobrecarga", "rule.overload-dial.within": "{value}, a lo más los {limit} de placa.", "rule.overload-dial.watch": "{value} pasa de los {limit} de placa: solo si lo dicen las instrucciones del propio relevador.",
+	"rule.overload-low": "Perilla de sobrecarga", "rule.overload-low.watch": "{value} está abajo de los {limit} que toma una línea: se va a disparar, si no enseguida, después. No la suba arriba de la placa para evitarlo: averigüe por qué toma tanto.",
 	"rule.overload-trip": "Perilla de sobrecarga", "rule.overload-trip.stop": "{value} pasa de {limit}, el disparo máximo que admite el código.",
 	"limit.notWhole": "Un conductor pasa por la pinza un número entero de veces.",
 

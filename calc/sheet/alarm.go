@@ -80,20 +80,23 @@ var errLost = limit.Break("", limit.LostPhase)
 // legVerdict holds the leg with the most amps, of those that were read, against
 // the plate and the service-factor amps of the motor they were read at.
 func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
-	v := Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits"}
-	var most Answer[unit.Current]
+	most := mostAmps(r)
+	if !most.Known() {
+		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: most.Wanted, Fault: most.Fault}
+	}
+	return limitsOf(f, s).judge(most.Low(), most.High())
+}
+
+// mostAmps answers with the leg with the most amps, of those that were read.
+func mostAmps(r *record.Reading) Answer[unit.Current] {
+	most := Answer[unit.Current]{Wanted: []record.Place{&r.Amps[0]}}
 	for i := range r.Amps {
 		switch a := LegAmps(r, i); {
 		case a.Fault != nil:
-			v.Fault = a.Fault
-			return v
+			return a
 		case a.Known() && (!most.Known() || a.Value > most.Value):
 			most = a
 		}
 	}
-	if !most.Known() {
-		v.Wanted = []record.Place{&r.Amps[0]}
-		return v
-	}
-	return limitsOf(f, s).judge(most.Low(), most.High())
+	return most
 }

@@ -88,7 +88,7 @@ func typedRoll(t *testing.T, f *record.Fan, c published.Case) published.Results 
 
 func typedOverload(t *testing.T, f *record.Fan, c published.Case) published.Results {
 	set(t, f, "new.motor-amps", typedAs(c, "plate"), "new.service-factor", typedAs(c, "service_factor"))
-	o := sheet.OverloadOf(&f.New)
+	o := sheet.OverloadOf(f)
 	return published.Results{"trip": o.Trip.Value, "after_failure": o.AfterFailure.Value}
 }
 

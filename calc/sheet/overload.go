@@ -20,8 +20,9 @@ type Overload struct {
 	Verdict      Verdict              // of the dial as it stands
 }
 
-// OverloadOf answers with what a motor's overload protection may be set to.
-func OverloadOf(s *record.Side) Overload {
+// OverloadOf answers with what the new motor's overload protection may be set to.
+func OverloadOf(f *record.Fan) Overload {
+	s := &f.New
 	o := Overload{Dial: Read("Iₙ", FromPlace, &s.MotorAmps)}
 	o.AsksRise = s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() < phase.ServiceFactorLeast
 	o.Small = s.MotorPower.State() == record.Known && s.MotorPower.Value() <= small*(1+slack)
@@ -38,7 +39,23 @@ func OverloadOf(s *record.Side) Overload {
 			o.Verdict = above
 		}
 	}
+	if t := lastTrial(f); t != nil && o.Verdict.Level <= Unjudged && dial.Known() {
+		if below := belowAmps(dial, &t.Reading); below.Level > o.Verdict.Level {
+			o.Verdict = below
+		}
+	}
 	return o
+}
+
+// belowAmps judges a relay's dial against the leg that draws most: set under it the
+// relay will trip, though a relay with a margin built in may take its time. Amps of
+// a lost phase or of a fan tipped up are not what the relay carries.
+func belowAmps(dial Answer[unit.Current], r *record.Reading) Verdict {
+	most := mostAmps(r)
+	if !most.Known() || r.TippedUp.Value() == record.Yes || LostPhase(r).Sure() {
+		return Verdict{}
+	}
+	return limitOf[unit.Current]{rule: RuleOverloadLow, method: "phase.overload", scale: &unit.Amperage, level: Watch, least: true}.hold(dial, most)
 }
 
 func overload(s *record.Side, of func(phase.Overload) unit.Current) Answer[unit.Current] {

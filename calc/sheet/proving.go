@@ -133,7 +133,7 @@ func (p *Proof) verdicts(f *record.Fan) []Verdict {
 	}
 	if p.New {
 		if all = append(all, p.OfRotation); known(&f.New.Dial) {
-			all = append(all, OverloadOf(&f.New).Verdict)
+			all = append(all, OverloadOf(f).Verdict)
 		}
 	}
 	return all

@@ -295,20 +295,49 @@ func TestOverloadDial(t *testing.T) {
 	for dial, want := range map[string]sheet.Level{"6.6 A": sheet.Within, "6 A": sheet.Within, "7 A": sheet.Watch, "8.25 A": sheet.Watch, "8.3 A": sheet.Stop, "": sheet.Unjudged} {
 		f := fan(t, motor+"&new.service-factor=1.15")
 		set(t, f, "new.overload-dial", dial)
-		if v := sheet.OverloadOf(&f.New).Verdict; v.Level != want {
+		if v := sheet.OverloadOf(f).Verdict; v.Level != want {
 			t.Errorf("%q: %+v", dial, v)
 		}
 	}
 	f := fan(t, motor+"&new.service-factor=1")
-	value(t, "service factor 1", sheet.OverloadOf(&f.New).Trip, 6.6*1.15)
-	if !sheet.OverloadOf(&f.New).AsksRise {
+	value(t, "service factor 1", sheet.OverloadOf(f).Trip, 6.6*1.15)
+	if !sheet.OverloadOf(f).AsksRise {
 		t.Error("a low rise is not asked for")
 	}
 	set(t, f, "new.rise-40", "yes")
-	value(t, "40 °C rise", sheet.OverloadOf(&f.New).Trip, 6.6*1.25)
+	value(t, "40 °C rise", sheet.OverloadOf(f).Trip, 6.6*1.25)
 	set(t, f, "new.motor-power", "1 hp")
-	if o := sheet.OverloadOf(&f.New); !o.Small || o.Trip.Known() {
+	if o := sheet.OverloadOf(f); !o.Small || o.Trip.Known() {
 		t.Errorf("1 hp: %+v", o)
+	}
+}
+
+// Under what the motor draws it will trip: 6.5 A within 0.18 A of a usual clamp.
+func TestOverloadDialUnderTheAmps(t *testing.T) {
+	for _, c := range []struct {
+		name, dial string
+		with       []string
+		level      sheet.Level
+		rule       sheet.Rule
+	}{
+		{"well under", "5 A", unevenAmps, sheet.Watch, sheet.RuleOverloadLow},
+		{"within the clamp", "6.4 A", unevenAmps, sheet.Unjudged, sheet.RuleOverloadLow},
+		{"above them", "6.6 A", evenAmps, sheet.Within, sheet.RuleOverloadDial},
+		{"above the plate goes before", "7 A", trial("t1", "amps", "7.5 A", "7.5 A", "7.5 A"), sheet.Watch, sheet.RuleOverloadDial},
+		{"no amps", "5 A", evenVolts, sheet.Within, sheet.RuleOverloadDial},
+		{"a lost phase", "5 A", trial("t1", "amps", "0 A", "9 A", "9 A"), sheet.Within, sheet.RuleOverloadDial},
+		{"tipped up", "5 A", append(unevenAmps, "trial.t1.tipped-up", "yes"), sheet.Within, sheet.RuleOverloadDial},
+	} {
+		f := fan(t, motor+"&new.service-factor=1.15")
+		set(t, f, append(c.with, "new.overload-dial", c.dial)...)
+		if v := sheet.OverloadOf(f).Verdict; v.Level != c.level || v.Rule != c.rule {
+			t.Errorf("%s: %+v", c.name, v)
+		}
+	}
+	f := fan(t, motor+"&new.service-factor=1.15&new.overload-dial=5A")
+	set(t, f, join(evenVolts, proven, evenAmps)...)
+	if p := sheet.Prove(f); p.Worst.Rule != sheet.RuleOverloadLow || p.Worst.Level != sheet.Watch {
+		t.Errorf("all else in order: %+v", p.Worst)
 	}
 }
 

@@ -79,6 +79,7 @@ const (
 	RuleHeadroom      Rule = "headroom"
 	RuleRotation      Rule = "rotation"
 	RuleOverloadDial  Rule = "overload-dial"
+	RuleOverloadLow   Rule = "overload-low"
 	RuleOverloadTrip  Rule = "overload-trip"
 	RuleWashers       Rule = "washers-wet"
 	RuleBond          Rule = "bond-over-250"
