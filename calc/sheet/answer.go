@@ -261,7 +261,8 @@ func Read[Q unit.Quantity](symbol string, from From, e *record.Entry[Q]) Answer[
 	return Solve(&a, from, "", nil, func() (Q, error) { return v.V(), nil })
 }
 
-// Unsettled returns the place whose band weighs most in an answer, or nil.
+// Unsettled returns the place whose band weighs most in an answer, or nil where no
+// surer value would narrow it.
 func (s *Steps) Unsettled() record.Place {
 	var worst *Term
 	for _, t := range s.Terms {
@@ -281,7 +282,24 @@ func (s *Steps) Unsettled() record.Place {
 			return p
 		}
 	}
-	return worst.root()
+	return worst.banded()
+}
+
+// banded returns the first place that a term's working leads to whose value could
+// be surer: what is stamped is as sure as it gets.
+func (t *Term) banded() record.Place {
+	if m, ok := t.Place.(record.Measure); ok && m.Band() > 0 {
+		return t.Place
+	}
+	if t.Of == nil {
+		return nil
+	}
+	for _, u := range t.Of.Terms {
+		if p := u.banded(); p != nil {
+			return p
+		}
+	}
+	return nil
 }
 
 // known tells whether a place holds text: a value, or text that is none and

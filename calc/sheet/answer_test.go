@@ -108,3 +108,25 @@ func TestFaultsNameThePlace(t *testing.T) {
 	f = fan(t, "motor-speed=1900rpm&motor-frequency=50Hz")
 	faulty(t, f, "37 % of slip", sheet.Synchronous(&f.Old, nil), "old.motor-speed")
 }
+
+// What is stamped is as sure as it gets: the reading is asked for, and where the
+// methods lie apart for want of no-load amps, those.
+func TestNothingStampedIsToBeSurer(t *testing.T) {
+	for with, want := range map[string]string{"2.2 A": "trial.t1.amps-1", "": "new.no-load-amps"} {
+		f := fan(t, motor)
+		set(t, f, append(join(evenVolts, evenAmps), "new.no-load-amps", with)...)
+		r := &f.Trials[0].Reading
+		var a sheet.Ask
+		l := sheet.Use(&a, "L", sheet.Load(f, &f.New, r))
+		left := sheet.Solve(&a, sheet.FromPlace, "", nil, func() (unit.Ratio, error) { return 1 - l.V(), nil })
+		if got := left.Steps.Unsettled(); got == nil || f.KeyOf(got) != want {
+			t.Errorf("load, no-load amps %q: %v, want %s", with, got, want)
+		}
+		a = sheet.Ask{}
+		p := sheet.Use(&a, "P", sheet.ShaftPower(f, &f.New, r))
+		twice := sheet.Solve(&a, sheet.FromPlace, "", nil, func() (unit.Power, error) { return 2 * p.V(), nil })
+		if got := twice.Steps.Unsettled(); got == nil || f.KeyOf(got) != "trial.t1.amps-1" {
+			t.Errorf("power, no-load amps %q: %v", with, got)
+		}
+	}
+}

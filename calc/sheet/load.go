@@ -151,7 +151,11 @@ func Load(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
 	if loads == nil {
 		return Answer[unit.Ratio]{Wanted: []record.Place{&f.Target.Power}}
 	}
-	return spread("L", loads)
+	l := spread("L", loads)
+	if !known(&s.NoLoadAmps) {
+		l.Steps.better = &s.NoLoadAmps
+	}
+	return l
 }
 
 // OldLoad answers with the load of a side's own reading; for the old fan without
