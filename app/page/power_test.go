@@ -101,3 +101,18 @@ func TestExchangedLeadsTakeTheProofBack(t *testing.T) {
 		}
 	}
 }
+
+// A verdict names the limit for what it is.
+func TestPowerNamesItsLimits(t *testing.T) {
+	const poor = "supply=three-phase&new.motor-power=2hp&new.motor-volts=208V&new.motor-amps=6.6A&new.service-factor-amps=7.6A&trial.t1.volts-12=204V&trial.t1.volts-23=208V&trial.t1.volts-31=212V"
+	for name, c := range map[string]struct{ state, says string }{
+		"lessened plate":        {poor + evenAmps, "That is the plate's less what unbalanced volts take off."},
+		"near service amps":     {powerDemo + "&new.service-factor-amps=7.6A&trial.t1.amps-1=7.7A&trial.t1.amps-2=7A&trial.t1.amps-3=7A", "Whether above the service-factor amps of 7.60 A can't be judged"},
+		"dial under the amps":   {powerDemo + evenAmps + "&new.overload-dial=5A", "5.00 A is under the 5.70 A that a leg draws"},
+		"failing leg, its part": {powerDemo + "&trial.t1.amps-1=0.8A&trial.t1.amps-2=5A&trial.t1.amps-3=5A", "One leg carries 16.0 % of what the others do; under 25.0 % no light load explains it."},
+	} {
+		if html := powerOf(t, c.state); !strings.Contains(html, strings.ReplaceAll(c.says, "'", "&#39;")) {
+			t.Errorf("%s: %q is not said", name, c.says)
+		}
+	}
+}

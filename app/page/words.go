@@ -136,12 +136,19 @@ func (b *bench) brief(name string, v sheet.Verdict) *widget.Verdict {
 
 func (b *bench) reason(v sheet.Verdict) string {
 	if v.Level == sheet.Unjudged {
-		return b.unjudged(v)
+		s := b.unjudged(v)
+		if v.Less && v.Limit.Scale != nil {
+			s += " " + b.T("derated")
+		}
+		return s
 	}
 	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
 	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
 	if v.Cold {
 		s += " " + b.T("cold")
+	}
+	if v.Less {
+		s += " " + b.T("derated")
 	}
 	if len(v.Wanted) > 0 {
 		s += " " + b.T("wanted", "places", b.list(v.Wanted))

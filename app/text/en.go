@@ -151,6 +151,8 @@ var english = map[string]string{
 	"rule.plate-amps": "Motor amps", "rule.plate-amps.within": "At most {value}, within the plate's {limit}.", "rule.plate-amps.watch": "At least {value}, above the plate's {limit}.",
 	"rule.service-amps": "Motor amps", "rule.service-amps.stop": "At least {value}, above the service-factor amps of {limit}.",
 	"rule.service-void": "Motor amps", "rule.service-void.stop": "At least {value}, above the plate's {limit}; the service factor does not apply here.",
+	"rule.service-near": "Motor amps", "rule.service-near.watch": "At least {value}, above the plate's. Whether above the service-factor amps of {limit} can't be judged: too close.",
+	"derated":        "That is the plate's less what unbalanced volts take off.",
 	"rule.trip-amps": "Motor amps", "rule.trip-amps.stop": "At least {value}: above {limit} the overload relay must not hold, whatever the service factor.",
 	"rule.over-frequency": "Frequency", "rule.over-frequency.watch": "Above the plate's {limit} the motor gives less torque.",
 	"rule.usual-turns": "Opening", "rule.usual-turns.watch": "Open past the usual most of {limit}.",

@@ -152,6 +152,8 @@ var spanish = map[string]string{
 	"rule.plate-amps": "Amperaje del motor", "rule.plate-amps.within": "A lo más {value}, dentro de los {limit} de placa.", "rule.plate-amps.watch": "Al menos {value}, arriba de los {limit} de placa.",
 	"rule.service-amps": "Amperaje del motor", "rule.service-amps.stop": "Al menos {value}, arriba de los {limit} a factor de servicio.",
 	"rule.service-void": "Amperaje del motor", "rule.service-void.stop": "Al menos {value}, arriba de los {limit} de placa; aquí no vale el factor de servicio.",
+	"rule.service-near": "Amperaje del motor", "rule.service-near.watch": "Por lo menos {value}, arriba del de placa. Si pasa del amperaje de factor de servicio de {limit} no se puede juzgar: está muy cerca.",
+	"derated":        "Es el de placa menos lo que quita el desbalance de voltaje.",
 	"rule.trip-amps": "Amperaje del motor", "rule.trip-amps.stop": "Al menos {value}: arriba de {limit} el relevador de sobrecarga no debe aguantar, sea cual sea el factor de servicio.",
 	"rule.over-frequency": "Frecuencia", "rule.over-frequency.watch": "Arriba de los {limit} de placa el motor da menos par.",
 	"rule.usual-turns": "Apertura", "rule.usual-turns.watch": "Abierta más del máximo usual, {limit}.",

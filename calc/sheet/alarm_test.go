@@ -100,3 +100,40 @@ func TestAmpsOnADriveGoByTorque(t *testing.T) {
 		t.Errorf("at %v rpm at most %v A, by hand %v", n, got, want)
 	}
 }
+
+// 7.7 A within 0.2 of a usual clamp: above the plate's 6.6 A for certain, and perhaps
+// above the service-factor amps of 7.6 A.
+func TestNearTheServiceFactorAmps(t *testing.T) {
+	for most, want := range map[string]struct {
+		rule  sheet.Rule
+		level sheet.Level
+	}{"7.7 A": {sheet.RuleServiceNear, sheet.Watch}, "7.5 A": {sheet.RuleServiceNear, sheet.Watch}, "7.1 A": {sheet.RulePlateAmps, sheet.Watch}, "7.9 A": {sheet.RuleServiceAmps, sheet.Stop}} {
+		f := fan(t, motor)
+		set(t, f, join(evenVolts, proven, trial("t1", "amps", most, "7 A", "7 A"))...)
+		if v := sheet.Prove(f).OfLegs; v.Rule != want.rule || v.Level != want.level {
+			t.Errorf("%s: %+v", most, v)
+		} else if v.Rule == sheet.RuleServiceNear {
+			near(t, "limit", v.Limit.Base, 7.6)
+		}
+	}
+}
+
+// What unbalanced volts take off the plate is said of the limit: 0.95 at 2 %.
+func TestALessenedPlateIsCalledSo(t *testing.T) {
+	for _, c := range []struct {
+		volts, amps []string
+		less        bool
+	}{
+		{trial("t1", "volts", "204 V", "208 V", "212 V"), evenAmps, true},
+		{trial("t1", "volts", "204 V", "208 V", "212 V"), trial("t1", "amps", "6.4 A", "6.4 A", "6.4 A"), true},
+		{trial("t1", "volts", "204 V", "208 V", "212 V"), trial("t1", "amps", "7.4 A", "7.4 A", "7.4 A"), true},
+		{evenVolts, evenAmps, false},
+		{evenVolts, trial("t1", "amps", "8 A", "8 A", "8 A"), false},
+	} {
+		f := fan(t, motor)
+		set(t, f, join(c.volts, c.amps)...)
+		if v := sheet.Prove(f).OfLegs; v.Less != c.less || v.Less && v.Limit.Base >= 6.6 {
+			t.Errorf("%v: %+v", c.amps, v)
+		}
+	}
+}

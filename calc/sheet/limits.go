@@ -14,6 +14,7 @@ type motorLimits struct {
 	service Answer[unit.Current]
 	side    *record.Side
 	trip    unit.Current // the greatest that overload protection may let through; 0 where the plate isn't known
+	less    bool         // plate is less than what is plated
 	void    bool         // the service factor gives nothing here: the plate is the stop
 }
 
@@ -39,6 +40,7 @@ func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 			d, err := phase.VoltageDerating(share.V())
 			return full.V() * unit.Current(d.Factor), err
 		})
+		l.less = l.plate.Known() && l.plate.Value < plate.Value*(1-slack)
 	}
 	if l.void || !known(&s.ServiceFactorAmps) && s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() == 1 {
 		l.service = l.plate
@@ -116,12 +118,13 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 		return v
 	}
 	plate := l.plate.Value
-	v.Limit = Figure{&unit.Amperage, float64(plate)}
+	v.Limit, v.Less = Figure{&unit.Amperage, float64(plate)}, l.less
 	if l.service.Known() && low > l.service.High()*(1+slack) {
 		v.Level, v.Rule, v.Value.Base, v.Limit.Base = Stop, RuleServiceAmps, float64(low), float64(l.service.High())
 		if l.void {
 			v.Rule = RuleServiceVoid
 		}
+		v.Less = l.less && l.service.Steps.Method == l.plate.Steps.Method
 		return v
 	}
 	if l.trip > 0 && low > l.trip*(1+slack) {
@@ -131,6 +134,9 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 	case high <= plate*(1+slack):
 	case low > plate*(1+slack):
 		v.Level, v.Value.Base = Watch, float64(low)
+		if l.service.Known() && !l.void && high > l.service.Low()*(1+slack) {
+			v.Rule, v.Limit.Base, v.Less = RuleServiceNear, float64(l.service.Value), false
+		}
 		if v.Wanted = l.service.open(); l.service.Band > 0 {
 			v.Wanted = []record.Place{&l.side.ServiceFactorAmps}
 		}

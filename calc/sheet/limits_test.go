@@ -98,7 +98,7 @@ func TestPastThePlate(t *testing.T) {
 		f := fan(t, "supply=three-phase&same-wheel=yes&target.speed=700rpm&target.power=1.1hp&new.motor-power=1hp&new.motor-amps=10A&new.wheel-max-speed=1080rpm")
 		set(t, f, "new.service-factor-amps", service)
 		v := sheet.MotorVerdict(f, sheet.FanBasis(f), speedAt(t, f, "700 rpm"))
-		if v.Level != want || want == sheet.Watch && v.Rule != sheet.RulePlateAmps || want == sheet.Stop && v.Rule != sheet.RuleServiceAmps {
+		if v.Level != want || want == sheet.Watch && v.Rule != map[bool]sheet.Rule{true: sheet.RuleServiceNear, false: sheet.RulePlateAmps}[service == "10.9 A"] || want == sheet.Stop && v.Rule != sheet.RuleServiceAmps {
 			t.Errorf("service-factor amps %q: %+v", service, v)
 		}
 		near(t, "judged by", v.Value.Base, 0.3*10+1.1*7)

@@ -27,6 +27,7 @@ const (
 	RuleBeltSpeed     Rule = "belt-speed"
 	RulePlateAmps     Rule = "plate-amps"
 	RuleServiceAmps   Rule = "service-amps"
+	RuleServiceNear   Rule = "service-near"
 	RuleTripAmps      Rule = "trip-amps"
 	RuleOverFrequency Rule = "over-frequency"
 	RuleUsualTurns    Rule = "usual-turns"
@@ -113,6 +114,7 @@ type Verdict struct {
 	Value  Figure         // the value that was judged
 	Limit  Figure         // the limit it was held against
 	Cold   bool           // judged for the coldest start
+	Less   bool           // the limit is the plate's amps less what unbalanced volts take off
 	Wanted []record.Place // what would settle it, the most telling first
 	Fault  *Fault         // why it can't be judged, where something is wrong
 }
