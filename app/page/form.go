@@ -76,6 +76,13 @@ func (b *bench) choice(key string, p record.Selector, label, side string) app.UI
 func (b *bench) take(key, word string) {
 	p := b.place(key).(record.Selector) // of the record that is open then: handlers outlive a link and an undo
 	b.Do(key, func() {
+		if r, ok := p.(*record.Choice[record.Rotation]); ok && word != "" && strings.HasPrefix(key, "new.") {
+			if p.Text() == word && !sheet.RotationStale(b.Fan) {
+				word = ""
+			}
+			b.must(sheet.RotationSeen(b.Fan, r, record.Rotation(word)))
+			return
+		}
 		if p.Text() == word {
 			word = ""
 		}

@@ -8,6 +8,7 @@ import (
 
 	"roofside/app/store"
 	"roofside/calc/record"
+	"roofside/calc/sheet"
 )
 
 // powerDemo is the example's new motor, 6.6 A on its plate and idling on 2.2 A,
@@ -87,6 +88,27 @@ func TestPowerPlate(t *testing.T) {
 				t.Errorf("%s: %q is shown", c.name, n)
 			}
 		}
+	}
+}
+
+// A proof that comes with other leads, by a link or a file, is none; one more tap
+// proves it for the leads as they are.
+func TestAProofIsForItsLeads(t *testing.T) {
+	b := newBench(store.Memory(), "en-US")
+	b.Follow("supply=three-phase&new.rotation=marked&new.leads=2-1-3")
+	if v := sheet.RotationVerdict(b.Fan); v.Level != sheet.Unjudged {
+		t.Errorf("exchanged: %+v", v)
+	}
+	if html := powerOf(t, "supply=three-phase&new.rotation=marked&new.leads=2-1-3&trial.t1.volts-12=208V&trial.t1.volts-23=208V&trial.t1.volts-31=208V"); !strings.Contains(html, "Leads exchanged since it was bumped") || !strings.Contains(html, "Next: prove rotation.") {
+		t.Error("it is not said")
+	}
+	b.take("new.rotation", "marked")
+	if v := sheet.RotationVerdict(b.Fan); v.Level != sheet.Within || b.Fan.New.RotationLeads.Value() != "2-1-3" {
+		t.Errorf("bumped again: %+v, with %s", v, b.Fan.New.RotationLeads.Value())
+	}
+	b.take("new.rotation", "marked")
+	if got := b.Fan.New.Rotation.Value(); got != "" {
+		t.Errorf("the chosen one again leaves %s", got)
 	}
 }
 

@@ -188,6 +188,7 @@ func (v *powerView) rotation() app.UI {
 		wrong := level.Level == sheet.Stop
 		return app.Div().Body(
 			app.P().Class("field-note").Text(v.T("power.bump")),
+			app.Div().Body(app.If(level.Rule == sheet.RuleRotationLeads, func() app.UI { return v.verdict("rotation.leads", level).UI() })),
 			v.fields(keys...),
 			app.Div().Body(app.If(wrong, func() app.UI {
 				return app.Div().Body(

@@ -70,12 +70,13 @@ type Side struct {
 	CoolRise          Choice[Answer] // marked with a temperature rise of 40 °C or less
 
 	// How it is connected and protected.
-	Leads       Choice[Leads]
-	Rotation    Choice[Rotation]
-	RotationLow Choice[Rotation] // of a two-speed motor's low speed
-	Protection  Choice[Protection]
-	Restart     Choice[Restart]
-	Dial        Entry[unit.Current] // of the overload relay
+	Leads         Choice[Leads]
+	Rotation      Choice[Rotation]
+	RotationLow   Choice[Rotation] // of a two-speed motor's low speed
+	RotationLeads Choice[Leads]    // as they stood when it was bumped; none said: 1-2-3
+	Protection    Choice[Protection]
+	Restart       Choice[Restart]
+	Dial          Entry[unit.Current] // of the overload relay
 
 	// The wheel.
 	WheelDiameter Entry[unit.Length]

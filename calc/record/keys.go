@@ -128,6 +128,7 @@ func (l *lister) side(s *Side) {
 	l.add("leads", &s.Leads)
 	l.add("rotation", &s.Rotation)
 	l.add("rotation-low", &s.RotationLow)
+	l.add("rotation-leads", &s.RotationLeads)
 	l.add("protection", &s.Protection)
 	l.add("restart", &s.Restart)
 	put(l, "overload-dial", &s.Dial, &dialAmps)

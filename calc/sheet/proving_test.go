@@ -350,3 +350,41 @@ func TestReversal(t *testing.T) {
 		}
 	}
 }
+
+// It is proven for the leads that it was bumped with: moved on it turns the same way,
+// exchanged the other way. Where nobody said which they were, they were as marked.
+func TestRotationIsProvenForItsLeads(t *testing.T) {
+	for _, c := range []struct {
+		leads, at, way string
+		want           sheet.Level
+		rule           sheet.Rule
+	}{
+		{"", "", "marked", sheet.Within, sheet.RuleRotation},
+		{"3-1-2", "", "marked", sheet.Within, sheet.RuleRotation},
+		{"3-1-2", "2-3-1", "marked", sheet.Within, sheet.RuleRotation},
+		{"2-1-3", "", "marked", sheet.Unjudged, sheet.RuleRotationLeads},
+		{"2-1-3", "1-3-2", "marked", sheet.Within, sheet.RuleRotation},
+		{"1-2-3", "2-1-3", "marked", sheet.Unjudged, sheet.RuleRotationLeads},
+		{"2-1-3", "", "reverse", sheet.Unjudged, sheet.RuleRotationLeads},
+		{"2-1-3", "2-1-3", "reverse", sheet.Stop, sheet.RuleRotation},
+		{"!9", "", "marked", sheet.Unjudged, sheet.RuleRotation},
+		{"2-1-3", "", "", sheet.Unjudged, sheet.RuleRotation},
+	} {
+		f := fan(t, motor)
+		set(t, f, "new.leads", c.leads, "new.rotation-leads", c.at, "new.rotation", c.way)
+		if v := sheet.RotationVerdict(f); v.Level != c.want || v.Rule != c.rule {
+			t.Errorf("%q, bumped with %q, %q: %+v", c.leads, c.at, c.way, v)
+		}
+	}
+	// Both speeds were proven before the exchange; one bump proves one of them.
+	f := fan(t, "supply=two-speed&new.rotation=marked&new.rotation-low=marked&new.leads=2-1-3")
+	if v := sheet.RotationVerdict(f); v.Level != sheet.Unjudged || len(v.Wanted) != 2 {
+		t.Errorf("two speeds: %+v", v)
+	}
+	if err := sheet.RotationSeen(f, &f.New.RotationLow, record.MarkedWay); err != nil {
+		t.Error(err)
+	}
+	if v := sheet.RotationVerdict(f); v.Level != sheet.Unjudged || len(v.Wanted) != 1 || f.KeyOf(v.Wanted[0]) != "new.rotation" {
+		t.Errorf("one of two speeds: %+v", v)
+	}
+}

@@ -13,10 +13,14 @@ const asMarked record.Leads = "1-2-3"
 
 // LeadsNow returns which motor leads stand on the new fan's lines.
 func LeadsNow(f *record.Fan) record.Leads {
-	if o := f.New.Leads.Value(); o != "" {
-		return o
+	return orMarked(f.New.Leads.Value())
+}
+
+func orMarked(o record.Leads) record.Leads {
+	if o == "" {
+		return asMarked
 	}
-	return asMarked
+	return o
 }
 
 // Moved returns the order once all three leads have been moved on by one line, T1

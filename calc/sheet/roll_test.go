@@ -67,7 +67,8 @@ func TestRollWaits(t *testing.T) {
 		{"even", []string{"1-2-3"}, evenAmps, phase.BeforeCause, 1},
 		{"a position read again starts anew", []string{"1-2-3", "3-1-2", "3-1-2"}, nil, phase.BeforeNothing, 1},
 		{"an exchange starts anew", []string{"1-2-3", "3-1-2", "3-2-1"}, nil, phase.BeforeNothing, 1},
-		{"an exchange not yet read at starts anew", []string{"1-2-3", "3-1-2"}, []string{"new.leads", "2-1-3"}, phase.BeforeNothing, 0},
+		{"an exchange not yet read at starts anew", []string{"1-2-3", "3-1-2"}, []string{"new.leads", "2-1-3", "new.rotation-leads", "2-1-3"}, phase.BeforeNothing, 0},
+		{"an exchange since it was bumped", []string{"1-2-3", "3-1-2"}, []string{"new.leads", "2-1-3"}, phase.BeforeRotation, 0},
 	} {
 		f := rolled(t, onLine1, c.orders...)
 		set(t, f, c.with...)

@@ -79,6 +79,7 @@ const (
 	RuleHalfAmps      Rule = "half-amps"
 	RuleHeadroom      Rule = "headroom"
 	RuleRotation      Rule = "rotation"
+	RuleRotationLeads Rule = "rotation-leads"
 	RuleOverloadDial  Rule = "overload-dial"
 	RuleOverloadLow   Rule = "overload-low"
 	RuleOverloadTrip  Rule = "overload-trip"
