@@ -68,6 +68,9 @@ func (v *powerView) ofVolts() app.UI {
 		answer(v.bench, shown{name: "volts.line", label: v.single("power.of.volts"), scale: &unit.Potential}, p.LineVolts),
 		answer(v.bench, shown{name: "volts.of-plate", scale: &unit.Share, verdict: &p.OfPlateVolts}, p.PlateVolts),
 	)
+	if p.OfFrequency.Level >= sheet.Watch {
+		list = append(list, v.verdict("volts.frequency", p.OfFrequency).UI())
+	}
 	if p.System.Known() {
 		list = append(list, answer(v.bench, shown{name: "volts.system", scale: &unit.Potential, verdict: doubtful(p.OfSystem)}, p.System))
 		if p.OfPlateSystem.Level >= sheet.Watch {

@@ -75,6 +75,8 @@ func TestPowerPlate(t *testing.T) {
 		{"single-phase", powerStates[4] + proven, "Stop: overload dial.", []string{"Current unbalance", "Lead roll", "Leg 2"}},
 		{"drive", powerStates[5], "Stop: plate volts.", []string{"Lead roll", "Apparent power"}},
 		{"drive, in order", "supply=drive&new.motor-volts=480V&new.motor-amps=4A&new.rotation=marked&trial.t1.volts-12=480V&trial.t1.volts-23=479V&trial.t1.volts-31=478V&trial.t1.amps-1=3A&trial.t1.amps-2=3A&trial.t1.amps-3=3.1A", "Within: 479.0 V, 3.03 A.", nil},
+		{"a plate of 60 Hz on 50", powerDemo + evenAmps + proven + "&new.motor-frequency=60Hz&trial.t1.frequency=50Hz", "Stop: frequency.", nil},
+		{"a plate of 50 Hz on 60", powerDemo + evenAmps + proven + "&new.motor-frequency=50Hz&trial.t1.frequency=60Hz", "Watch: frequency.", nil},
 		{"as found", "supply=three-phase&old.amps-1=0A&old.amps-2=9A&old.amps-3=9A", "Stop: lost phase on leg 1.", nil},
 	} {
 		html := powerOf(t, c.state)

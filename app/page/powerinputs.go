@@ -68,6 +68,9 @@ func (v *powerView) reading() app.UI {
 		var keys []string
 		if t := v.p.Trial; t != nil {
 			keys = v.readAt("trial." + t.ID + ".")
+			if v.Fan.Supply.Value() != record.Inverter {
+				keys = append(keys, "trial."+t.ID+".frequency")
+			}
 			if t.Leads.Value() != "" && sheet.Rolls(v.Fan) {
 				keys = append(keys, "trial."+t.ID+".leads")
 			}
@@ -104,7 +107,7 @@ func (v *powerView) motorPlate() app.UI {
 		keys = append(keys, "new.no-load-amps")
 	}
 	if s != record.Inverter {
-		keys = append(keys, "new.power-factor", "new.efficiency")
+		keys = append(keys, "new.motor-frequency", "new.power-factor", "new.efficiency")
 	}
 	return v.section("plate", v.T("section.motor-plate"), v.T("section.shared"), func() app.UI { return v.fields(keys...) })
 }

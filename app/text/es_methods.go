@@ -137,6 +137,7 @@ var spanishMethods = map[string]string{
 	"valid.phase.torque":             "Par de arranque y par máximo.",
 	"valid.phase.plate.volts":        "En el motor, según como están conectadas sus puntas.",
 	"valid.phase.plate.amps":         "Amperaje a factor de servicio según placa; no vale con desbalance mayor de 1 % ni en la mayoría de los variadores (de memoria).",
+	"valid.phase.frequency":          "Un motor directo a la línea; un variador fija las dos. Fuera de lo primero cambian la velocidad, el enfriamiento y la potencia del ventilador; fuera de lo segundo se satura el hierro.",
 	"valid.phase.connection":         "A menos de 15 %: razón para preguntar, no una conclusión.",
 	"valid.phase.system":             "208, 240, 480, 600 V; en el motor, sin alumbrado.",
 	"valid.phase.system.plate":       "230 en 208 queda dentro de 10 % por 1 V.",

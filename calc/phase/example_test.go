@@ -138,6 +138,13 @@ func ExampleTorqueShare() {
 	// Output: 0.81, <nil>
 }
 
+// A plate of 60 Hz at its own volts on 50 Hz: a fifth more flux than it is made for.
+func ExampleVoltsPerHertz() {
+	k, err := phase.VoltsPerHertz(460, 50, 460, 60)
+	fmt.Printf("%.2f, %v, %v\n", k, k > phase.VoltsPerHertzMost, err)
+	// Output: 1.20, true, <nil>
+}
+
 // 230 V on a 208 V system: inside by 1 V, if the meter is right to that.
 func ExampleVoltsAgainstPlate() {
 	for _, m := range []phase.Meter[unit.Voltage]{{}, phase.UsualVoltmeter} {

@@ -28,6 +28,7 @@ func TestHostileInput(t *testing.T) {
 		"ExtraHeating":        phase.ExtraHeating,
 		"InsulationLife":      phase.InsulationLife,
 		"TorqueShare":         phase.TorqueShare,
+		"VoltsPerHertz":       phase.VoltsPerHertz,
 		"VoltsAgainstPlate":   phase.VoltsAgainstPlate,
 		"AmpsAgainstPlate":    phase.AmpsAgainstPlate,
 		"ConnectionHint":      phase.ConnectionHint[unit.Current],

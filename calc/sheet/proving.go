@@ -51,7 +51,7 @@ type Proof struct {
 	Headroom   Answer[unit.Ratio]
 	Roll       Roll
 
-	OfLost, OfPlateVolts, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfRotation Verdict
+	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfRotation Verdict
 
 	Asks []Verdict // what looks like another connection of the leads
 }
@@ -92,6 +92,7 @@ func (p *Proof) read(f *record.Fan) {
 	p.LineVolts, p.LineAmps = LineVolts(f, v), LineAmps(f, r)
 	p.PlateVolts, p.System = PlateVolts(f, s, v), SystemVolts(f, v)
 	p.OfPlateVolts, p.OfSystem, p.OfPlateSystem = PlateVoltsVerdict(p.PlateVolts), SystemVerdict(f, v), PlateSystemVerdict(s, p.System)
+	p.OfFrequency = FrequencyVerdict(f, s, v)
 	p.OfLegs = legVerdict(f, s, r)
 	p.Asks = ConnectionVerdicts(f, s, v, r)
 	if !p.Three {
@@ -111,7 +112,11 @@ func (p *Proof) read(f *record.Fan) {
 
 // verdicts lists what decides, the most telling first.
 func (p *Proof) verdicts(f *record.Fan) []Verdict {
-	all := []Verdict{p.OfLost, p.Volts.Verdict, p.OfPlateVolts}
+	all := []Verdict{p.OfLost, p.Volts.Verdict}
+	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil {
+		all = append(all, p.OfFrequency)
+	}
+	all = append(all, p.OfPlateVolts)
 	if p.System.Known() {
 		all = append(all, p.OfPlateSystem, p.OfSystem)
 	}

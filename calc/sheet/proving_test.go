@@ -388,3 +388,44 @@ func TestRotationIsProvenForItsLeads(t *testing.T) {
 		t.Errorf("one of two speeds: %+v", v)
 	}
 }
+
+// NEMA MG 1, 12.44 (memory): 5 % of frequency, 10 % of volts. A plate of 60 Hz at
+// its own volts on 50 Hz has 1.2 times the volts per hertz; at 5/6 of them as many.
+func TestAnotherFrequency(t *testing.T) {
+	for _, c := range []struct {
+		name, plate, speed, line, volts string
+		want                            sheet.Level
+		rule                            sheet.Rule
+	}{
+		{"its own", "60 Hz", "", "60 Hz", "208 V", sheet.Within, sheet.RuleLineFrequency},
+		{"a generator's", "60 Hz", "", "57.5 Hz", "208 V", sheet.Within, sheet.RuleLineFrequency},
+		{"60 on 50", "60 Hz", "", "50 Hz", "208 V", sheet.Stop, sheet.RuleFlux},
+		{"60 on 50 by its speed", "", "1750 rpm", "50 Hz", "208 V", sheet.Stop, sheet.RuleFlux},
+		{"60 on 50 at 5/6 of the volts", "60 Hz", "", "50 Hz", "173 V", sheet.Watch, sheet.RuleLineFrequency},
+		{"50 on 60", "50 Hz", "", "60 Hz", "208 V", sheet.Watch, sheet.RuleLineFrequency},
+		{"volts not read", "60 Hz", "", "50 Hz", "", sheet.Watch, sheet.RuleLineFrequency},
+		{"no plate", "", "", "50 Hz", "208 V", sheet.Unjudged, sheet.RuleLineFrequency},
+	} {
+		f := fan(t, motor)
+		set(t, f, "new.motor-frequency", c.plate, "new.motor-speed", c.speed, "trial.t1.frequency", c.line)
+		set(t, f, trial("t1", "volts", c.volts, c.volts, c.volts)...)
+		if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != c.want || v.Rule != c.rule {
+			t.Errorf("%s: %+v", c.name, v)
+		}
+	}
+	f := fan(t, motor+"&new.motor-frequency=60Hz&trial.t1.frequency=50Hz")
+	set(t, f, join(evenVolts, evenAmps, proven)...)
+	if p := sheet.Prove(f); p.Worst.Rule != sheet.RuleFlux {
+		t.Errorf("all else in order: %+v", p.Worst)
+	}
+	set(t, f, "supply", "drive")
+	if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != sheet.Unjudged || sheet.Prove(f).Worst.Rule == sheet.RuleFlux {
+		t.Errorf("what a drive puts out: %+v", v)
+	}
+	// The side's own, where the reading has none.
+	f = fan(t, motor+"&new.motor-frequency=60Hz&new.frequency=50Hz")
+	set(t, f, evenVolts...)
+	if p := sheet.Prove(f); p.OfFrequency.Level != sheet.Stop {
+		t.Errorf("of the side: %+v", p.OfFrequency)
+	}
+}

@@ -73,6 +73,8 @@ const (
 	RulePlateVolts    Rule = "plate-volts"
 	RuleSystemVolts   Rule = "system-volts"
 	RulePlateSystem   Rule = "plate-system"
+	RuleLineFrequency Rule = "line-frequency"
+	RuleFlux          Rule = "volts-per-hertz"
 	RuleDoubleVolts   Rule = "double-volts"
 	RuleHalfVolts     Rule = "half-volts"
 	RuleDoubleAmps    Rule = "double-amps"

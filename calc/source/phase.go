@@ -119,6 +119,13 @@ var phaseMethods = []Method{
 		Known:   CommonPractice,
 	},
 	{
+		Key:     "phase.frequency",
+		Formula: "0.95 ≤ f / fp ≤ 1.05;  (V / f) / (Vp / fp) ≤ 1.1",
+		Valid:   "A motor on the line; a drive sets both. Beyond the first speed, cooling and the fan's power are others; beyond the second the iron saturates.",
+		Refs:    []Ref{MotorStandard.At("12.44")},
+		Known:   Memory,
+	},
+	{
 		Key:     "phase.connection",
 		Formula: "x / xp ≈ 2;  1/2",
 		Valid:   "Within 15 %: a reason to ask, no finding.",

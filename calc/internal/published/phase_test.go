@@ -141,6 +141,9 @@ var phaseAnswers = map[string]answer{
 	"P05": func(Case) Results {
 		return Results{"low": phase.AmplificationLow, "high": phase.AmplificationHigh}
 	},
+	"P19": func(c Case) Results {
+		return Results{"share": must(phase.VoltsPerHertz(In[unit.Voltage](c, "v"), In[unit.Frequency](c, "f"), In[unit.Voltage](c, "plate_volts"), In[unit.Frequency](c, "plate_frequency")))}
+	},
 	"P18": func(c Case) Results { return Results{"most": phase.IdleMost(In[unit.Ratio](c, "volts"))} },
 	"P04": func(c Case) Results {
 		v := In[unit.Voltage](c, "v")

@@ -1,0 +1,25 @@
+package phase
+
+import (
+	"roofside/calc/limit"
+	"roofside/calc/unit"
+)
+
+// What a motor bears of a supply that is not its plate's.
+const (
+	FrequencyTolerance unit.Ratio = 0.05 // to either side: NEMA MG 1 (memory)
+	VoltsPerHertzMost  unit.Ratio = 1.10 // over the plate's; as of volts at plate frequency
+)
+
+// VoltsPerHertz returns the volts per hertz at a motor over those of its plate. Its
+// iron carries flux in proportion: above the plate's it saturates, and the motor
+// overheats even idling; under it torque falls as the square. Errors: an input not
+// above zero.
+//
+// Method: phase.frequency.
+func VoltsPerHertz(v unit.Voltage, f unit.Frequency, plateVolts unit.Voltage, plateFrequency unit.Frequency) (unit.Ratio, error) {
+	if err := limit.First(limit.Positive("v", v), limit.Positive("f", f), limit.Positive("plateVolts", plateVolts), limit.Positive("plateFrequency", plateFrequency)); err != nil {
+		return 0, err
+	}
+	return limit.Result(unit.Ratio(v/plateVolts) * unit.Ratio(plateFrequency/f))
+}
