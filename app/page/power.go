@@ -159,10 +159,14 @@ func (v *powerView) ofLoad() app.UI {
 				answer(v.bench, shown{name: "motor.headroom", scale: &unit.Share, verdict: &p.OfHeadroom}, p.Headroom),
 			)
 		}
+		var agrees *sheet.Verdict
+		if p.OfEfficiency.Value.Scale != nil {
+			agrees = &p.OfEfficiency
+		}
 		return app.Div().Class("list").Body(append(list,
 			answer(v.bench, shown{name: "power.apparent", scale: &unit.Apparent}, sheet.Apparent(f, p.Reading)),
-			answer(v.bench, shown{name: "power.real", scale: &unit.Shaft}, sheet.RealPower(f, p.Side, p.Reading)),
-			answer(v.bench, shown{name: "power.shaft", scale: &unit.Shaft}, sheet.ShaftPower(f, p.Side, p.Reading)),
+			answer(v.bench, shown{name: "power.real", scale: &unit.Input}, sheet.RealPower(f, p.Side, p.Reading)),
+			answer(v.bench, shown{name: "power.shaft", scale: &unit.Shaft, verdict: agrees}, sheet.ShaftPower(f, p.Side, p.Reading)),
 		)...)
 	})
 }

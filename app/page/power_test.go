@@ -133,6 +133,8 @@ func TestPowerNamesItsLimits(t *testing.T) {
 		"lessened plate":        {poor + evenAmps, "That is the plate's less what unbalanced volts take off."},
 		"near service amps":     {powerDemo + "&new.service-factor-amps=7.6A&trial.t1.amps-1=7.7A&trial.t1.amps-2=7A&trial.t1.amps-3=7A", "Whether above the service-factor amps of 7.60 A can't be judged"},
 		"dial under the amps":   {powerDemo + evenAmps + "&new.overload-dial=5A", "5.00 A is under the 5.70 A that a leg draws"},
+		"power that can't be":   {powerDemo + evenAmps + "&new.power-factor=0.5&new.efficiency=84%25", "by the plate at most 84.0 %: amps, power factor or plate is wrong."},
+		"real power in kW":      {powerStates[0], "kW"},
 		"failing leg, its part": {powerDemo + "&trial.t1.amps-1=0.8A&trial.t1.amps-2=5A&trial.t1.amps-3=5A", "One leg carries 16.0 % of what the others do; under 25.0 % no light load explains it."},
 	} {
 		if html := powerOf(t, c.state); !strings.Contains(html, strings.ReplaceAll(c.says, "'", "&#39;")) {

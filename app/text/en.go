@@ -394,6 +394,7 @@ var english = map[string]string{
 	"rule.double-amps": "Connection", "rule.double-amps.watch": "Near twice the plate's amps: are they those of the other voltage, or the leads connected for it?",
 	"rule.half-amps": "Connection", "rule.half-amps.unjudged": "Near half the plate's amps: a light load, or are they those of the other voltage?",
 	"rule.headroom": "Headroom", "rule.headroom.within": "{value} of plate power is left.", "rule.headroom.watch": "{value} of plate power: the load is more than this supply leaves.",
+	"rule.efficiency": "Power taken and given", "rule.efficiency.within": "Told by amps; the real power by power factor. Within their bands the two go with an efficiency of {limit}; one over the other is no measure of it.", "rule.efficiency.watch": "By amps it gives at least {value} of the power taken, by the plate at most {limit}: amps, power factor or plate is wrong.",
 	"rule.rotation": "Rotation", "rule.rotation.within": "It turned its marked way.", "rule.rotation.stop": "It turned the wrong way.",
 	"rule.rotation-leads": "Leads exchanged since it was bumped",
 	"rule.overload-dial":  "Overload dial", "rule.overload-dial.within": "{value}, at most the plate's {limit}.", "rule.overload-dial.watch": "{value} is above the plate's {limit}: only if the relay's own instructions say so.",

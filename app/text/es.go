@@ -396,6 +396,7 @@ var spanish = map[string]string{
 	"rule.double-amps": "Conexión", "rule.double-amps.watch": "Cerca del doble del amperaje de placa: ¿es el del otro voltaje, o están las puntas conectadas para él?",
 	"rule.half-amps": "Conexión", "rule.half-amps.unjudged": "Cerca de la mitad del amperaje de placa: ¿carga ligera, o es el del otro voltaje?",
 	"rule.headroom": "Reserva", "rule.headroom.within": "Queda {value} de la potencia de placa.", "rule.headroom.watch": "{value} de la potencia de placa: la carga es más de lo que deja esta alimentación.",
+	"rule.efficiency": "Potencia tomada y entregada", "rule.efficiency.within": "Sale del amperaje; la potencia real, del factor de potencia. Dentro de su margen las dos van con una eficiencia de {limit}; una entre la otra no la mide.", "rule.efficiency.watch": "Por amperaje entrega por lo menos {value} de la potencia tomada; por placa, cuando mucho {limit}: el amperaje, el factor de potencia o la placa está mal.",
 	"rule.rotation": "Giro", "rule.rotation.within": "Giró como dice la marca.", "rule.rotation.stop": "Giró al revés.",
 	"rule.rotation-leads": "Puntas cambiadas después del arranque breve",
 	"rule.overload-dial":  "Perilla de sobrecarga", "rule.overload-dial.within": "{value}, a lo más los {limit} de placa.", "rule.overload-dial.watch": "{value} pasa de los {limit} de placa: solo si lo dicen las instrucciones del propio relevador.",

@@ -42,6 +42,31 @@ func ShaftPower(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Po
 	})
 }
 
+// EfficiencyVerdict judges whether the power that a motor gives goes with what it
+// takes. They are told by two ways, each with its band, so that only bands that lie
+// apart show one of them wrong: a motor gives no more than the plate's efficiency of
+// what it takes, or, where that was not read, than all of it.
+func EfficiencyVerdict(s *record.Side, taken, given Answer[unit.Power]) Verdict {
+	v := Verdict{Level: Unjudged, Rule: RuleEfficiency, Method: "phase.power.shaft", Wanted: append(taken.open(), given.open()...)}
+	if !taken.Known() || !given.Known() || taken.High() <= 0 {
+		return v
+	}
+	most := Answer[unit.Ratio]{Value: 1, Steps: Steps{done: true}}
+	if known(&s.Efficiency) {
+		most = Read("η", FromPlate, &s.Efficiency)
+	}
+	if !most.Known() {
+		v.Wanted = most.open()
+		return v
+	}
+	least := float64(given.Low() / taken.High())
+	v.Level, v.Value, v.Limit = Within, Figure{&unit.Share, least}, Figure{&unit.Share, float64(most.Value)}
+	if least > float64(most.High())*(1+slack) {
+		v.Level = Watch
+	}
+	return v
+}
+
 // noSpeed stands where no speed is asked for.
 var noSpeed Answer[unit.Speed]
 

@@ -51,7 +51,7 @@ type Proof struct {
 	Headroom   Answer[unit.Ratio]
 	Roll       Roll
 
-	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfRotation Verdict
+	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfEfficiency, OfRotation Verdict
 
 	Asks []Verdict // what looks like another connection of the leads
 }
@@ -107,6 +107,7 @@ func (p *Proof) read(f *record.Fan) {
 		p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
 		p.Headroom = Headroom(p.Load, p.Derating)
 		p.OfHeadroom = HeadroomVerdict(p.Headroom)
+		p.OfEfficiency = EfficiencyVerdict(s, RealPower(f, s, r), ShaftPower(f, s, r))
 	}
 }
 
@@ -134,6 +135,9 @@ func (p *Proof) verdicts(f *record.Fan) []Verdict {
 		}
 		if p.Headroom.Known() {
 			all = append(all, p.OfHeadroom)
+		}
+		if p.OfEfficiency.Level == Watch {
+			all = append(all, p.OfEfficiency)
 		}
 	}
 	if p.New {

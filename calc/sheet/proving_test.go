@@ -429,3 +429,24 @@ func TestAnotherFrequency(t *testing.T) {
 		t.Errorf("of the side: %+v", p.OfFrequency)
 	}
 }
+
+// At plate amps this motor gives 2 hp, 1491 W. At 208 V and 6.6 A a power factor of 0.8
+// has it take 1902 W, 0.84 of which is more; one of 0.6 leaves 1427 W, less than it
+// gives.
+func TestPowerTakenAndGiven(t *testing.T) {
+	for _, c := range []struct {
+		factor, efficiency string
+		want               sheet.Level
+	}{{"0.8", "84 %", sheet.Within}, {"0.8", "", sheet.Within}, {"0.6", "84 %", sheet.Watch}, {"0.55", "", sheet.Watch}, {"0.66", "", sheet.Within}, {"0.66", "84 %", sheet.Watch}, {"", "84 %", sheet.Unjudged}} {
+		f := fan(t, motor+"&meter.clamp-accuracy=0%25&meter.clamp-digits=0A&meter.voltmeter-accuracy=0%25&meter.voltmeter-digits=0V")
+		set(t, f, "new.power-factor", c.factor, "new.efficiency", c.efficiency)
+		set(t, f, join(trial("t1", "volts", "208 V", "208 V", "208 V"), trial("t1", "amps", "6.6 A", "6.6 A", "6.6 A"))...)
+		p := sheet.Prove(f)
+		if p.OfEfficiency.Level != c.want {
+			t.Errorf("power factor %s, efficiency %s: %+v", c.factor, c.efficiency, p.OfEfficiency)
+		}
+		if said := p.Worst.Rule == sheet.RuleEfficiency; said != (c.want == sheet.Watch) {
+			t.Errorf("power factor %s, efficiency %s: the worst is %+v", c.factor, c.efficiency, p.Worst)
+		}
+	}
+}

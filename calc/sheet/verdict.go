@@ -80,6 +80,7 @@ const (
 	RuleDoubleAmps    Rule = "double-amps"
 	RuleHalfAmps      Rule = "half-amps"
 	RuleHeadroom      Rule = "headroom"
+	RuleEfficiency    Rule = "efficiency"
 	RuleRotation      Rule = "rotation"
 	RuleRotationLeads Rule = "rotation-leads"
 	RuleOverloadDial  Rule = "overload-dial"

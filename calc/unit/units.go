@@ -118,6 +118,7 @@ var (
 	Airflow     = Scale{cfm, m3h}
 	AirPressure = Scale{inwg, pascal}
 	Shaft       = Scale{hp, kilowatt}
+	Input       = Scale{kilowatt, kilowatt} // electrical power: kW beside kVA everywhere
 	Pull        = Scale{lbf, newton}
 	Potential   = Scale{volt, volt}
 	Amperage    = Scale{ampere, ampere}
