@@ -194,7 +194,7 @@ var english = map[string]string{
 	"limit.sheaveTooSmall": "No diameter is left.", "limit.notTabulated": "The table has no such row.", "limit.oddPoles": "Poles come in pairs.",
 	"limit.aboveSynchronous": "Faster than its field: no induction motor is.", "limit.slipTooLarge": "No usual motor has this speed at 60 or 50 Hz.", "limit.stalled": "The load would stall it.",
 	"limit.belowNoLoad": "Less than the no-load amps.", "limit.noLoadTooLarge": "No-load amps must be under the plate amps.", "limit.notAllowed": "The code's table does not allow this.",
-	"limit.lostPhase": "These legs tell a lost phase: no load follows from them.", "limit.tooUnbalanced": "Too unbalanced to run a motor.", "limit.noTriangle": "These three can't belong together: the largest is more than the other two.",
+	"limit.lostPhase": "These legs tell a lost phase: no load follows from them.", "limit.allZero": "All three read zero: it is off, or the meter reads nothing. That proves nothing dead.", "limit.tooUnbalanced": "Too unbalanced to run a motor.", "limit.noTriangle": "These three can't belong together: the largest is more than the other two.",
 	"limit.tooCoarse": "The reading's error is as large as the reading.", "limit.notThree": "A lead roll has three positions.",
 	"echo.either": "Read as {read}.", "echo.other": "{read}?", "echo.read": "Read as {read}.",
 

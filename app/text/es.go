@@ -195,7 +195,7 @@ var spanish = map[string]string{
 	"limit.sheaveTooSmall": "No queda diámetro.", "limit.notTabulated": "La tabla no tiene ese renglón.", "limit.oddPoles": "Los polos van en pares.",
 	"limit.aboveSynchronous": "Más rápido que su campo: ningún motor de inducción lo es.", "limit.slipTooLarge": "Ningún motor usual tiene esta velocidad a 60 o 50 Hz.", "limit.stalled": "La carga lo frenaría.",
 	"limit.belowNoLoad": "Menos que el amperaje en vacío.", "limit.noLoadTooLarge": "El amperaje en vacío debe ser menor que el de placa.", "limit.notAllowed": "La tabla del código no lo permite.",
-	"limit.lostPhase": "Estas líneas muestran una fase perdida: de ellas no sale ninguna carga.", "limit.tooUnbalanced": "Demasiado desbalance para trabajar un motor.", "limit.noTriangle": "Estas tres no pueden ir juntas: la mayor pasa de las otras dos.",
+	"limit.lostPhase": "Estas líneas muestran una fase perdida: de ellas no sale ninguna carga.", "limit.allZero": "Las tres dan cero: está apagado, o el medidor no lee nada. Eso no prueba que no haya voltaje.", "limit.tooUnbalanced": "Demasiado desbalance para trabajar un motor.", "limit.noTriangle": "Estas tres no pueden ir juntas: la mayor pasa de las otras dos.",
 	"limit.tooCoarse": "El error de la lectura es tan grande como la lectura.", "limit.notThree": "Correr las puntas tiene tres posiciones.",
 	"echo.either": "Leído como {read}.", "echo.other": "¿{read}?", "echo.read": "Leído como {read}.",
 

@@ -50,6 +50,7 @@ const (
 	NoLoadTooLarge   Rule = "noLoadTooLarge"   // no-load current not under full-load current
 	NotAllowed       Rule = "notAllowed"       // the code has no rate because the use is not permitted
 	LostPhase        Rule = "lostPhase"        // legs that tell a lost phase tell no load
+	AllZero          Rule = "allZero"          // three readings of nothing: no unbalance, and no proof of anything
 	TooUnbalanced    Rule = "tooUnbalanced"    // a motor is not to be run on such a supply
 	NoTriangle       Rule = "noTriangle"       // no three phasors that close have these magnitudes
 	NotThree         Rule = "notThree"         // a lead roll has three positions

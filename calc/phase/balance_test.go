@@ -246,7 +246,7 @@ func TestSequenceFactorIsTheComponents(t *testing.T) {
 	_, err := phase.SequenceFactor[unit.Voltage](100, 49.9, 50)
 	check.Broken(t, "no triangle", err, "", limit.NoTriangle)
 	_, err = phase.SequenceFactor[unit.Voltage](0, 0, 0)
-	check.Broken(t, "dead", err, "", limit.NotPositive)
+	check.Broken(t, "dead", err, "", limit.AllZero)
 }
 
 func TestTriangleCheck(t *testing.T) {

@@ -82,7 +82,7 @@ func bound[Q unit.Voltage | unit.Current](a, b, c Q, m Meter[Q]) (three, error) 
 	}
 	largest := max(a, b, c)
 	if largest == 0 {
-		return three{}, limit.Break("", limit.NotPositive)
+		return three{}, limit.Break("", limit.AllZero)
 	}
 	m.Floor /= largest
 	if _, err := limit.Result(m.Floor * 2); err != nil {

@@ -33,7 +33,7 @@ func Unbalance[Q unit.Voltage | unit.Current](a, b, c Q) (unit.Ratio, error) {
 	}
 	average := float64(a)/3 + float64(b)/3 + float64(c)/3
 	if average <= 0 {
-		return 0, limit.Break("", limit.NotPositive)
+		return 0, limit.Break("", limit.AllZero)
 	}
 	farthest := max(math.Abs(float64(a)-average), math.Abs(float64(b)-average), math.Abs(float64(c)-average))
 	return limit.Result(unit.Ratio(farthest / average))

@@ -40,7 +40,7 @@ func TestUnbalance(t *testing.T) {
 		t.Errorf("ten times the current: %v after %v, %v", k, amps, err)
 	}
 	_, err = phase.Unbalance[unit.Current](0, 0, 0)
-	check.Broken(t, "dead", err, "", limit.NotPositive)
+	check.Broken(t, "dead", err, "", limit.AllZero)
 	_, err = phase.Unbalance[unit.Voltage](480, -480, 480)
 	check.Broken(t, "negative", err, "b", limit.Negative)
 }

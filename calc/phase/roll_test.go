@@ -188,7 +188,7 @@ func TestRollFaults(t *testing.T) {
 	at := roll([3]float64{}, [3]float64{}, even, exact)
 	at[1] = phase.Position{}
 	_, err := phase.ClassifyRoll(at, phase.UsualClamp)
-	check.Broken(t, "dead position", err, "positions", limit.NotPositive)
+	check.Broken(t, "dead position", err, "positions", limit.AllZero)
 	at[1] = phase.Position{L1: 1, L2: -1, L3: 1}
 	_, err = phase.ClassifyRoll(at, phase.UsualClamp)
 	check.Broken(t, "below zero", err, "positions", limit.Negative)

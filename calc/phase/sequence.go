@@ -20,7 +20,7 @@ func SequenceFactor[Q unit.Voltage | unit.Current](ab, bc, ca Q) (unit.Ratio, er
 	}
 	largest := max(ab, bc, ca)
 	if largest == 0 {
-		return 0, limit.Break("", limit.NotPositive)
+		return 0, limit.Break("", limit.AllZero)
 	}
 	x, y, z := float64(ab/largest), float64(bc/largest), float64(ca/largest)
 	const slack = 1e-9
