@@ -216,3 +216,10 @@ var scales = map[string]unit.Scale{
 	"linear mass": unit.BeltMass, "apparent power": unit.Apparent, "angle": unit.Arc, "ratio": unit.Factor, "turns": unit.TurnCount,
 	"area": unit.Section, "volume": unit.Capacity, "temperature difference": unit.Warming, "mass": unit.Weight,
 }
+
+// ofSpeed says which speed of a two-speed motor all figures are for.
+func (b *bench) ofSpeed() app.UI {
+	return app.Div().Body(app.If(b.Fan.Supply.Value() == record.TwoSpeed, func() app.UI {
+		return app.P().Class("notice").Text(b.T("two-speed"))
+	}))
+}

@@ -34,6 +34,7 @@ func (p *Belt) Render() app.UI {
 		return app.Div().Class("belt").Body(
 			v.headline(),
 			v.below(),
+			b.ofSpeed(),
 			app.Div().Class("columns").Body(
 				app.Div().Class("answers").Body(v.press(), v.drawing(), v.which(fits), v.align()),
 				app.Div().Class("inputs").Body(

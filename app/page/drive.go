@@ -31,6 +31,7 @@ func (p *Drive) Render() app.UI {
 		return app.Div().Class("drive").Body(
 			v.headline(),
 			v.below(),
+			b.ofSpeed(),
 			app.Div().Class("columns").Body(
 				app.Div().Class("answers").Body(v.compare(), v.turns(), v.sheaves()),
 				app.Div().Class("inputs").Body(

@@ -165,3 +165,22 @@ func TestALegBelowZero(t *testing.T) {
 		}
 	}
 }
+
+// A two-speed motor's other speed is not what the figures are for.
+func TestTwoSpeedsAreSaidToBeTwo(t *testing.T) {
+	for name, draw := range map[string]func() app.Composer{
+		"drive":   func() app.Composer { return NewDrive() },
+		"belt":    func() app.Composer { return NewBelt() },
+		"airflow": func() app.Composer { return NewAirflow() },
+	} {
+		for supply, want := range map[string]bool{"two-speed": true, "three-phase": false} {
+			before := shared
+			t.Cleanup(func() { shared = before })
+			shared = newBench(store.Memory(), "en-US")
+			shared.Follow("supply=" + supply)
+			if got := strings.Contains(whole(t, draw()), shared.T("two-speed")); got != want {
+				t.Errorf("%s, %s: it is said: %v", name, supply, got)
+			}
+		}
+	}
+}

@@ -174,6 +174,7 @@ var english = map[string]string{
 	"rule.sheaves-swapped": "Sheaves", "rule.sheaves-swapped.watch": "The fan sheave ({value}) is smaller than the motor sheave ({limit}): the fan would outrun its motor. Are they swapped?",
 	"rule.belt-number": "Belt number", "rule.belt-number.watch": "The number on the belt stands for {limit}, sheaves and centers give {value}: one of them is wrong. (This only catches blunders.)",
 	"supply.single-phase": "The amps of a single-phase motor do not tell its load.", "supply.drive": "Amps and service factor: a drive's output tells no load, and the factor does not apply.",
+	"two-speed":        "All figures are for the speed whose plate is entered. The other speed is not covered.",
 	"supply.two-speed": "Enter the plate values of the speed in use, and prove rotation at each.",
 	"sheave.two":       "A sheave with two grooves: open both alike.",
 	"link.long":        "This record is too long for a link.",

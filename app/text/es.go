@@ -175,6 +175,7 @@ var spanish = map[string]string{
 	"rule.sheaves-swapped": "Poleas", "rule.sheaves-swapped.watch": "La polea del ventilador ({value}) es menor que la polea motriz ({limit}): el ventilador giraría más rápido que su motor. ¿Están cambiadas?",
 	"rule.belt-number": "Número de banda", "rule.belt-number.watch": "El número en la banda indica {limit}; poleas y centros dan {value}: uno está mal. (Esto solo detecta errores grandes.)",
 	"supply.single-phase": "El amperaje de un motor monofásico no dice su carga.", "supply.drive": "Amperaje y factor de servicio: la salida de un variador no dice la carga, y el factor no vale.",
+	"two-speed":        "Todas las cifras son de la velocidad cuya placa está anotada. La otra velocidad no está cubierta.",
 	"supply.two-speed": "Anote los valores de placa de la velocidad en uso, y compruebe el giro en cada una.",
 	"sheave.two":       "Polea de dos ranuras: abra las dos igual.",
 	"link.long":        "Este registro es demasiado largo para un enlace.",
