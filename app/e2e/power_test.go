@@ -88,6 +88,23 @@ func TestBadReadings(t *testing.T) {
 	tab.AwaitNoValue("amps.unbalance")
 	tab.Type("trial.t1.amps-3", "0")
 	tab.AwaitText(plate, "Stop: lost phase on leg 3.")
+	tab.Type("trial.t1.amps-3", "0.9")
+	tab.AwaitText(plate, "Stop: leg 3 is open, or nearly.")
 	tab.Type("trial.t1.amps-3", "5.5")
 	tab.AwaitText(plate, "Within: amps 1.8 % apart")
+}
+
+// A link may bring other leads under a proof of rotation: it is asked for once more,
+// and one tap on what was chosen gives it.
+func TestAProofArrivesWithOtherLeads(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.Open("/power/" + exampleMotor + "&supply=three-phase&new.rotation=marked&new.leads=2-1-3&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V")
+	const plate = `output[name="power.next"]`
+	tab.AwaitText(plate, "Next: prove rotation.")
+	tab.AwaitText(".below", "Leads exchanged since it was bumped")
+	tab.Click(`button[name="to power new.rotation"]`)
+	tab.take("new.rotation", "marked")
+	tab.AwaitText(plate, "Next: read amps on all three legs")
+	tab.Reload()
+	tab.AwaitText(plate, "Next: read amps on all three legs")
 }

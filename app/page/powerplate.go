@@ -145,6 +145,9 @@ func (v *powerView) below() app.UI {
 	case sheet.StepExchange:
 		say("swap." + string(sheet.Reversal(v.Fan)))
 	case sheet.StepRotation:
+		if p.OfRotation.Rule == sheet.RuleRotationLeads {
+			body = append(body, v.verdict("rotation.stale", p.OfRotation).UI())
+		}
 		say("power.bump")
 	case sheet.StepRoll:
 		say("roll.how")

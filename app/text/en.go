@@ -389,7 +389,7 @@ var english = map[string]string{
 	"rule.system-volts": "System volts", "rule.system-volts.within": "{value} is usual at a motor on {limit}.", "rule.system-volts.watch": "{value} is outside what a system of {limit} should bring to a motor.",
 	"rule.plate-system": "Plate on this system", "rule.plate-system.within": "A plate of {value} is made for {limit}.", "rule.plate-system.watch": "A plate of {value} on {limit} has next to no room for a drop on the way: ask for a motor marked for it.", "rule.plate-system.stop": "A plate of {value} does not go on {limit}.",
 	"rule.line-frequency": "Frequency", "rule.line-frequency.within": "{value} on a plate of {limit}.", "rule.line-frequency.watch": "{value} on a plate of {limit}: speed goes with it, the fan's power by the cube of speed, and the motor's own cooling too. Ask for a motor marked for it.",
-	"rule.volts-per-hertz": "Frequency", "rule.volts-per-hertz.stop": "{value} of the plate's volts per hertz, more than {limit}: the motor's iron saturates and it overheats, even idling.",
+	"rule.volts-per-hertz": "Frequency", "rule.volts-per-hertz.stop": "{value} of the plate's volts per hertz, more than {limit}: the motor's iron saturates and it overheats, even idling. Don't run it on this supply.",
 	"rule.double-volts": "Connection", "rule.double-volts.watch": "Near twice the plate's volts: are the leads connected for the lower voltage?",
 	"rule.half-volts": "Connection", "rule.half-volts.watch": "Near half the plate's volts: are the leads connected for the higher voltage?",
 	"rule.double-amps": "Connection", "rule.double-amps.watch": "Near twice the plate's amps: are they those of the other voltage, or the leads connected for it?",
