@@ -7,6 +7,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
+	"roofside/app/widget"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 )
@@ -181,6 +182,27 @@ func TestTwoSpeedsAreSaidToBeTwo(t *testing.T) {
 			if got := strings.Contains(whole(t, draw()), shared.T("two-speed")); got != want {
 				t.Errorf("%s, %s: it is said: %v", name, supply, got)
 			}
+		}
+	}
+}
+
+// What a verdict asks for, or is about, stands in a field of the page.
+func TestEveryWayOnPowerLeadsToAField(t *testing.T) {
+	const found = "supply=three-phase&old.amps-1=5A&old.amps-2=6A&old.amps-3=7A&old.volts-12=208V&old.volts-23=208V&old.volts-31=208V"
+	for _, state := range append(powerStates, found, found+"&old.motor-amps=6A", found+"&old.motor-amps=6A&old.motor-volts=208V&old.service-factor=1.15",
+		powerDemo+evenAmps+proven+"&new.overload-dial=5A", powerDemo+evenAmps+proven+"&new.power-factor=0.5", powerDemo+evenAmps+proven+"&new.motor-frequency=60Hz&trial.t1.frequency=50Hz") {
+		html := powerOf(t, state)
+		b := newBench(store.Memory(), "en-US")
+		b.Follow(strings.ReplaceAll(state, " ", "%20"))
+		v := powerView{b, sheet.Prove(b.Fan)}
+		all := append(append(v.p.Wanted, v.p.Worst.Wanted...), v.about(v.p.Worst)...)
+		for _, p := range all {
+			if key := b.keyOf(p); !strings.Contains(html, `id="`+widget.ID(key)+`"`) {
+				t.Errorf("%.60q: no field for %s", state, key)
+			}
+		}
+		if _, plate, _ := strings.Cut(html, "power.next"); len(v.about(v.p.Worst)) > 0 && v.p.Next == sheet.StepVerdict && !strings.Contains(plate[:strings.Index(plate, "</section>")], "to power "+b.keyOf(v.about(v.p.Worst)[0])) {
+			t.Errorf("%.60q: the plate leads elsewhere", state)
 		}
 	}
 }

@@ -54,7 +54,7 @@ func (v *powerView) readAt(prefix string) []string {
 // asFound shows what was read at the old fan, while that is judged.
 func (v *powerView) asFound() app.UI {
 	return v.section("amps", v.T("section.amps"), v.T("section.amps.sub"), func() app.UI {
-		return v.fields(append([]string{"old.motor-power", "old.motor-volts", "old.motor-amps", "old.no-load-amps"}, v.readAt("old.")...)...)
+		return v.fields(append([]string{"old.motor-power", "old.motor-volts", "old.motor-amps", "old.service-factor", "old.service-factor-amps", "old.no-load-amps"}, v.readAt("old.")...)...)
 	})
 }
 

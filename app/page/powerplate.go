@@ -63,6 +63,9 @@ func (v *powerView) foot() app.UI {
 		return v.way("roll", "roll-says", v.T("section.roll"))
 	default:
 		wanted := p.Wanted
+		if len(wanted) == 0 && p.Next == sheet.StepVerdict {
+			wanted = v.about(p.Worst)
+		}
 		if p.Fault != nil && p.Fault.Place != nil {
 			wanted = []record.Place{p.Fault.Place}
 		}
@@ -73,6 +76,22 @@ func (v *powerView) foot() app.UI {
 		return app.Ul().Class("wanted").Body(app.Li().Body(
 			widget.Button("to power "+key, v.T("section.electrical"), "to", v.guarded(func() { v.jump(key) }))))
 	}
+}
+
+// about lists where the value stands that a verdict is about, where it is no reading
+// of volts or amps.
+func (v *powerView) about(w sheet.Verdict) []record.Place {
+	switch w.Rule {
+	case sheet.RuleOverloadDial, sheet.RuleOverloadLow, sheet.RuleOverloadTrip:
+		return []record.Place{&v.Fan.New.Dial}
+	case sheet.RuleLineFrequency, sheet.RuleFlux:
+		if p := &v.p.VoltsAt.Frequency; v.p.New && p.State() == record.Known {
+			return []record.Place{p}
+		}
+	case sheet.RuleEfficiency:
+		return []record.Place{&v.p.Side.PowerFactor}
+	}
+	return nil
 }
 
 // way leads to a part of the page that is no field.

@@ -314,7 +314,7 @@ var english = map[string]string{
 	"caution.pry": "Never pry or roll a belt on: move the motor base toward the fan.",
 	// Power.
 	"tab.power": "Power", "home.power": "Volts, amps, rotation: in balance, and whose fault if not",
-	"power.title": "Power", "power.label": "The next step", "power.none": "No reading on the new fan yet.", "power.found": "Old fan, as found",
+	"power.title": "Power", "power.label": "The next step", "power.none": "No reading on the new fan yet.", "power.found": "As found",
 	"power.leg":     "Leg {n}",
 	"power.verdict": "{level}: {what}.", "power.within": "Within: amps {amps} apart, volts {volts}.", "power.within.one": "Within: {volts}, {amps}.",
 	"power.next.supply": "First: what feeds this motor?", "power.next.reading": "Next: start a reading. Volts come first.",

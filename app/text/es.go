@@ -316,7 +316,7 @@ var spanish = map[string]string{
 
 	// Power.
 	"tab.power": "Energía", "home.power": "Voltaje, amperaje y giro: en balance, o de quién es la falla",
-	"power.title": "Energía", "power.label": "Lo que sigue", "power.none": "Aún sin lectura en el nuevo.", "power.found": "Viejo, como estaba",
+	"power.title": "Energía", "power.label": "Lo que sigue", "power.none": "Aún sin lectura en el nuevo.", "power.found": "Como estaba",
 	"power.leg":     "Línea {n}",
 	"power.verdict": "{level}: {what}.", "power.within": "Dentro: desbalance {amps} en A, {volts} en V.", "power.within.one": "Dentro: {volts}, {amps}.",
 	"power.next.supply": "Primero: ¿qué alimenta este motor?", "power.next.reading": "Sigue: empiece una lectura. Primero el voltaje.",
