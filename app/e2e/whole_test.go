@@ -30,12 +30,20 @@ func unfold(tab *Tab, h hand, section string) {
 	}
 }
 
+// begins makes a name that ends in a space the beginning of one.
+func begins(name string) string {
+	if strings.HasSuffix(name, " ") {
+		return "^"
+	}
+	return ""
+}
+
 type thumb struct{ *Tab }
 
 func (h thumb) typeIn(key, text string) { h.Type(key, text) }
 func (h thumb) take(key, word string)   { h.Tab.take(key, word) }
 func (h thumb) choose(key, word string) { h.Choose(key, word) }
-func (h thumb) press(button string)     { h.Click(fmt.Sprintf("button[name=%q]", button)) }
+func (h thumb) press(button string)     { h.Click(fmt.Sprintf("button[name%s=%q]", begins(button), button)) }
 func (h thumb) visit(route string) {
 	h.Click(fmt.Sprintf(".tabs a[href=%q]", route))
 	h.Await(fmt.Sprintf(`location.pathname === %q`, route))
@@ -61,7 +69,7 @@ func (h keyboard) choose(key, word string) {
 }
 
 func (h keyboard) press(button string) {
-	h.reach(fmt.Sprintf("at.name === %q", button))
+	h.reach(fmt.Sprintf("at.matches('button[name%s=%q]')", begins(button), button))
 	h.Keys(kb.Enter)
 }
 
@@ -111,10 +119,10 @@ var wholeJob = []step{
 	{"/power/", "rotation", [][2]string{{"new.rotation", "=marked"}}},
 	{"/belt/", "", [][2]string{{"add tension", "!"}, {"trial.t1.belt-age", "=used"}, {"trial.t1.belt-force", "1.8"}}},
 	{"/belt/", "align", [][2]string{{"trial.t1.alignment-gap", "1/32"}}},
-	{"/power/", "reading t1", [][2]string{{"trial.t1.amps-1", "5.6"}, {"trial.t1.amps-2", "5.7"}, {"trial.t1.amps-3", "5.5"}}},
+	{"/power/", "readings", [][2]string{{"trial.t1.amps-1", "5.6"}, {"trial.t1.amps-2", "5.7"}, {"trial.t1.amps-3", "5.5"}}},
 	{"/drive/", "reading t1", [][2]string{{"trial.t1.speed", "717"}, {"trial.t1.accepted", "=yes"}}},
 	{"/airflow/", "hood", [][2]string{{"hood.airflow", "3200"}}},
-	{"/record/", "closing", [][2]string{{"handover.by", "N. N."}}},
+	{"/record/", "closing", [][2]string{{"handover.by", "N. N."}, {"offer handover.on ", "!"}, {"offer handover.belt-due ", "!"}}},
 }
 
 // plain leaves out how a number was typed: a page writes 15 3/4 as 15-3/4.

@@ -84,14 +84,20 @@ func (v *powerView) reading() app.UI {
 }
 
 // add starts a reading on the sheave's setting as it is, and leads to a field of it.
+// The first is on the one that was ordered, as on Drive and Belt: what one setting
+// gives belongs into one reading.
 func (v *powerView) add(field string, before func()) {
-	now := sheet.NowTurns(v.Fan)
+	now, first := sheet.NowTurns(v.Fan), len(v.Fan.Trials) == 0
+	to, ordered := ordered(v.Fan)
 	v.Do("", func() {
 		if before != nil {
 			before()
 		}
 		t := v.startTrial()
-		if now.Known() {
+		switch {
+		case first && ordered:
+			v.must(orderedAt(t, to))
+		case now.Known():
 			v.must(record.Step(&t.Turns, now.Value))
 		}
 		v.open["readings"] = true

@@ -36,15 +36,13 @@ func (v *driveView) addReading() {
 // the turns are left to be typed: a wrong guess would set the whole table.
 // The table is made anew: a handler may be older than what was typed since.
 func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(*record.Trial)) {
-	m, _ := sheet.NextMove(b.Fan, sheet.TurnsTable(b.Fan))
-	ordered := m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension
+	to, ordered := ordered(b.Fan)
 	b.Do("", func() {
 		t := lastTrial(b.Fan)
-		if t == nil || has(t) || ordered && (t.Turns.State() != record.Known || t.Turns.Value() != m.To) {
+		if t == nil || has(t) || ordered && (t.Turns.State() != record.Known || t.Turns.Value() != to) {
 			t = b.startTrial()
 			if ordered {
-				b.must(record.Step(&t.Turns, m.To))
-				t.Turns.SetBasis(record.Computed) // until something is read at it, nothing says that it was set
+				b.must(orderedAt(t, to))
 			}
 		}
 		if more != nil {
@@ -53,6 +51,23 @@ func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(
 		b.open["readings"], b.open["reading "+t.ID] = true, true
 		b.focus(widget.ID("trial." + t.ID + "." + field))
 	})
+}
+
+// ordered returns the setting that the plate of Drive orders, where it orders one.
+func ordered(f *record.Fan) (to unit.Turns, ok bool) {
+	if f.Supply.Value() == record.Direct {
+		return 0, false
+	}
+	m, _ := sheet.NextMove(f, sheet.TurnsTable(f))
+	return m.To, m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay || m.Do == sheet.DoTension
+}
+
+// orderedAt sets a reading at a setting that was ordered: until something is read at
+// it, nothing says that it was set.
+func orderedAt(t *record.Trial, to unit.Turns) error {
+	err := record.Step(&t.Turns, to)
+	t.Turns.SetBasis(record.Computed)
+	return err
 }
 
 // lastTrial returns the latest trial, or nil.

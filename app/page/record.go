@@ -1,6 +1,8 @@
 package page
 
 import (
+	"time"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -148,13 +150,34 @@ func (v *recordView) openPart(item string) {
 
 func itemID(name string) string { return "check-" + name }
 
-// closing asks what closes the record.
+// closing asks what closes the record. Days that are known are offered, not typed.
 func (v *recordView) closing() app.UI {
-	return v.section("closing", v.T("section.closing"), v.Fan.Handover.By.Text(), func() app.UI {
+	h := &v.Fan.Handover
+	return v.section("closing", v.T("section.closing"), h.By.Text(), func() app.UI {
 		keys := []string{"name", "handover.by", "handover.on"}
 		if v.driven {
 			keys = append(keys, "handover.belt-due")
 		}
-		return v.fields(append(keys, "handover.notes")...)
+		var due time.Time
+		if t := lastTrial(v.Fan); t != nil && v.driven {
+			due, _ = sheet.LookAgain(t)
+		}
+		offer := func(key, label string, day time.Time) app.UI {
+			text := day.Format(time.DateOnly)
+			return widget.Button("offer "+key+" "+text, label, "", v.guarded(func() {
+				v.Do(key, func() { v.must(v.place(key).Set(text)) })
+				v.Reload()
+			}))
+		}
+		return app.Div().Body(
+			v.fields(keys...),
+			app.Div().Class("row").Body(
+				app.If(h.On.State() != record.Known, func() app.UI { return offer("handover.on", v.T("record.today"), time.Now()) }),
+				app.If(h.BeltDue.State() != record.Known && !due.IsZero(), func() app.UI {
+					return offer("handover.belt-due", v.T("record.due", "date", due.Format(time.DateOnly)), due)
+				}),
+			),
+			v.fields("handover.notes"),
+		)
 	})
 }
