@@ -14,11 +14,11 @@ import (
 func (v *beltView) align() app.UI {
 	f := v.Fan
 	most, aim := sheet.AlignmentGap(v.set.Run)
-	verdict, read, summary := sheet.Verdict{}, false, ""
+	summary := ""
 	gap := sheet.Answer[unit.Length]{}
-	if t := lastTrial(f); t != nil && t.Belt.Gap.State() != record.Unknown {
-		gap, read = sheet.Read("x", sheet.FromTrial, &t.Belt.Gap), true
-		verdict = sheet.AlignmentVerdict(t, sheet.RunAt(f, sheet.TrialTurns(t), &t.Reading))
+	read, verdict := sheet.AlignmentNow(f)
+	if read != nil {
+		gap = sheet.Read("x", sheet.FromTrial, &read.Belt.Gap)
 		summary = v.T("level." + string(levels[verdict.Level]))
 	} else if aim.Known() {
 		summary = v.T("belt.aim", "gap", v.size(aim.Value))
@@ -32,7 +32,7 @@ func (v *beltView) align() app.UI {
 		if shift := sheet.BeltShift(f, v.set.Turns); shift.Known() && shift.Value != 0 && f.New.Sheave.Value() != record.Fixed {
 			list = append(list, answer(v.bench, shown{name: "align.shift", scale: &unit.Shop, apart: v.T("belt.shift", "at", v.at(v.set.Run))}, shift))
 		}
-		if read {
+		if read != nil {
 			list = append(list, answer(v.bench, shown{name: "align.gap", scale: &unit.Shop, verdict: &verdict}, gap))
 		}
 		return app.Div().Class("list").Body(list...)

@@ -25,10 +25,9 @@ func (p *Belt) Render() app.UI {
 		}
 		v := newBeltView(b)
 		clear(b.blamed)
-		fits := sheet.Fits(b.Fan, v.set.Run)
 		blame(b, v.set.Motor, v.set.Fan, v.set.Center, v.set.Span, sheet.LengthFor(b.Fan, v.set.Run))
 		blame(b, v.set.Edges("").Least, v.taut.Force)
-		for _, x := range fits {
+		for _, x := range v.fits {
 			blame(b, x.Length, x.Center, x.Toward, x.Away)
 		}
 		return app.Div().Class("belt").Body(
@@ -36,7 +35,7 @@ func (p *Belt) Render() app.UI {
 			v.below(),
 			b.ofSpeed(),
 			app.Div().Class("columns").Body(
-				app.Div().Class("answers").Body(v.press(), v.drawing(), v.which(fits), v.align()),
+				app.Div().Class("answers").Body(v.press(), v.drawing(), v.which(), v.align()),
 				app.Div().Class("inputs").Body(
 					v.readings(), v.belt(), b.base(v.fromDrive(v.centers())), b.fresh(v.fromDrive(v.sheaves())), b.plate(), v.shaft(), b.amps(),
 					b.copyLink(p.route), b.cautions("lock", "belt", "pry", "code"),
@@ -51,8 +50,11 @@ func (p *Belt) Render() app.UI {
 type beltView struct {
 	*bench
 	t    sheet.Table
+	move sheet.Move // of the sheave
 	set  sheet.Tension
-	last *record.Trial // the latest trial, if a belt was read at it
+	fits []sheet.Fit
+	bars []sheet.Verdict // what stands against running it
+	last *record.Trial   // the latest trial, if a belt was read at it
 	read sheet.Tension
 	taut sheet.Tautness
 }
@@ -60,8 +62,11 @@ type beltView struct {
 func newBeltView(b *bench) beltView {
 	f := b.Fan
 	v := beltView{bench: b, t: sheet.TurnsTable(f)}
+	v.move, _ = sheet.NextMove(f, v.t)
 	run := sheet.RunAt(f, sheet.SetTurns(f, v.t), nil)
 	v.set = sheet.TensionAt(f, v.t.Basis, run, sheet.SetSpeed(f, v.t), b.RuleMark())
+	v.fits = sheet.Fits(f, v.set.Run)
+	v.bars = sheet.BeltBars(f, v.move, v.set.Run, v.fits)
 	if t := lastTrial(f); t != nil && sheet.HasTension(t) && !v.moving() {
 		v.last = t
 		v.read = v.tensionOf(v.last)
@@ -71,10 +76,7 @@ func newBeltView(b *bench) beltView {
 }
 
 // moving tells whether the sheave is to be moved before the belt is tensioned.
-func (v *beltView) moving() bool {
-	m, _ := sheet.NextMove(v.Fan, v.t)
-	return m.Do == sheet.DoOpen || m.Do == sheet.DoClose
-}
+func (v *beltView) moving() bool { return v.move.Do == sheet.DoOpen || v.move.Do == sheet.DoClose }
 
 // tensionOf answers with what the belt should take at a trial.
 func (v *beltView) tensionOf(t *record.Trial) sheet.Tension {

@@ -11,14 +11,14 @@ import (
 )
 
 // which shows the belts to choose from, each with what it asks of the motor base.
-func (v *beltView) which(fits []sheet.Fit) app.UI {
-	return v.section("which", v.T("belt.which"), v.chosen(fits), func() app.UI {
+func (v *beltView) which() app.UI {
+	return v.section("which", v.T("belt.which"), v.chosen(), func() app.UI {
 		var list []app.UI
 		if r := v.set.Run; r.Motor.Known() && r.Fan.Known() {
 			list = append(list, app.P().Class("field-note").Text(v.chosenFor(r)))
 		}
 		list = append(list, answer(v.bench, shown{name: "set.belt-length", scale: &unit.Shop}, sheet.LengthFor(v.Fan, v.set.Run)))
-		for _, x := range fits {
+		for _, x := range v.fits {
 			list = append(list, v.fit(x))
 		}
 		return app.Div().Class("list").Body(append(list, v.leftOpen()...)...)
@@ -26,8 +26,8 @@ func (v *beltView) which(fits []sheet.Fit) app.UI {
 }
 
 // chosen says of the belt entered how it stands, while the section is closed.
-func (v *beltView) chosen(fits []sheet.Fit) string {
-	x := fits[0]
+func (v *beltView) chosen() string {
+	x := v.fits[0]
 	if x.Role != sheet.Fitted || x.Name == "" {
 		return ""
 	}

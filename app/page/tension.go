@@ -18,7 +18,9 @@ func (v *beltView) headline() app.UI {
 	if gives != "" {
 		body = append(body, app.P().Class("gives").Text(gives))
 	}
-	if v.last != nil {
+	if bar, barred := sheet.Barred(v.bars); barred {
+		body = append(body, v.brief("tension", bar).UI())
+	} else if v.last != nil {
 		body = append(body, v.brief("tension", v.taut.Verdict).UI())
 	}
 	if len(wanted) > 0 {
@@ -39,8 +41,25 @@ func machine[Q unit.Quantity](name string, a sheet.Answer[Q]) app.UI {
 	return o.Body(app.Data().Value(exact(k.Data.Of(float64(a.Value)))).Attr("data-unit", k.Data.Symbol))
 }
 
-// order words the next move: press, or move the motor base, or leave it.
+// order words the next move: what bars the belt, or press, or move the motor base, or
+// leave it.
 func (v *beltView) order() (words, gives string, wanted []record.Place) {
+	words, gives, wanted = v.tensioned()
+	bar, barred := sheet.Barred(v.bars)
+	if !barred {
+		return words, gives, wanted
+	}
+	if v.last == nil {
+		gives = ""
+	}
+	if own := "belt.halt." + string(bar.Rule); v.words.Has(own) {
+		return v.T(own), gives, nil
+	}
+	return v.T("power.verdict", "level", v.T("level."+string(levels[bar.Level])), "what", lowerFirst(v.T("rule."+string(bar.Rule)))), gives, nil
+}
+
+// tensioned words what the belt's tension asks for next.
+func (v *beltView) tensioned() (words, gives string, wanted []record.Place) {
 	t, age := v.set, record.NewBelt
 	if v.last != nil {
 		t, age = v.read, v.last.Belt.Age.Value()
@@ -111,15 +130,15 @@ func (v *beltView) under(t sheet.Tension, age record.BeltAge) string {
 // the sheave and the motor base need first, and what comes after.
 func (v *beltView) below() app.UI {
 	var body []app.UI
+	for i, a := range v.bars {
+		body = append(body, v.verdict("bar."+exact(float64(i)), a).UI())
+	}
 	if v.last != nil {
 		body = append(body, v.verdict("tension-why", v.taut.Verdict).UI())
 	}
-	for i, a := range sheet.Alarms(v.Fan) {
-		body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
-	}
 	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
-	if m, _ := sheet.NextMove(v.Fan, v.t); v.moving() {
-		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(m, nil)))
+	if v.moving() {
+		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(v.move, nil)))
 		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" {
 			body, never = append(body, app.P().Class("follow").Text(s)), ""
 		}
@@ -128,12 +147,16 @@ func (v *beltView) below() app.UI {
 		app.Div().Body(body...),
 		widget.Button("add tension", v.T("belt.add"), "primary wide", v.guarded(v.addBeltReading)),
 		app.P().Class("field-note").Text(never),
-		v.then(),
+		app.Div().Body(v.then()),
 	)
 }
 
-// then is what comes after a belt was set, with the date to come back.
+// then is what comes after a belt was set, with the date to come back; nothing while
+// it must not be run.
 func (v *beltView) then() app.UI {
+	if _, barred := sheet.Barred(v.bars); barred {
+		return app.Div()
+	}
 	when := v.T("belt.back")
 	if t := lastTrial(v.Fan); t != nil {
 		if at, ok := sheet.LookAgain(t); ok {

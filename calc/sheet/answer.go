@@ -115,6 +115,12 @@ var errGarbled = errors.New("not a value")
 // Garbled tells whether a fault is text that is no value.
 func (f *Fault) Garbled() bool { return f != nil && errors.Is(f.Err, errGarbled) }
 
+// breaks tells whether a fault is that of a formula's rule.
+func (f *Fault) breaks(rule limit.Rule) bool {
+	var e *limit.Error
+	return f != nil && errors.As(f.Err, &e) && e.Rule == rule
+}
+
 // Want asks for the value of a place, under the symbol it has in the formula.
 func Want[Q unit.Quantity](a *Ask, symbol string, e *record.Entry[Q]) Given[Q] {
 	t := &Term{Symbol: symbol, Kind: e.Kind(), Place: e}

@@ -5,6 +5,7 @@ import (
 
 	"roofside/calc/belt"
 	"roofside/calc/drive"
+	"roofside/calc/limit"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -37,19 +38,19 @@ type Fit struct {
 // the length that the run's setting asks for. While that isn't known, one without
 // a name says what is wanted.
 func Fits(f *record.Fan, r Run) []Fit {
-	s := &f.New
+	s, needed := &f.New, LengthFor(f, r)
 	var all []Fit
 	if known(&s.BeltNumber) {
 		section, number, _ := parseBelt(s.BeltNumber.Text())
-		all = append(all, fit(f, r, Fitted, section, number, NumberedLength(s)))
+		all = append(all, fit(s, r, needed, Fitted, section, number, NumberedLength(s)))
 	}
-	section, needed := drive.Section(s.Section.Value()), LengthFor(f, r)
+	section := drive.Section(s.Section.Value())
 	shorter, longer := next(s, needed, false), next(s, needed, true)
 	if !shorter.Known() {
-		return append(all, fit(f, r, Nearest, section, 0, shorter))
+		return append(all, fit(s, r, needed, Nearest, section, 0, shorter))
 	}
 	add := func(role Role, number int, length Answer[unit.Length]) {
-		x := fit(f, r, role, section, number, length)
+		x := fit(s, r, needed, role, section, number, length)
 		for _, have := range all {
 			if have.Name == x.Name {
 				return
@@ -102,21 +103,55 @@ func numberOf(section drive.Section, length Answer[unit.Length]) int {
 	return size.Number
 }
 
-func fit(f *record.Fan, r Run, role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
-	s := &f.New
+// fit answers for one belt, on sheaves that a belt of the length here fits as they stand.
+func fit(s *record.Side, r Run, here Answer[unit.Length], role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
 	x := Fit{Role: role, Length: length, Center: r.centerOf(s, length)}
 	if length.Known() {
 		x.Name = string(section) + strconv.Itoa(number)
 	}
-	{
-		var a Ask
-		c, c0 := Use(&a, "C", x.Center), Want(&a, "C₀", &s.Center)
-		x.Move = Solve(&a, FromPlace, "belt.standard.center", nil, func() (unit.Length, error) { return c.V() - c0.V(), nil })
-	}
+	x.Move = moveTo(s, x.Center)
+	x.Toward, x.Away = travelLeft(s, x.Move)
 	need, err := belt.TravelAllowance(section, number)
+	if err != nil { // of no section, and so without a length
+		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
+		return x
+	}
+	switch {
+	case here.Fault != nil: // sheaves that can't stand so
+		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Fault: here.Fault}
+		return x
+	case x.Center.Fault.breaks(limit.BeltTooShort):
+		x.Verdict = Verdict{Level: Stop, Rule: RuleReach, Method: "belt.center"}
+		return x
+	}
+	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
+		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true}.hold(left, fixed(need, method))
+	}
+	install := least(RuleInstall, "belt.travel.allowance", Watch, x.Toward, need.Toward)
+	if install.Level == Watch && x.Toward.Low() <= 0 { // nothing is left that can be counted on
+		install.Level = Stop
+	}
+	x.Verdict = Worst([]Verdict{
+		least(RuleReach, "belt.travel.reach", Stop, x.Toward, 0), least(RuleReach, "belt.travel.reach", Stop, x.Away, 0),
+		install, least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
+	})
+	return x
+}
+
+// moveTo answers with how far the motor base goes from where the center distance was
+// measured to another; positive is away from the fan.
+func moveTo(s *record.Side, center Answer[unit.Length]) Answer[unit.Length] {
+	var a Ask
+	c, c0 := Use(&a, "C", center), Want(&a, "C₀", &s.Center)
+	return Solve(&a, FromPlace, "belt.standard.center", nil, func() (unit.Length, error) { return c.V() - c0.V(), nil })
+}
+
+// travelLeft answers with the base travel left each way after a move; below zero by as
+// much as the base falls short.
+func travelLeft(s *record.Side, move Answer[unit.Length]) (toward, away Answer[unit.Length]) {
 	left := func(toward bool) Answer[unit.Length] {
 		var a Ask
-		m, t, w := Use(&a, "ΔC", x.Move), Want(&a, "t₁", &s.TravelToward), Want(&a, "a₁", &s.TravelAway)
+		m, t, w := Use(&a, "ΔC", move), Want(&a, "t₁", &s.TravelToward), Want(&a, "a₁", &s.TravelAway)
 		if toward {
 			w.Band = 0
 		} else {
@@ -124,26 +159,14 @@ func fit(f *record.Fan, r Run, role Role, section drive.Section, number int, len
 		}
 		at := At{"toward": t.Term, "away": w.Term}
 		return Solve(&a, FromPlace, "belt.travel.reach", at, func() (unit.Length, error) {
-			b, err := belt.BaseReach(m.V(), max(t.V(), 0), max(w.V(), 0), need)
+			b, err := belt.BaseReach(m.V(), max(t.V(), 0), max(w.V(), 0), belt.Allowance{})
 			if toward {
 				return b.Toward, err
 			}
 			return b.Away, err
 		})
 	}
-	x.Toward, x.Away = left(true), left(false)
-	if err != nil { // of no section, and so without a length
-		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
-		return x
-	}
-	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
-		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true}.hold(left, fixed(need, method))
-	}
-	x.Verdict = Worst([]Verdict{
-		least(RuleReach, "belt.travel.reach", Stop, x.Toward, 0), least(RuleReach, "belt.travel.reach", Stop, x.Away, 0),
-		least(RuleInstall, "belt.travel.allowance", Watch, x.Toward, need.Toward), least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
-	})
-	return x
+	return left(true), left(false)
 }
 
 // LengthSpread returns how far belts of a fit's number may be from its length, by

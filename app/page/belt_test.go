@@ -1,0 +1,72 @@
+package page
+
+import (
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"roofside/app/store"
+)
+
+// beltOf draws the page from a link, with its sections open or all folded.
+func beltOf(t *testing.T, link string, open bool) *html.Node {
+	t.Helper()
+	before := shared
+	t.Cleanup(func() { shared = before })
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow(strings.ReplaceAll(link, " ", "%20"))
+	if len(shared.Problems) > 0 {
+		t.Fatal(shared.Problems)
+	}
+	if open {
+		everything(shared)
+	}
+	n, err := html.Parse(strings.NewReader(whole(t, NewBelt())))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if shared.crash != "" {
+		t.Fatalf("drawing failed in %.60q: %s", link, shared.crash)
+	}
+	return n
+}
+
+// tautBelt is the example's belt, tensioned at 3 turns open: 48 Hz with the mass off
+// the card, within for a new belt.
+const tautBelt = demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-frequency=48Hz&new.belt-mass=0.105kg/m"
+
+// A stop in a folded section leads the plate, and the belt is not sent to run.
+func TestAStopLeadsTheBeltPlate(t *testing.T) {
+	away := func(link, far string) string {
+		return strings.ReplaceAll(link, "travel-away=1-1/4 in", "travel-away="+far)
+	}
+	unmoved := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in", "")
+	for _, c := range []struct{ name, link, says, level string }{
+		{"in order", tautBelt, "Within. Run it", "within"},
+		{"out of line", tautBelt + "&trial.t1.alignment-gap=1/4in", "Don't run it: align the sheaves", "stop"},
+		{"out of line, read before", tautBelt + "&trial.t1.alignment-gap=1/4in&trial.t2.turns=3turns&trial.t2.belt-age=new&trial.t2.belt-frequency=48Hz", "Don't run it: align the sheaves", "stop"},
+		{"base too short", away(tautBelt, "0in"), "Another belt: the motor base does not reach", "stop"},
+		{"groove too narrow", strings.ReplaceAll(tautBelt, "A50", "B50") + "&new.groove=standard", "too wide for its groove", "stop"},
+		{"lost phase", tautBelt + "&trial.t1.amps-1=0A&trial.t1.amps-2=9A&trial.t1.amps-3=9A", "Stop: lost phase", "stop"},
+		{"before any reading", demoFan, "Deflect 1/4 in at mid span", ""},
+		{"before any reading, the base too short", away(demoFan, "0in"), "Another belt: the motor base does not reach", "stop"},
+		{"before any reading, the wrong section", strings.ReplaceAll(demoFan, "A50", "3V500"), "narrow and classical don't mix", "stop"},
+		{"before any reading, too short to go around", strings.ReplaceAll(demoFan, "A50", "A10"), "Another belt: the motor base does not reach", "stop"},
+		{"a number far off, no travel known", strings.ReplaceAll(unmoved, "A50", "A80"), "don't agree: check both", "watch"},
+		{"a number far off, the base goes there", away(strings.ReplaceAll(demoFan, "A50", "A53"), "4in"), "Deflect", ""},
+	} {
+		n := beltOf(t, c.link, false)
+		if got := says(find(n, "output", "name", "tension")); !strings.Contains(got, c.says) {
+			t.Errorf("%s: the plate says %q", c.name, got)
+		}
+		v := find(n, "p", "data-of", "tension")
+		if (v == nil) != (c.level == "") || v != nil && !strings.Contains(attribute(v, "class"), c.level) {
+			t.Errorf("%s: the plate's verdict is %q", c.name, says(v))
+		}
+		run := strings.Contains(says(n), "Run a new belt") || strings.Contains(says(n), "Run it")
+		if barred := c.level == "stop" || c.level == "watch"; run == barred {
+			t.Errorf("%s: barred %v, sent to run %v", c.name, barred, run)
+		}
+	}
+}
