@@ -70,3 +70,23 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 		}
 	}
 }
+
+// plateSays returns the next move on the plate.
+func plateSays(t *testing.T, link string) string {
+	t.Helper()
+	return says(find(beltOf(t, link, false), "output", "name", "tension"))
+}
+
+// One reading that says nothing surely can still not be right with the other.
+func TestReadingsThatDisagree(t *testing.T) {
+	read := "&trial.t1.turns=3turns&trial.t1.belt-age=new&new.belt-mass=0.105kg/m&trial.t1.belt-deflection=1/4 in&trial.t1.belt-force="
+	for link, want := range map[string]string{
+		read + "1.2lbf&trial.t1.belt-frequency=48Hz": "Force and frequency disagree", // 2.2 lbf within a twelfth
+		read + "2.3lbf&trial.t1.belt-frequency=48Hz": "Within.",
+		read + "2.4lbf&trial.t1.belt-frequency=62Hz": "Force and frequency disagree", // 3.7 lbf, surely tight; the force says nothing surely
+	} {
+		if got := plateSays(t, demoFan+link); !strings.HasPrefix(got, want) {
+			t.Errorf("%s: %q", link, got)
+		}
+	}
+}

@@ -170,6 +170,8 @@ func (b *bench) unjudged(v sheet.Verdict) string {
 		missing = b.T("settled", "places", b.list(v.Wanted))
 	}
 	switch own := "rule." + string(v.Rule) + ".unjudged"; {
+	case v.Rule == sheet.RuleReadings:
+		return b.T(own, "force", b.figure(v.Value), "frequency", b.figure(v.Limit))
 	case v.Value.Scale != nil && v.Limit.Scale != nil:
 		return strings.TrimSpace(b.T("unjudged.close", "what", what, "value", b.figure(v.Value), "limit", b.figure(v.Limit)) + " " + missing)
 	case missing != "":

@@ -309,7 +309,7 @@ var english = map[string]string{
 	"rule.belt-tension": "Belt tension", "rule.belt-tension.within": "{value}: neither loose nor tight.", "rule.belt-tension.unjudged": "The reading's own error is wider than the room there is. Surer: the span's frequency, with the belt's mass off its maker's card.",
 	"rule.belt-loose": "Loose", "rule.belt-loose.watch": "{value}, under {limit}: it slips.",
 	"rule.belt-tight": "Tight", "rule.belt-tight.watch": "{value}, above {limit}: it loads bearings and belt.",
-	"rule.belt-readings": "Belt readings",
+	"rule.belt-readings": "Belt readings", "rule.belt-readings.unjudged": "{force} by force, {frequency} by frequency, at the same mark: one of them was misread, or the belt's mass is another.",
 	"rule.alignment":     "Alignment", "rule.alignment.within": "{value}, within the aim of {limit}.", "rule.alignment.watch": "{value}, past the aim of {limit}, still within ½°.", "rule.alignment.stop": "{value}, past {limit}: more than ½° out of line.",
 	"limit.tooDeep": "Pressed in too far to tell: about 1/64 of the span.", "limit.noSuchBelt": "No belt has this number. Write A50, BX42, 4L430 or 3V500.",
 	"place.belts": "Belts side by side", "place.belt-rating": "Rating of one belt, corrected for arc and length", "place.belt-listed-force": "Force listed for 1/64 of the span", "place.belt-mass": "Mass of the belt for its length",

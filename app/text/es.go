@@ -310,7 +310,7 @@ var spanish = map[string]string{
 	"rule.belt-tension": "Tensión de la banda", "rule.belt-tension.within": "{value}: ni floja ni muy tensa.", "rule.belt-tension.unjudged": "El error de la lectura es más ancho que el margen que hay. Más segura: la frecuencia del tramo, con la masa de la banda que da su ficha.",
 	"rule.belt-loose": "Floja", "rule.belt-loose.watch": "{value}, menos de {limit}: se desliza.",
 	"rule.belt-tight": "Muy tensa", "rule.belt-tight.watch": "{value}, arriba de {limit}: carga baleros y banda.",
-	"rule.belt-readings": "Lecturas de la banda",
+	"rule.belt-readings": "Lecturas de la banda", "rule.belt-readings.unjudged": "{force} por fuerza, {frequency} por frecuencia, en la misma marca: una se leyó mal, o la masa de la banda es otra.",
 	"rule.alignment":     "Alineación", "rule.alignment.within": "{value}, dentro de la meta de {limit}.", "rule.alignment.watch": "{value}, pasa de la meta de {limit}, aún dentro de ½°.", "rule.alignment.stop": "{value}, pasa de {limit}: más de ½° fuera de línea.",
 	"limit.tooDeep": "Se hundió demasiado para juzgar: hunda cerca de 1/64 del tramo.", "limit.noSuchBelt": "Ninguna banda tiene este número. Escriba A50, BX42, 4L430 o 3V500.",
 	"place.belts": "Bandas lado a lado", "place.belt-rating": "Capacidad de una banda, corregida por arco y longitud", "place.belt-listed-force": "Fuerza indicada para 1/64 del tramo", "place.belt-mass": "Masa de la banda por su longitud",

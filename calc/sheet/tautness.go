@@ -119,7 +119,7 @@ func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltA
 }
 
 // Taut answers with what the readings of a trial say together: what one of them
-// says surely, unless another surely says otherwise or is no value.
+// says surely, unless another can't be right with it or is no value.
 func (t Tension) Taut(trial *record.Trial) Tautness {
 	var all []Tautness
 	if known(&trial.Belt.Force) {
@@ -139,15 +139,25 @@ func (t Tension) Taut(trial *record.Trial) Tautness {
 	said := all[0]
 	for _, x := range all[1:] {
 		switch {
+		case said.contradicts(x):
+			said.Lean = LeanUnsaid
+			said.Verdict = Verdict{Level: Unjudged, Rule: RuleReadings, Method: "belt.verdict", Value: Figure{&unit.Pull, float64(said.Force.Value)}, Limit: Figure{&unit.Pull, float64(x.Force.Value)}}
 		case x.Verdict.Level == Unjudged:
 		case said.Verdict.Level == Unjudged:
 			said = x
-		case said.Lean != x.Lean:
-			said.Lean = LeanUnsaid
-			said.Verdict = Verdict{Level: Unjudged, Rule: RuleReadings, Method: "belt.verdict", Wanted: []record.Place{&trial.Belt.Force, &trial.Belt.Frequency}}
 		}
 	}
 	return said
+}
+
+// contradicts tells whether two readings can't both be right: they say different things
+// surely, or say one nothing surely, and their bands don't meet.
+func (x Tautness) contradicts(y Tautness) bool {
+	if x.Verdict.Level != Unjudged && y.Verdict.Level != Unjudged {
+		return x.Lean != y.Lean
+	}
+	tolerance := unit.Force(slack) * max(x.Force.High(), y.Force.High())
+	return x.Force.Known() && y.Force.Known() && (x.Force.High() < y.Force.Low()-tolerance || y.Force.High() < x.Force.Low()-tolerance)
 }
 
 // LookAgain returns when a belt in its first days is to be tensioned again, at the
