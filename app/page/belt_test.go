@@ -90,3 +90,28 @@ func TestReadingsThatDisagree(t *testing.T) {
 		}
 	}
 }
+
+// A base without travel left is not sent that way. With no number entered the belt lies
+// tight where it was measured, but for what the sheave's turns ask: from closed, open 3
+// turns, some 0.4 in away from the fan.
+func TestNoTravelIsLeftToTension(t *testing.T) {
+	read := func(force, toward, away string) string {
+		link := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in&new.belt-number=A50", "&new.travel-toward="+toward+"&new.travel-away="+away)
+		return link + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-deflection=1/4 in&trial.t1.belt-force=" + force
+	}
+	for _, c := range []struct{ force, toward, away, says string }{
+		{"1lbf", "1in", "2in", "Loose: move the motor base away"},
+		{"1lbf", "1in", "1/2in", "Loose, and no base travel to count on away from the fan: a shorter belt."},
+		{"1.9lbf", "1in", "1/2in", "Perhaps loose, and no base travel"},
+		{"5lbf", "1in", "1/2in", "Tight: move the motor base toward the fan"},
+	} {
+		if got := plateSays(t, read(c.force, c.toward, c.away)); !strings.HasPrefix(got, c.says) {
+			t.Errorf("%+v: %q", c, got)
+		}
+	}
+	fixed := "new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.center-distance=14in&new.section=A&new.motor-speed=1750rpm&new.motor-power=2hp&new.belts=1" +
+		"&new.travel-toward=0in&new.travel-away=1in&trial.t1.belt-age=used&trial.t1.belt-deflection=3/16in&trial.t1.belt-force=9lbf"
+	if got := plateSays(t, fixed); !strings.HasPrefix(got, "Tight, and no base travel to count on toward the fan: a longer belt.") {
+		t.Errorf("%q", got)
+	}
+}

@@ -92,22 +92,28 @@ func (v *beltView) tensioned() (words, gives string, wanted []record.Place) {
 	return v.told(x, age), gives, nil
 }
 
-// told words what to do about a reading that leans one way, sure or not. A belt that
-// is left as it is goes on by its age: a new one is to be run.
+// told words what to do about a reading that leans one way, sure or not. A base
+// without travel that way is not sent there. A belt that is left as it is goes on by
+// its age: a new one is to be run.
 func (v *beltView) told(x sheet.Tautness, age record.BeltAge) string {
-	switch sure := x.Verdict.Level != sheet.Unjudged; {
-	case x.Lean == sheet.LeanLoose && sure:
-		return v.T("belt.loose")
-	case x.Lean == sheet.LeanLoose:
-		return v.T("belt.loose.maybe")
-	case x.Lean == sheet.LeanTight && sure:
-		return v.T("belt.tight")
-	case x.Lean == sheet.LeanTight:
-		return v.T("belt.tight.maybe")
-	case sure:
-		return v.T("belt.taut." + string(age))
+	toward, away := sheet.TravelLeft(v.Fan, v.read.Run)
+	lean, left := "taut", sheet.Answer[unit.Length]{}
+	switch x.Lean {
+	case sheet.LeanLoose:
+		lean, left = "loose", away
+	case sheet.LeanTight:
+		lean, left = "tight", toward
 	}
-	return v.T("belt.taut.maybe." + string(age))
+	if x.Verdict.Level == sheet.Unjudged {
+		lean += ".maybe"
+	}
+	switch {
+	case x.Lean == sheet.LeanNone:
+		lean += "." + string(age)
+	case left.Known() && left.Low() <= 0:
+		lean += ".end"
+	}
+	return v.T("belt.told." + lean)
 }
 
 // pull writes the force between two edges.
