@@ -71,6 +71,29 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 	}
 }
 
+// A belt of another section than the sheaves is said to be one below the plate, whether
+// or not the groove is known.
+func TestABeltOfAnotherSectionIsSaid(t *testing.T) {
+	n := beltOf(t, strings.ReplaceAll(demoFan, "A50", "B50"), false)
+	if v := find(n, "p", "data-of", "bar.0"); !strings.Contains(says(v), "another section than the sheaves") {
+		t.Errorf("below the plate: %q", says(v))
+	}
+	if got := says(find(n, "output", "name", "tension")); !strings.HasPrefix(got, "Deflect") {
+		t.Errorf("the plate: %q", got)
+	}
+}
+
+// On a slow belt the card's force is pressed with all the same, and that is said.
+func TestACardsForceOnASlowBelt(t *testing.T) {
+	n := beltOf(t, "new.sheave=fixed&new.motor-sheave=3.5in&new.fan-sheave=9in&new.center-distance=14in&new.section=A&new.motor-speed=870rpm&new.belt-listed-force=3lbf", false)
+	if got := says(find(n, "output", "name", "tension")); !strings.HasPrefix(got, "Deflect 3/16 in at mid span with 2.6") { // 3 · 0.1875 / 0.2145
+		t.Errorf("the plate: %q", got)
+	}
+	if !strings.Contains(says(n), "handbooks list no forces") {
+		t.Error("nothing says that the belt is slower than lists go")
+	}
+}
+
 // plateSays returns the next move on the plate.
 func plateSays(t *testing.T, link string) string {
 	t.Helper()

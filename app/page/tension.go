@@ -6,6 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
+	"roofside/calc/belt"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
@@ -183,6 +184,10 @@ func (v *beltView) press() app.UI {
 		list = append(list, app.P().Class("field-note").Text(v.T("belt.mark", "h", v.marked(t.Press.Value), "off", off+" "+percent)))
 	}
 	list = append(list, v.forces())
+	if t.UnderLists() {
+		figure, label := v.Figure(&unit.Airspeed, float64(belt.ListedFrom))
+		list = append(list, app.P().Class("field-note").Text(v.T("belt.under-lists", "least", figure+" "+label)))
+	}
 	edge := t.Edges(record.NewBelt)
 	list = append(list,
 		answer(v.bench, shown{name: "set.center", scale: &unit.Shop}, t.Center),

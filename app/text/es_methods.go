@@ -69,7 +69,7 @@ var spanishMethods = map[string]string{
 	"valid.belt.force.exact":       "Una cuerda; 0.05 % menos que T / 16. Para comparar.",
 	"valid.belt.force.single":      "Una banda y un tensado.",
 	"valid.belt.force.bands":       "Con h = t / 64. La fuente da un solo dato para banda nueva; se toma como tope.",
-	"valid.belt.force.listed":      "Fuerzas leídas de una lista, desde 1000 ft/min.",
+	"valid.belt.force.listed":      "Fuerzas leídas de una lista, desde 1000 ft/min; más lento, de la ficha de la banda misma.",
 	"valid.belt.frequency":         "Una cuerda; un tramo corto y rígido parece más tenso.",
 	"valid.belt.shaft.static":      "En reposo; θ en la polea menor.",
 	"valid.belt.shaft.running":     "Sin tensión centrífuga, que no carga a ninguna polea.",

@@ -185,7 +185,8 @@ func ForceBands(tension, stiffness unit.Force) (Forces, error) {
 }
 
 // Belt speeds for which handbooks list deflection forces, and what is taken off
-// a listed force above them: Plant Engineering Handbook, ch. 58.
+// a listed force above them: Plant Engineering Handbook, ch. 58. Below them a force on
+// the card of the belt itself stands as it is (common practice).
 const (
 	ListedFrom   unit.Velocity = 1000 * unit.FootPerMinute
 	ListedTo     unit.Velocity = 3000 * unit.FootPerMinute
@@ -194,8 +195,9 @@ const (
 
 // ListedBand returns the band of a deflection force read off a list at belt speed
 // v: one to 1.5 times the listed, four fifths of that above 3000 ft/min. A force
-// from [ForceBands] already knows its speed and needs none of this. Errors:
-// listed or v not above zero; v under 1000 ft/min, where lists do not hold.
+// from [ForceBands] already knows its speed and needs none of this. Under
+// [ListedFrom] a handbook's list says nothing; a force off the belt's own card is taken
+// as it is. Errors: listed or v not above zero.
 //
 // Method: belt.force.listed.
 func ListedBand(listed unit.Force, v unit.Velocity) (Band, error) {
@@ -203,9 +205,6 @@ func ListedBand(listed unit.Force, v unit.Velocity) (Band, error) {
 		return Band{}, err
 	}
 	const slack = 1e-9
-	if v < ListedFrom*(1-slack) {
-		return Band{}, limit.Break("v", limit.OutOfRange)
-	}
 	if v > ListedTo*(1+slack) {
 		listed *= unit.Force(ListedFaster)
 	}

@@ -135,7 +135,8 @@ func ExampleForceBands() {
 	// Output: run in 4.125 to 6.00 lbf, new to 7.98 lbf, <nil>
 }
 
-// Plant Engineering Handbook, ch. 58: a fifth less above 3000 ft/min.
+// Plant Engineering Handbook, ch. 58: a fifth less above 3000 ft/min. Slower than its
+// lists, the card's force as it is.
 func ExampleListedBand() {
 	for _, v := range []unit.Velocity{2000 * fpm, 3500 * fpm, 800 * fpm} {
 		b, err := belt.ListedBand(10*lbf, v)
@@ -144,7 +145,7 @@ func ExampleListedBand() {
 	// Output:
 	// 10 to 15 lbf, <nil>
 	// 8 to 12 lbf, <nil>
-	// 0 to 0 lbf, v: outOfRange
+	// 10 to 15 lbf, <nil>
 }
 
 func ExampleTensionFromFrequency() {

@@ -26,8 +26,12 @@ func GrooveVerdict(s *record.Side) Verdict {
 		return match
 	}
 	match := in(grooveOf(s))
-	if match == "" || s.Groove.State() != record.Known && match != in(drive.Combination) && in(drive.Combination) != "" {
+	switch open := s.Groove.State() != record.Known && match != in(drive.Combination) && in(drive.Combination) != ""; {
+	case match == "":
 		v.Level, v.Wanted = Unjudged, []record.Place{&s.Groove}
+		return v
+	case open: // of another section, which only a groove for both would take
+		v.Level, v.Rule, v.Wanted = Watch, RuleSection, []record.Place{&s.Groove}
 		return v
 	}
 	switch match {

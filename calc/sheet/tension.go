@@ -183,6 +183,12 @@ func (t Tension) listed() Edges {
 	return Edges{edge(func(b belt.Band) unit.Force { return b.Low }), edge(func(b belt.Band) unit.Force { return b.High })}
 }
 
+// UnderLists tells whether a force on the belt maker's card rules at a belt speed that
+// handbooks' lists don't go down to: it is taken as it is.
+func (t Tension) UnderLists() bool {
+	return t.Rules() == ByListed && t.Speed.Known() && t.Speed.Value < belt.ListedFrom*(1-slack)
+}
+
 // pressing solves for a force at 1/64 of the span, taken at the mark that is
 // pressed to.
 func (t Tension) pressing(a *Ask, from From, method string, at At, force func() (unit.Force, error)) Answer[unit.Force] {

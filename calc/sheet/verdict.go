@@ -57,6 +57,7 @@ const (
 	RuleInstall       Rule = "install-travel"
 	RuleTakeUp        Rule = "take-up-travel"
 	RuleGroove        Rule = "belt-groove"
+	RuleSection       Rule = "belt-section"
 	RuleSunk          Rule = "belt-sunk"
 	RuleProud         Rule = "belt-proud"
 	RuleFamily        Rule = "belt-family"

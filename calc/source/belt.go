@@ -218,7 +218,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.force.listed",
 		Formula: "P … 1.5P;  0.8P … 1.2P above 3000 ft/min",
-		Valid:   "Forces read off a list, from 1000 ft/min.",
+		Valid:   "Forces read off a list, from 1000 ft/min; slower, off the belt's own card.",
 		Refs:    []Ref{PlantHandbook.At("page 979")},
 		Known:   LookedUp,
 	},
