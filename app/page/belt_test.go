@@ -94,6 +94,19 @@ func TestACardsForceOnASlowBelt(t *testing.T) {
 	}
 }
 
+// Travel below zero is refused beside its field, with what to enter instead.
+func TestTravelBelowZero(t *testing.T) {
+	for _, key := range []string{"travel-toward", "travel-away"} {
+		n := beltOf(t, "new."+key+"=!-1 in", true)
+		if got := says(find(n, "p", "id", "new-"+key+"-note")); got != "Travel left is never below zero. If none is left, enter 0." {
+			t.Errorf("%s: %q", key, got)
+		}
+		if got := says(find(beltOf(t, "new."+key+"=!one", true), "p", "id", "new-"+key+"-note")); got != "“one” is not a number." {
+			t.Errorf("%s: %q", key, got)
+		}
+	}
+}
+
 // plateSays returns the next move on the plate.
 func plateSays(t *testing.T, link string) string {
 	t.Helper()

@@ -236,7 +236,7 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 	r, err := b.Echo(key, m)
 	switch {
 	case err != nil:
-		f.Error = b.fault(err)
+		f.Error = b.refusal(key, err)
 	case r.Echo && r.Other != "":
 		f.Note = b.T("echo.either", "read", b.amount(r.Text))
 		f.Other = b.T("echo.other", "read", b.amount(r.Other))
@@ -255,6 +255,18 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 		f.Error = b.fault(fault)
 		f.Note, f.Other = "", ""
 	}
+}
+
+// refusal words what is wrong with what was typed, in the field's own words where it
+// has some.
+func (b *bench) refusal(key string, err error) string {
+	var n *number.Error
+	if errors.As(err, &n) {
+		if own := "refused." + string(n.Rule) + "." + fieldName(key); b.words.Has(own) {
+			return b.T(own)
+		}
+	}
+	return b.fault(err)
 }
 
 // section draws a part of a page that opens and closes; what is closed costs

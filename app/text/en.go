@@ -186,6 +186,7 @@ var english = map[string]string{
 	"number.grouping": "These groups of digits don't fit.", "number.fraction": "This fraction can't be read.", "number.zero denominator": "A fraction can't be over zero.",
 	"number.feet and inches": "Feet and inches can't be read like this.", "number.no unit": "A unit is missing.", "number.unknown unit": "“{text}” is not a unit of this value.", "number.wrong kind of unit": "“{text}” is a unit of something else.",
 	"number.not positive": "Must be more than zero.", "number.negative": "Must not be below zero.", "number.above bound": "Larger than any fan has.", "number.below bound": "Smaller than any fan has.",
+	"refused.negative.travel-toward": "Travel left is never below zero. If none is left, enter 0.", "refused.negative.travel-away": "Travel left is never below zero. If none is left, enter 0.",
 	"number.remark": "“{text}” says nothing here.", "number.option": "“{text}” is not one of the choices.", "number.moment": "Not a date and time.",
 	"limit.notFinite": "Not a finite number.", "limit.notPositive": "Must be more than zero.", "limit.negative": "Must not be below zero.", "limit.outOfRange": "Outside what the formula is defined for.",
 	"limit.overflow":       "These values are too far apart to mean anything.",

@@ -187,6 +187,7 @@ var spanish = map[string]string{
 	"number.grouping": "Estos grupos de cifras no cuadran.", "number.fraction": "Esta fracción no se puede leer.", "number.zero denominator": "Una fracción no puede ir sobre cero.",
 	"number.feet and inches": "Así no se leen pies y pulgadas.", "number.no unit": "Falta la unidad.", "number.unknown unit": "“{text}” no es unidad de este valor.", "number.wrong kind of unit": "“{text}” es unidad de otra cosa.",
 	"number.not positive": "Debe ser más que cero.", "number.negative": "No debe ser menos que cero.", "number.above bound": "Mayor que en cualquier ventilador.", "number.below bound": "Menor que en cualquier ventilador.",
+	"refused.negative.travel-toward": "El recorrido que queda nunca es menor que cero. Si no queda, anote 0.", "refused.negative.travel-away": "El recorrido que queda nunca es menor que cero. Si no queda, anote 0.",
 	"number.remark": "“{text}” no dice nada aquí.", "number.option": "“{text}” no es una de las opciones.", "number.moment": "No es una fecha con hora.",
 	"limit.notFinite": "No es un número finito.", "limit.notPositive": "Debe ser más que cero.", "limit.negative": "No debe ser menos que cero.", "limit.outOfRange": "Fuera de lo que la fórmula admite.",
 	"limit.overflow":       "Estos valores están demasiado lejos uno de otro para decir algo.",
