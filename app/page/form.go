@@ -69,7 +69,11 @@ func (b *bench) choice(key string, p record.Selector, label, side string) app.UI
 		return b.memo("choice "+key, s.UI, exact(float64(s.Load)), label, side, note, wrong, p.Text())
 	}
 	c := widget.Choice{Key: key, Label: label, Side: side, Note: note, Error: wrong, Options: options, OnTake: take}
-	return b.memo("choice "+key, c.UI, label, side, note, wrong, p.Text())
+	shown := []string{label, side, note, wrong, p.Text()}
+	for _, o := range options {
+		shown = append(shown, o.Label)
+	}
+	return b.memo("choice "+key, c.UI, shown...)
 }
 
 // take chooses one of a place's words; the chosen one again leaves none.
@@ -99,7 +103,7 @@ func (b *bench) take(key, word string) {
 func (b *bench) hint(key string) string {
 	for _, hint := range []string{"hint." + key, "hint." + fieldName(key)} {
 		if b.words.Has(hint) {
-			return b.T(hint)
+			return b.T(hint, "nipple", b.nipple())
 		}
 	}
 	return ""
@@ -117,10 +121,14 @@ func fieldName(key string) string { return key[strings.LastIndexByte(key, '.')+1
 // option words one of a closed set; section names are their own words.
 func (b *bench) option(o string) string {
 	if k := "option." + o; b.words.Has(k) {
-		return b.T(k)
+		return b.T(k, "nipple", b.nipple())
 	}
 	return o
 }
+
+// nipple writes the greatest length of a nipple as the code gives it in each system of
+// units (Chapter 9, note 4).
+func (b *bench) nipple() string { return b.T("nipple." + systemName(b.Settings.Units)) }
 
 // optionIn words an option of a place where others share its spelling: a trade
 // size stands with its metric designator, a box with its shape.

@@ -1,0 +1,22 @@
+package page
+
+import (
+	"testing"
+
+	"roofside/app/store"
+	"roofside/calc/unit"
+)
+
+// Chapter 9, note 4, of the code: 600 mm (24 in).
+func TestANippleIsMeasuredInTheUnitsChosen(t *testing.T) {
+	b := newBench(store.Memory(), "en-US")
+	for system, want := range map[unit.System][3]string{
+		unit.US: {"Over 24 in", "Nipple, to 24 in", "Assumed over 24 in until you say."},
+		unit.SI: {"Over 600 mm", "Nipple, to 600 mm", "Assumed over 600 mm until you say."},
+	} {
+		b.Settings.Units = system
+		if got := [3]string{b.optionIn("raceway.use", "run"), b.optionIn("raceway.use", "nipple"), b.hint("raceway.use")}; got != want {
+			t.Errorf("%v: %q", system, got)
+		}
+	}
+}
