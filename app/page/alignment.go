@@ -1,6 +1,8 @@
 package page
 
 import (
+	"math"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/picture"
@@ -55,5 +57,6 @@ func (v *beltView) drawing() app.UI {
 		p.Press, p.PressLabel = t.Press.Value, v.T("picture.press", "h", v.marked(t.Press.Value))
 	}
 	draw := func() app.UI { return app.Figure().Body(p.UI(), app.FigCaption().Text(p.Description)) }
-	return v.memo("drive drawing", draw, p.Description, p.PressLabel, exact(float64(p.Motor)), exact(float64(p.Fan)), exact(float64(p.Center)))
+	scale := func(x unit.Length) string { return exact(math.Round(1000 * float64(x/p.Center))) } // finer than a screen shows
+	return v.memo("drive drawing", draw, p.Description, p.PressLabel, p.CenterLabel, p.SpanLabel, scale(p.Motor), scale(p.Fan))
 }

@@ -51,20 +51,20 @@ type beltView struct {
 	*bench
 	t    sheet.Table
 	move sheet.Move // of the sheave
-	set  sheet.Tension
+	set  *sheet.Tension
 	fits []sheet.Fit
 	bars []sheet.Verdict // what stands against running it
 	last *record.Trial   // the latest trial, if a belt was read at it
-	read sheet.Tension
+	read *sheet.Tension
 	taut sheet.Tautness
 }
 
-func newBeltView(b *bench) beltView {
+func newBeltView(b *bench) *beltView {
 	f := b.Fan
-	v := beltView{bench: b, t: sheet.TurnsTable(f)}
+	v := &beltView{bench: b, t: sheet.TableToSet(f)}
 	v.move, _ = sheet.NextMove(f, v.t)
-	run := sheet.RunAt(f, sheet.SetTurns(f, v.t), nil)
-	v.set = sheet.TensionAt(f, v.t.Basis, run, sheet.SetSpeed(f, v.t), b.RuleMark())
+	turns := sheet.SetTurns(f, v.t, v.move)
+	v.set = sheet.TensionAt(f, v.t.Basis, sheet.RunAt(f, turns, nil), sheet.SetSpeed(f, v.t, turns), b.RuleMark())
 	v.fits = sheet.Fits(f, v.set.Run)
 	v.bars = sheet.BeltBars(f, v.move, v.set.Run, v.fits)
 	if t := lastTrial(f); t != nil && sheet.HasTension(t) && !v.moving() {
@@ -79,7 +79,7 @@ func newBeltView(b *bench) beltView {
 func (v *beltView) moving() bool { return v.move.Do == sheet.DoOpen || v.move.Do == sheet.DoClose }
 
 // tensionOf answers with what the belt should take at a trial.
-func (v *beltView) tensionOf(t *record.Trial) sheet.Tension {
+func (v *beltView) tensionOf(t *record.Trial) *sheet.Tension {
 	run := sheet.RunAt(v.Fan, sheet.TrialTurns(t), &t.Reading)
 	return sheet.TensionAt(v.Fan, v.t.Basis, run, sheet.SpeedOf(v.Fan, v.t, t), v.RuleMark())
 }

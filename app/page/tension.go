@@ -125,7 +125,7 @@ func (b *bench) pull(e sheet.Edges) string {
 }
 
 // under says for what the force holds.
-func (v *beltView) under(t sheet.Tension, age record.BeltAge) string {
+func (v *beltView) under(t *sheet.Tension, age record.BeltAge) string {
 	parts := []string{v.T("belt.age." + string(age)), v.T("belt.by." + string(t.Rules()))}
 	if at := v.at(t.Run); at != "" {
 		parts = append(parts, at)
@@ -208,64 +208,4 @@ func (v *beltView) press() app.UI {
 		}),
 	)
 	return app.Section().Class("list").Body(list...)
-}
-
-// forces is the table of forces: what they are set by, for a new belt and for one
-// that has run in.
-func (v *beltView) forces() app.UI {
-	t := v.set
-	rules := t.Rules()
-	var rows []app.UI
-	label := unit.Pull.In(v.Settings.Units).Label
-	digest := []string{v.words.Tag, label}
-	row := func(by sheet.By, power sheet.Answer[unit.Power], fresh, runIn sheet.Edges) {
-		class, title, note := "", v.T("belt.by."+string(by)), ""
-		if by == rules {
-			class = "rules"
-		}
-		switch {
-		case power.Known():
-			s, hp := v.Figure(&unit.Shaft, float64(power.Value))
-			note = s + " " + hp
-		case fresh.Least.Fault != nil:
-			note = v.faulty(fresh.Least.Fault)
-		case len(fresh.Least.Wanted) > 0:
-			note = v.T("wanted", "places", v.first(fresh.Least.Wanted))
-		}
-		digest = append(digest, class, title, note, v.cellText(fresh), v.cellText(runIn), exact(float64(fresh.Least.Value)), exact(float64(runIn.Most.Value)))
-		rows = append(rows, app.Tr().Class(class).Body(
-			app.Th().Scope("row").Body(app.Span().Text(title), app.If(by == rules, func() app.UI { return app.Span().Class("tag").Text(v.T("belt.rules")) }), app.Small().Text(note)),
-			v.cell(string(by)+".new", fresh), v.cell(string(by)+".run-in", runIn),
-		))
-	}
-	if v.Fan.Card.Force.State() != record.Unknown {
-		row(sheet.ByListed, sheet.Answer[unit.Power]{}, t.Listed, t.Listed)
-	}
-	row(sheet.ByMeasured, t.Measured.Power, t.Measured.New, t.Measured.RunIn)
-	row(sheet.ByPlate, t.Plate.Power, t.Plate.New, t.Plate.RunIn)
-	return v.memo("forces", func() app.UI {
-		return app.Table().Class("forces").Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text(v.T("belt.by")), app.Th().Scope("col").Text(v.T("belt.age.new")+", "+label), app.Th().Scope("col").Text(v.T("belt.age.used")+", "+label))),
-			app.TBody().Body(rows...),
-		)
-	}, digest...)
-}
-
-func (v *beltView) cellText(e sheet.Edges) string {
-	if !e.Least.Known() || !e.Most.Known() {
-		return "–"
-	}
-	return v.pull(e)
-}
-
-// cell holds the two forces of a band.
-func (v *beltView) cell(name string, e sheet.Edges) app.UI {
-	if v.cellText(e) == "–" {
-		return app.Td().Body(app.Output().Name(name+"-least").Text("–"), app.Output().Name(name+"-most"))
-	}
-	force := func(end string, a sheet.Answer[unit.Force]) app.UI {
-		figure, _ := v.Figure(&unit.Pull, float64(a.Value))
-		return app.Output().Name(name + end).Body(app.Data().Value(exact(float64(a.Value))).Attr("data-unit", "N").Text(figure))
-	}
-	return app.Td().Body(force("-least", e.Least), app.Text("–"), force("-most", e.Most))
 }

@@ -25,9 +25,9 @@ type Run struct {
 
 // SetTurns answers with the setting that the belt is to be tensioned at: the one
 // to set, or where the sheave stands while none is known or something is to be
-// settled at it first.
-func SetTurns(f *record.Fan, t Table) Answer[unit.Turns] {
-	if m, _ := NextMove(f, t); t.Set >= 0 && m.Do != DoHold && m.Do != DoTension && m.Do != DoCheck {
+// settled at it first, as m says.
+func SetTurns(f *record.Fan, t Table, m Move) Answer[unit.Turns] {
+	if t.Set >= 0 && m.Do != DoHold && m.Do != DoTension && m.Do != DoCheck {
 		return Setting(t.Rows[t.Set].Turns)
 	}
 	return NowTurns(f)
@@ -151,9 +151,9 @@ func SpeedOf(f *record.Fan, t Table, trial *record.Trial) Answer[unit.Speed] {
 }
 
 // SetSpeed answers with the fan's speed at the setting of [SetTurns].
-func SetSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
+func SetSpeed(f *record.Fan, t Table, set Answer[unit.Turns]) Answer[unit.Speed] {
 	if f.New.Sheave.Value() == record.Fixed {
 		return t.Speed
 	}
-	return t.SpeedAt(f, SetTurns(f, t))
+	return t.SpeedAt(f, set)
 }

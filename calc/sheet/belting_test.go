@@ -20,9 +20,10 @@ const (
 )
 
 // tension is what a fan's belt should take at the setting to set.
-func tension(f *record.Fan) sheet.Tension {
+func tension(f *record.Fan) *sheet.Tension {
 	t := sheet.TurnsTable(f)
-	turns := sheet.SetTurns(f, t)
+	m, _ := sheet.NextMove(f, t)
+	turns := sheet.SetTurns(f, t, m)
 	return sheet.TensionAt(f, t.Basis, sheet.RunAt(f, turns, nil), t.SpeedAt(f, turns), sixteenth)
 }
 
@@ -252,10 +253,11 @@ func TestWhereTheBeltIsSet(t *testing.T) {
 	value(t, "tensioned", sheet.NowTurns(f), 3)
 	set(t, f, "trial.a.speed", "640 rpm")
 	table := sheet.TurnsTable(f)
-	if m, _ := sheet.NextMove(f, table); m.Do != sheet.DoTension || table.Set == 6 {
+	m, _ := sheet.NextMove(f, table)
+	if m.Do != sheet.DoTension || table.Set == 6 {
 		t.Fatalf("%+v, row %d", m, table.Set)
 	}
-	value(t, "slipping", sheet.SetTurns(f, table), 3)
+	value(t, "slipping", sheet.SetTurns(f, table, m), 3)
 }
 
 // At the trial whose amps tell the power, its speed's own error cancels.

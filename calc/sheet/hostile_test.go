@@ -50,7 +50,7 @@ func everything(f *record.Fan) map[string]any {
 		x := sheet.TensionAt(f, b, run, speed, unit.Inch/16)
 		most, aim := sheet.AlignmentGap(run)
 		edge := x.Edges(record.NewBelt).Most
-		all[name+" tension"], all[name+" frequency"], all[name+" shaft"] = x, x.Frequency(edge), x.ShaftLoad(edge)
+		all[name+" tension"], all[name+" frequency"], all[name+" shaft"] = *x, x.Frequency(edge), x.ShaftLoad(edge)
 		all[name+" fits"], all[name+" length"], all[name+" gap"], all[name+" aim"] = sheet.Fits(f, run), sheet.LengthFor(f, run), most, aim
 		all[name+" shift"] = sheet.BeltShift(f, turns)
 		all[name+" capacity"], all[name+" belts"] = sheet.Capacity(f, x.Power()), sheet.BeltsNeeded(f, x.Plate.Power)
@@ -59,7 +59,8 @@ func everything(f *record.Fan) map[string]any {
 			all[name+" aligned"] = sheet.AlignmentVerdict(t, run)
 		}
 	}
-	belts("set", sheet.SetTurns(f, table), table.SpeedAt(f, sheet.SetTurns(f, table)), nil)
+	set := sheet.SetTurns(f, table, move)
+	belts("set", set, sheet.SetSpeed(f, table, set), nil)
 	all["groove"] = sheet.GrooveVerdict(&f.New)
 	if more, like := sheet.Room(f); like != nil {
 		all["room"] = more

@@ -30,7 +30,7 @@ type Tautness struct {
 func HasTension(t *record.Trial) bool { return known(&t.Belt.Force) || known(&t.Belt.Frequency) }
 
 // ReadForce answers with what a force measured at a trial says of the belt.
-func (t Tension) ReadForce(trial *record.Trial) Tautness {
+func (t *Tension) ReadForce(trial *record.Trial) Tautness {
 	b := &trial.Belt
 	var a Ask
 	p, d := Want(&a, "P", &b.Force), Want(&a, "h", &b.Deflection)
@@ -51,7 +51,7 @@ func (t Tension) ReadForce(trial *record.Trial) Tautness {
 }
 
 // ReadFrequency answers with what the frequency of a plucked span says of the belt.
-func (t Tension) ReadFrequency(trial *record.Trial) Tautness {
+func (t *Tension) ReadFrequency(trial *record.Trial) Tautness {
 	b := &trial.Belt
 	var a Ask
 	f, m := Want(&a, "f", &b.Frequency), Use(&a, "m", t.Mass)
@@ -74,7 +74,7 @@ func (t Tension) ReadFrequency(trial *record.Trial) Tautness {
 // judge holds a force at the mark against what the belt should take at its age.
 // What is surely loose lies under the least that the lower edge may be; what is
 // surely within lies above the most that it may be.
-func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
+func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
 	e := t.Edges(age.Value())
 	v := &x.Verdict
@@ -120,7 +120,7 @@ func (t Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltA
 
 // Taut answers with what the readings of a trial say together: what one of them
 // says surely, unless another can't be right with it or is no value.
-func (t Tension) Taut(trial *record.Trial) Tautness {
+func (t *Tension) Taut(trial *record.Trial) Tautness {
 	var all []Tautness
 	if known(&trial.Belt.Force) {
 		all = append(all, t.ReadForce(trial))

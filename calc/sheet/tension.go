@@ -52,8 +52,8 @@ type Tension struct {
 
 // TensionAt answers with what the new belt should take at a setting where the fan
 // turns at speed, pressed in by whole marks of a rule.
-func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark unit.Length) Tension {
-	t := Tension{Run: r, Press: pressed(r.Span, mark), Mass: beltMass(f), f: f}
+func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark unit.Length) *Tension {
+	t := &Tension{Run: r, Press: pressed(r.Span, mark), Mass: beltMass(f), f: f}
 	{
 		var a Ask
 		h := Use(&a, "h", t.Press)
@@ -68,7 +68,7 @@ func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark un
 
 // Rules returns what the force is set by. What was entered and is no value rules,
 // too, and hides what comes after it.
-func (t Tension) Rules() By {
+func (t *Tension) Rules() By {
 	switch {
 	case known(&t.f.Card.Force):
 		return ByListed
@@ -79,7 +79,7 @@ func (t Tension) Rules() By {
 }
 
 // Edges returns what a belt of an age should take, by what rules.
-func (t Tension) Edges(age record.BeltAge) Edges {
+func (t *Tension) Edges(age record.BeltAge) Edges {
 	switch t.Rules() {
 	case ByListed:
 		return t.Listed
@@ -91,7 +91,7 @@ func (t Tension) Edges(age record.BeltAge) Edges {
 
 // Power answers with the power that the belts are to carry: known, or else the
 // motor plate's.
-func (t Tension) Power() Answer[unit.Power] {
+func (t *Tension) Power() Answer[unit.Power] {
 	if p := t.Measured.Power; p.Known() || p.Fault != nil {
 		return p
 	}
@@ -140,7 +140,7 @@ func beltMass(f *record.Fan) Answer[unit.LinearMass] {
 	return Solve(&a, FromTypical, "belt.mass", nil, func() (unit.LinearMass, error) { return usual.V(), nil })
 }
 
-func (t Tension) aim(power Answer[unit.Power]) Aim {
+func (t *Tension) aim(power Answer[unit.Power]) Aim {
 	x := Aim{Power: power}
 	{
 		var a Ask
@@ -170,7 +170,7 @@ func (t Tension) aim(power Answer[unit.Power]) Aim {
 }
 
 // listed answers with the edges of a force on the belt maker's card.
-func (t Tension) listed() Edges {
+func (t *Tension) listed() Edges {
 	edge := func(pick func(belt.Band) unit.Force) Answer[unit.Force] {
 		var a Ask
 		p, v := Want(&a, "P", &t.f.Card.Force), Use(&a, "v", t.Speed)
@@ -185,13 +185,13 @@ func (t Tension) listed() Edges {
 
 // UnderLists tells whether a force on the belt maker's card rules at a belt speed that
 // handbooks' lists don't go down to: it is taken as it is.
-func (t Tension) UnderLists() bool {
+func (t *Tension) UnderLists() bool {
 	return t.Rules() == ByListed && t.Speed.Known() && t.Speed.Value < belt.ListedFrom*(1-slack)
 }
 
 // pressing solves for a force at 1/64 of the span, taken at the mark that is
 // pressed to.
-func (t Tension) pressing(a *Ask, from From, method string, at At, force func() (unit.Force, error)) Answer[unit.Force] {
+func (t *Tension) pressing(a *Ask, from From, method string, at At, force func() (unit.Force, error)) Answer[unit.Force] {
 	h, span := Use(a, "h", t.Press), Use(a, "t", t.Span)
 	return Solve(a, from, method, at, func() (unit.Force, error) {
 		f, err := force()
@@ -203,7 +203,7 @@ func (t Tension) pressing(a *Ask, from From, method string, at At, force func() 
 }
 
 // strand answers with the tension that a force at the mark stands for.
-func (t Tension) strand(force Answer[unit.Force]) Answer[unit.Force] {
+func (t *Tension) strand(force Answer[unit.Force]) Answer[unit.Force] {
 	var a Ask
 	p, h, span := Use(&a, "P", force), Use(&a, "h", t.Press), Use(&a, "t", t.Span)
 	span.Band = 0 // the force holds it already
@@ -218,7 +218,7 @@ func (t Tension) strand(force Answer[unit.Force]) Answer[unit.Force] {
 
 // Frequency answers with the frequency that a span gives when plucked, at a force
 // at the mark.
-func (t Tension) Frequency(force Answer[unit.Force]) Answer[unit.Frequency] {
+func (t *Tension) Frequency(force Answer[unit.Force]) Answer[unit.Frequency] {
 	var a Ask
 	m, span, T := Use(&a, "m", t.Mass), Use(&a, "t", t.Span), Use(&a, "T", t.strand(force))
 	return Solve(&a, force.From, "belt.frequency", At{"mass": m.Term, "span": span.Term, "tension": T.Term}, func() (unit.Frequency, error) {
@@ -228,7 +228,7 @@ func (t Tension) Frequency(force Answer[unit.Force]) Answer[unit.Frequency] {
 
 // ShaftLoad answers with how hard all belts pull on each shaft at rest, at a force
 // at the mark.
-func (t Tension) ShaftLoad(force Answer[unit.Force]) Answer[unit.Force] {
+func (t *Tension) ShaftLoad(force Answer[unit.Force]) Answer[unit.Force] {
 	var a Ask
 	T, arc := Use(&a, "T", t.strand(force)), Use(&a, "θ", t.Arc)
 	n := a.belts(&t.f.New)

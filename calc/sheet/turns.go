@@ -69,7 +69,13 @@ const (
 
 // TurnsTable answers with the new fan's drive at every half turn of its motor
 // sheave, or, in Speed, with what is wanted for it.
-func TurnsTable(f *record.Fan) Table {
+func TurnsTable(f *record.Fan) Table { return turnsTable(f, true) }
+
+// TableToSet is [TurnsTable] where only the row to set matters: the others are not
+// judged, and what was found is not marked.
+func TableToSet(f *record.Fan) Table { return turnsTable(f, false) }
+
+func turnsTable(f *record.Fan, whole bool) Table {
 	b := FanBasis(f)
 	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f)}
 	l, speed := newLine(f, b)
@@ -86,20 +92,30 @@ func TurnsTable(f *record.Fan) Table {
 		if err != nil {
 			break // so far open that no diameter is left
 		}
+		if whole {
+			w.judge(&row)
+		}
 		t.Rows = append(t.Rows, row)
 	}
-	w.mark(&t)
+	if !whole && t.Target.Known() {
+		if best := reaching(t.Rows, t.Target.Value); best >= 0 {
+			w.judge(&t.Rows[best])
+		}
+	}
+	w.mark(&t, whole)
 	return t
 }
 
-func (w *worksheet) mark(t *Table) {
+func (w *worksheet) mark(t *Table, whole bool) {
 	put := func(i int, m Mark) {
 		if i >= 0 {
 			t.Rows[i].Marks |= m
 		}
 	}
-	if found := FanSpeed(w.f, &w.f.Old); found.Known() {
-		put(nearest(t.Rows, found.Value), MarkFound)
+	if whole {
+		if found := FanSpeed(w.f, &w.f.Old); found.Known() {
+			put(nearest(t.Rows, found.Value), MarkFound)
+		}
 	}
 	if s := &w.f.New.Turns; s.State() == record.Known {
 		put(rowAt(t.Rows, s.Value()), MarkShipped)

@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"math"
+	"reflect"
 	"testing"
 
 	"roofside/calc/record"
@@ -398,4 +399,24 @@ func text(x float64, symbol string) string {
 		u = record.NewFan().Old.MotorSpeed.Kind().Units[0]
 	}
 	return canonical(u.Base(x), u)
+}
+
+// What is left out of the table where only the row to set matters changes no move.
+func TestTheRowToSetIsTheTables(t *testing.T) {
+	for _, texts := range [][]string{
+		nil, {"target.speed", ""}, {"target.speed", "900 rpm"}, {"target.speed", "500 rpm"}, {"new.turns", "?"}, {"new.motor-amps", "3 A"}, {"new.wheel-max-speed", "600 rpm"},
+		{"trial.a.turns", "3 turns", "trial.a.speed", "716 rpm", "trial.a.amps-1", "4.4 A"}, {"new.travel-away", "0 in"}, {"new.sheave", "fixed"},
+	} {
+		f := demo(t)
+		set(t, f, texts...)
+		whole, short := sheet.TurnsTable(f), sheet.TableToSet(f)
+		a, wantA := sheet.NextMove(f, whole)
+		b, wantB := sheet.NextMove(f, short)
+		if !reflect.DeepEqual(a, b) || !reflect.DeepEqual(wantA, wantB) || whole.Set != short.Set || whole.Now != short.Now {
+			t.Errorf("%v: %+v, row %d; %+v, row %d", texts, a, whole.Set, b, short.Set)
+		}
+		if i := whole.Set; i >= 0 && !reflect.DeepEqual(whole.Rows[i].Verdicts, short.Rows[i].Verdicts) {
+			t.Errorf("%v: %+v, %+v", texts, whole.Rows[i].Verdicts, short.Rows[i].Verdicts)
+		}
+	}
 }

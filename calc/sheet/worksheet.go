@@ -97,10 +97,13 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 			r.Shift = x
 		}
 	}
-	w.judgeMotor(&r)
-	w.judgeSheave(&r)
-	w.judgeBase(&r)
 	return r, nil
+}
+
+func (w *worksheet) judge(r *Row) {
+	w.judgeMotor(r)
+	w.judgeSheave(r)
+	w.judgeBase(r)
 }
 
 func (w *worksheet) judgeSheave(r *Row) {
