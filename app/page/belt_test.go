@@ -151,3 +151,28 @@ func TestNoTravelIsLeftToTension(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 }
+
+// Half a mark on a short span is more than the room there is: what would tell is one
+// tap away, and once it is entered it does tell.
+func TestAReadingTooCoarseSaysWhatWouldTell(t *testing.T) {
+	read := demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-deflection=1/4 in&trial.t1.belt-force=2.4lbf"
+	for _, c := range []struct{ link, says, asks string }{
+		{read, "As near as this reading tells.", "trial.t1.belt-frequency new.belt-mass"},
+		{read + "&trial.t1.belt-frequency=48Hz", "As near as this reading tells.", "new.belt-mass"},
+		{read + "&trial.t1.belt-frequency=48Hz&new.belt-mass=0.105kg/m", "Within.", ""},
+	} {
+		n := beltOf(t, c.link, false)
+		if got := says(find(n, "output", "name", "tension")); !strings.HasPrefix(got, c.says) {
+			t.Errorf("%.200q: the plate says %q", c.link, got)
+		}
+		var asks []string
+		for _, key := range []string{"trial.t1.belt-frequency", "new.belt-mass"} {
+			if find(n, "button", "name", "to surer "+key) != nil {
+				asks = append(asks, key)
+			}
+		}
+		if got := strings.Join(asks, " "); got != c.asks {
+			t.Errorf("%.200q: asks for %q, not %q", c.link, got, c.asks)
+		}
+	}
+}

@@ -142,6 +142,9 @@ func (v *beltView) below() app.UI {
 	}
 	if v.last != nil {
 		body = append(body, v.verdict("tension-why", v.taut.Verdict).UI())
+		if surer := v.read.Surer(v.last, v.taut); len(surer) > 0 {
+			body = append(body, app.P().Class("follow").Text(v.T("belt.surer")), v.wanted("surer", surer, mostWanted))
+		}
 	}
 	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
 	if v.moving() {

@@ -160,6 +160,21 @@ func (x Tautness) contradicts(y Tautness) bool {
 	return x.Force.Known() && y.Force.Known() && (x.Force.High() < y.Force.Low()-tolerance || y.Force.High() < x.Force.Low()-tolerance)
 }
 
+// Surer returns what would let a reading at a trial be judged whose own error is wider
+// than the room there is, and is not entered yet: a span's frequency, with the mass off
+// the belt's card, is surer than a deflection to half a mark.
+func (t *Tension) Surer(trial *record.Trial, said Tautness) (ps []record.Place) {
+	if v := said.Verdict; v.Level != Unjudged || v.Rule != RuleTension || v.Fault != nil || len(v.Wanted) > 0 || said.Lean == LeanUnsaid {
+		return nil
+	}
+	for _, p := range []record.Place{&trial.Belt.Frequency, &t.f.Card.Mass} {
+		if !known(p) {
+			ps = append(ps, p)
+		}
+	}
+	return ps
+}
+
 // LookAgain returns when a belt in its first days is to be tensioned again, at the
 // latest; false for one that is not, that was not read, or whose time is not known.
 func LookAgain(t *record.Trial) (time.Time, bool) {
