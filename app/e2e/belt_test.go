@@ -123,6 +123,8 @@ func TestTheBelt(t *testing.T) {
 	tab.open("align")
 	tab.Type("trial.t1.alignment-gap", "1/4")
 	tab.AwaitText(`[data-of="align.gap"]`, "more than ½° out of line")
+	tab.AwaitText(`output[name="tension"]`, "Don't run it: align the sheaves")
+	tab.AwaitText(`.dataplate [data-of="tension"]`, "Stop")
 	tab.Type("trial.t1.alignment-gap", "0")
 	tab.AwaitText(`[data-of="align.gap"]`, "within the aim")
 

@@ -46,13 +46,13 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 		{"in order", tautBelt, "Within. Run it", "within"},
 		{"out of line", tautBelt + "&trial.t1.alignment-gap=1/4in", "Don't run it: align the sheaves", "stop"},
 		{"out of line, read before", tautBelt + "&trial.t1.alignment-gap=1/4in&trial.t2.turns=3turns&trial.t2.belt-age=new&trial.t2.belt-frequency=48Hz", "Don't run it: align the sheaves", "stop"},
-		{"base too short", away(tautBelt, "0in"), "Another belt: the motor base does not reach", "stop"},
+		{"base too short", away(tautBelt, "0in"), "Another belt: by its number, the motor base does not reach", "stop"},
 		{"groove too narrow", strings.ReplaceAll(tautBelt, "A50", "B50") + "&new.groove=standard", "too wide for its groove", "stop"},
 		{"lost phase", tautBelt + "&trial.t1.amps-1=0A&trial.t1.amps-2=9A&trial.t1.amps-3=9A", "Stop: lost phase", "stop"},
 		{"before any reading", demoFan, "Deflect 1/4 in at mid span", ""},
-		{"before any reading, the base too short", away(demoFan, "0in"), "Another belt: the motor base does not reach", "stop"},
+		{"before any reading, the base too short", away(demoFan, "0in"), "Another belt: by its number, the motor base does not reach", "stop"},
 		{"before any reading, the wrong section", strings.ReplaceAll(demoFan, "A50", "3V500"), "narrow and classical don't mix", "stop"},
-		{"before any reading, too short to go around", strings.ReplaceAll(demoFan, "A50", "A10"), "Another belt: the motor base does not reach", "stop"},
+		{"before any reading, too short to go around", strings.ReplaceAll(demoFan, "A50", "A10"), "Another belt: by its number, the motor base does not reach", "stop"},
 		{"a number far off, no travel known", strings.ReplaceAll(unmoved, "A50", "A80"), "don't agree: check both", "watch"},
 		{"a number far off, the base goes there", away(strings.ReplaceAll(demoFan, "A50", "A53"), "4in"), "Deflect", ""},
 	} {
@@ -173,6 +173,19 @@ func TestAReadingTooCoarseSaysWhatWouldTell(t *testing.T) {
 		}
 		if got := strings.Join(asks, " "); got != c.asks {
 			t.Errorf("%.200q: asks for %q, not %q", c.link, got, c.asks)
+		}
+	}
+}
+
+// A belt is aligned before it is run: that stands first while no gap in order was read.
+func TestAlignmentComesBeforeRunning(t *testing.T) {
+	for link, want := range map[string]string{
+		tautBelt:                                 "Align the sheaves: a gap of 0.08 in at most.", // 16 in / 12 · 1/16
+		tautBelt + "&trial.t1.alignment-gap=0in": "Run a new belt 15 to 30 minutes.",
+	} {
+		list := strings.TrimSpace(says(find(beltOf(t, link, false), "ol", "class", "then")))
+		if !strings.HasPrefix(list, want) {
+			t.Errorf("%.200q: %q", link, list)
 		}
 	}
 }

@@ -108,5 +108,9 @@ func (v *beltView) leftOpen() []app.UI {
 		}
 		list = append(list, answer(v.bench, shown{name: "belt.capacity", scale: &unit.Share, verdict: &verdict, apart: needed}, share))
 	}
-	return append(list, app.P().Class("field-note").Text(v.T("belt.spread")))
+	spread := v.T("belt.spread")
+	if x, ok := v.fits[0].LengthSpread(); ok {
+		spread = v.T("belt.spread.of", "spread", v.size(x))
+	}
+	return append(list, app.P().Class("field-note").Text(spread))
 }

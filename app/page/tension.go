@@ -162,7 +162,7 @@ func (v *beltView) below() app.UI {
 }
 
 // then is what comes after a belt was set, with the date to come back; nothing while
-// it must not be run.
+// it must not be run. The sheaves come first where no gap in order was read.
 func (v *beltView) then() app.UI {
 	if _, barred := sheet.Barred(v.bars); barred {
 		return app.Div()
@@ -173,9 +173,14 @@ func (v *beltView) then() app.UI {
 			when = v.T("belt.back.by", "date", at.Format("2006-01-02"))
 		}
 	}
+	steps := []string{v.T("belt.run"), v.T("belt.again"), v.T("belt.speed"), when}
+	_, aim := sheet.AlignmentGap(v.set.Run)
+	if _, aligned := sheet.AlignmentNow(v.Fan); aligned.Level == sheet.Unjudged && aim.Known() {
+		steps = append([]string{v.T("belt.aligned", "gap", v.size(aim.Value))}, steps...)
+	}
 	return v.memo("belt then", func() app.UI {
-		return app.Ol().Class("then").Body(app.Li().Text(v.T("belt.run")), app.Li().Text(v.T("belt.again")), app.Li().Text(v.T("belt.speed")), app.Li().Text(when))
-	}, when)
+		return app.Ol().Class("then").Body(app.Range(steps).Slice(func(i int) app.UI { return app.Li().Text(steps[i]) }))
+	}, steps...)
 }
 
 // press shows how far and how hard, by what is known of the power, side by side.
