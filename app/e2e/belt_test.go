@@ -83,7 +83,7 @@ func TestTheBelt(t *testing.T) {
 	tab.Await(`!document.querySelector("#new-belt-number-note")`)
 	tab.AwaitValue("fitted.center", 16.19*0.0254, 0.005*0.0254, "m")
 	tab.AwaitText(`[data-of="fitted.center"]`, "stretch can't be taken up")
-	tab.AwaitText(`[data-of="shorter.center"]`, "The base does not go there")
+	tab.AwaitText(`[data-of="shorter.center"]`, "The base falls")
 	tab.AwaitText(`[data-of="nearest.center"]`, "The base reaches it")
 	tab.open("which")
 	tab.AwaitText("#which", "A50 · Watch: Take-up")

@@ -137,6 +137,7 @@ func (v *beltView) under(t *sheet.Tension, age record.BeltAge) string {
 // the sheave and the motor base need first, and what comes after.
 func (v *beltView) below() app.UI {
 	var body []app.UI
+	_, barred := sheet.Barred(v.bars)
 	for i, a := range v.bars {
 		body = append(body, v.verdict("bar."+exact(float64(i)), a).UI())
 	}
@@ -149,7 +150,7 @@ func (v *beltView) below() app.UI {
 	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
 	if v.moving() {
 		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(v.move, nil)))
-		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" {
+		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" && !barred { // another belt lies tight elsewhere
 			body, never = append(body, app.P().Class("follow").Text(s)), ""
 		}
 	}

@@ -29,7 +29,7 @@ func TestWhatBarsABelt(t *testing.T) {
 		{"not to be slipped on", []string{"new.belt-number", "A46", "new.travel-toward", "1 in", "new.travel-away", "2 in"}, sheet.Watch, sheet.RuleInstall, false},
 		{"no travel to slip it on", []string{"new.belt-number", "A46", "new.travel-toward", "1/2 in", "new.travel-away", "2 in"}, sheet.Stop, sheet.RuleInstall, true},
 		{"not reached", []string{"new.belt-number", "A46", "new.travel-toward", "0 in", "new.travel-away", "2 in"}, sheet.Stop, sheet.RuleReach, true},
-		{"too short", []string{"new.belt-number", "A10"}, sheet.Stop, sheet.RuleReach, true},
+		{"too short", []string{"new.belt-number", "A10"}, sheet.Stop, sheet.RuleShort, true},
 		{"sheaves that overlap", []string{"new.belt-number", "A48", "new.center-distance", "6 in", "new.travel-toward", "1 in", "new.travel-away", "2 in"}, sheet.Within, "", false},
 		{"far off", []string{"new.belt-number", "A60"}, sheet.Watch, sheet.RuleBeltNumber, true},
 		{"far off, but the base goes there", []string{"new.belt-number", "A60", "new.travel-toward", "1 in", "new.travel-away", "9 in"}, sheet.Within, "", false},
@@ -78,5 +78,15 @@ func TestTheGapReadLast(t *testing.T) {
 	set(t, f, "trial.b.alignment-gap", "0 in")
 	if _, v := sheet.AlignmentNow(f); v.Level != sheet.Within {
 		t.Errorf("read again: %+v", v)
+	}
+}
+
+// A46 lies tight 0.447 in nearer than 14 in; by what the base falls short is positive.
+func TestHowFarTheBaseFallsShort(t *testing.T) {
+	f := fan(t, checked)
+	set(t, f, "new.section", "A", "new.belt-number", "A46", "new.travel-toward", "1/8 in", "new.travel-away", "2 in")
+	v := bars(f)[0]
+	if short := v.Value.Base / in; v.Rule != sheet.RuleReach || v.Level != sheet.Stop || short < 0.32 || short > 0.323 { // 0.447 − 0.125
+		t.Errorf("%+v: %v in short", v, short)
 	}
 }

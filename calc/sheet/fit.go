@@ -121,19 +121,25 @@ func fit(s *record.Side, r Run, here Answer[unit.Length], role Role, section dri
 		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Fault: here.Fault}
 		return x
 	case x.Center.Fault.breaks(limit.BeltTooShort):
-		x.Verdict = Verdict{Level: Stop, Rule: RuleReach, Method: "belt.center"}
+		x.Verdict = Verdict{Level: Stop, Rule: RuleShort, Method: "belt.center"}
 		return x
 	}
 	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
 		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true}.hold(left, fixed(need, method))
+	}
+	reach := func(left Answer[unit.Length]) Verdict {
+		v := least(RuleReach, "belt.travel.reach", Stop, left, 0)
+		if v.Level == Stop {
+			v.Value.Base = -v.Value.Base // by how much it falls short
+		}
+		return v
 	}
 	install := least(RuleInstall, "belt.travel.allowance", Watch, x.Toward, need.Toward)
 	if install.Level == Watch && x.Toward.Low() <= 0 { // nothing is left that can be counted on
 		install.Level = Stop
 	}
 	x.Verdict = Worst([]Verdict{
-		least(RuleReach, "belt.travel.reach", Stop, x.Toward, 0), least(RuleReach, "belt.travel.reach", Stop, x.Away, 0),
-		install, least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
+		reach(x.Toward), reach(x.Away), install, least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
 	})
 	return x
 }

@@ -54,6 +54,7 @@ const (
 	RuleServiceVoid   Rule = "service-void"
 	RuleUnbalance     Rule = "unbalance"
 	RuleReach         Rule = "base-reach"
+	RuleShort         Rule = "belt-short"
 	RuleInstall       Rule = "install-travel"
 	RuleTakeUp        Rule = "take-up-travel"
 	RuleGroove        Rule = "belt-groove"
