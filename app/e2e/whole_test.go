@@ -122,7 +122,7 @@ var wholeJob = []step{
 	{"/power/", "readings", [][2]string{{"trial.t1.amps-1", "5.6"}, {"trial.t1.amps-2", "5.7"}, {"trial.t1.amps-3", "5.5"}}},
 	{"/drive/", "reading t1", [][2]string{{"trial.t1.speed", "717"}, {"trial.t1.accepted", "=yes"}}},
 	{"/airflow/", "hood", [][2]string{{"hood.airflow", "3200"}}},
-	{"/record/", "closing", [][2]string{{"handover.by", "N. N."}, {"offer handover.on ", "!"}, {"offer handover.belt-due ", "!"}}},
+	{"/record/", "closing", [][2]string{{"handover.by", "N. N."}, {"offer handover.on ", "!"}}},
 }
 
 // plain leaves out how a number was typed: a page writes 15 3/4 as 15-3/4.
