@@ -129,3 +129,25 @@ func ExampleOutsideOf() {
 	fmt.Printf("%.3f in, %v\n", d.In(unit.Inch), err)
 	// Output: 0.922 in, <nil>
 }
+
+func ExampleSupportOf() {
+	s, err := raceway.SupportOf(raceway.LFMC, raceway.Size3by4)
+	fmt.Printf("every %.1f ft, %.0f in of the ends, %.0f ft free, %v\n", s.Spacing.In(unit.Foot), s.Ends.In(unit.Inch), s.Free.In(unit.Foot), err)
+	// Output: every 4.5 ft, 12 in of the ends, 3 ft free, <nil>
+}
+
+func ExampleStraps() {
+	fmt.Println(raceway.Straps(raceway.EMT, raceway.Size1by2, 20*unit.Foot, raceway.Still))
+	// Output: 3 <nil>
+}
+
+func ExampleSticks() {
+	fmt.Println(raceway.Sticks(21 * unit.Foot))
+	// Output: 3 <nil>
+}
+
+func ExampleWireCut() {
+	l, err := raceway.WireCut(20 * unit.Foot)
+	fmt.Printf("%.0f ft, %v\n", l.In(unit.Foot), err)
+	// Output: 22 ft, <nil>
+}

@@ -35,6 +35,7 @@ func TestHostileInput(t *testing.T) {
 		},
 		"JamRatio": raceway.JamRatio, "Interior": raceway.Interior, "RatingOf": raceway.RatingOf,
 		"UnsecuredMost": raceway.UnsecuredMost, "FlexAsGround": raceway.FlexAsGround, "OutsideOf": raceway.OutsideOf,
+		"SupportOf": raceway.SupportOf, "Straps": raceway.Straps, "Sticks": raceway.Sticks, "WireCut": raceway.WireCut,
 
 		"BoxOf": raceway.BoxOf, "SmallestBox": raceway.SmallestBox, "Allowance": raceway.Allowance, "MostConductors": raceway.MostConductors,
 		"ConduitBodyLeast": raceway.ConduitBodyLeast, "BushingAsked": raceway.BushingAsked,

@@ -22,4 +22,24 @@ var fittingMethods = []Method{
 		Refs:    []Ref{ElectricalCode.At("250.97, 300.6(A), 314.15"), ModelCode2020.At("356.60, 358.42")},
 		Known:   CommonPractice,
 	},
+	{
+		Key:     "raceway.support",
+		Formula: "n = 1 + ⌈(L − e₁ − e₂) / s⌉",
+		Valid:   "Sizes 3/8 to 2, straight between two ends: e 3 ft, s 10 ft; PVC s 3 ft to size 1, 5 ft to 2; flexible e 12 in, s 4-1/2 ft (metal) or 3 ft, hanging free as it may where it must flex.",
+		Refs:    []Ref{ElectricalCode.At("342.30, 344.30, 348.30, 350.30, 352.30 with its table, 356.30, 358.30")},
+		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.sticks",
+		Formula: "n = ⌈L / 10 ft⌉",
+		Valid:   "Conduit and tubing that does not bend.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "raceway.cut",
+		Formula: "l = L + 2 · (6 in + 6 in)",
+		Valid:   "At each end 6 in left free at the box, and 6 in for making it up, which is common practice.",
+		Refs:    []Ref{ElectricalCode.At("300.14")},
+		Known:   CommonPractice,
+	},
 }

@@ -70,6 +70,12 @@ var racewayAnswers = map[string]answer{
 	"D39": func(c Case) Results {
 		return Results{"least": must(raceway.ConduitBodyLeast(conduit(c), trade(c, "size")))}
 	},
+	"S01": support, "S02": support, "S03": support, "S04": support, "S05": support, "S06": support, "S07": support, "S08": support, "S09": support,
+	"S10": straps, "S11": straps, "S12": straps,
+	"S13": func(c Case) Results {
+		return Results{"sticks": float64(must(raceway.Sticks(In[unit.Length](c, "length"))))}
+	},
+	"S14": func(c Case) Results { return Results{"cut": must(raceway.WireCut(In[unit.Length](c, "run")))} },
 	"D40": hangingFree, "D41": hangingFree,
 	"D43": groundPath, "D44": groundPath, "D45": groundPath,
 	"D47": func(c Case) Results {
@@ -264,6 +270,19 @@ func groundsInBox(c Case) Results {
 
 func hangingFree(c Case) Results {
 	return Results{"most": must(raceway.UnsecuredMost(conduit(c), trade(c, "size")))}
+}
+
+func support(c Case) Results {
+	s := must(raceway.SupportOf(conduit(c), trade(c, "size")))
+	r := Results{"spacing": s.Spacing, "ends": s.Ends}
+	if s.Free > 0 && c.ID > "S07" { // the source of the others names none
+		r["free"] = s.Free
+	}
+	return r
+}
+
+func straps(c Case) Results {
+	return Results{"straps": float64(must(raceway.Straps(conduit(c), trade(c, "size"), In[unit.Length](c, "length"), raceway.Mounting(Word(c, "mounting")))))}
 }
 
 func groundPath(c Case) Results {
