@@ -11,18 +11,19 @@ import (
 	"roofside/calc/unit"
 )
 
-// part names a part as it is asked for over a counter. A thread's size stands
-// before the size that it takes.
+// part names a part as it is asked for over a counter.
 func (b *bench) part(p raceway.Part) string {
-	from, to := p.From, p.To
-	if from.Face == raceway.Gripping || from.Face == raceway.Female && to.Face == raceway.Male || p.Kind == raceway.ReducingWashers && from.Designator < to.Designator {
-		from, to = to, from
-	}
-	key := "part." + string(p.Kind)
-	if p.Kind == raceway.Coupling && from.Face != raceway.Gripping && to.Face != raceway.Gripping {
+	size, to, conduit := p.Sizes()
+	return b.fitting(p.Kind, size, to, conduit)
+}
+
+// fitting names a fitting by its kind and sizes.
+func (b *bench) fitting(kind raceway.PartKind, size, to raceway.TradeSize, conduit raceway.Conduit) string {
+	key := "part." + string(kind)
+	if kind == raceway.Coupling && conduit == "" {
 		key += ".threaded"
 	}
-	return b.T(key, "size", string(from.Size), "to", string(to.Size), "conduit", string(to.Conduit))
+	return b.T(key, "size", string(size), "to", string(to), "conduit", string(conduit))
 }
 
 // chain shows the parts between opening and conduit in order, each with its

@@ -1,6 +1,7 @@
 package raceway_test
 
 import (
+	"maps"
 	"testing"
 
 	"roofside/calc/internal/check"
@@ -77,6 +78,34 @@ func TestMoreLengthNeverTakesFewer(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// A part is asked for by the same sizes whichever way round it is put in.
+func TestSizesOfAPart(t *testing.T) {
+	for _, c := range []struct {
+		from, to raceway.End
+	}{
+		{raceway.End{Kind: raceway.Hub, Size: "3/4"}, raceway.End{Kind: raceway.ConduitEnd, Size: "1/2", Conduit: raceway.LFMC}},
+		{raceway.End{Kind: raceway.Knockout, Size: "3/4"}, raceway.End{Kind: raceway.ConduitEnd, Size: "1/2", Conduit: raceway.EMT}},
+		{raceway.End{Kind: raceway.Knockout, Size: "1/2"}, raceway.End{Kind: raceway.ConduitEnd, Size: "3/4", Conduit: raceway.RMC}},
+	} {
+		type sizes struct {
+			kind     raceway.PartKind
+			size, to raceway.TradeSize
+			conduit  raceway.Conduit
+		}
+		asked := func(a, b raceway.End) map[sizes]bool {
+			all := map[sizes]bool{}
+			for _, p := range check.Value[raceway.Adapter](t)(raceway.Join(a, b, raceway.Indoors, raceway.UpTo250)).Parts {
+				size, to, conduit := p.Sizes()
+				all[sizes{p.Kind, size, to, conduit}] = true
+			}
+			return all
+		}
+		if there, back := asked(c.from, c.to), asked(c.to, c.from); len(there) == 0 || !maps.Equal(there, back) {
+			t.Errorf("%+v to %+v: %v, and back %v", c.from, c.to, there, back)
 		}
 	}
 }
