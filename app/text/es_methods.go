@@ -171,6 +171,7 @@ var spanishMethods = map[string]string{
 	"valid.raceway.location":               "Canalizaciones sobre el suelo expuestas a la intemperie.",
 	"valid.raceway.flex.support":           "Conduit flexible donde se necesita flexibilidad.",
 	"valid.raceway.flex.ground":            "Accesorios listados, nada que se flexione.",
+	"valid.materials":                      "Un repuesto por banda; empaque alrededor de la base de azotea, medida por fuera; un conector por cada conductor que se une al motor; calzas para nivelar.",
 	"valid.raceway.support":                "Tamaños de 3/8 a 2, tramo recto entre dos extremos: e 3 ft, s 10 ft; PVC s 3 ft hasta 1, 5 ft hasta 2; flexible e 12 in, s 4-1/2 ft (metálico) o 3 ft, y libre lo permitido donde debe flexionarse.",
 	"valid.raceway.sticks":                 "Conduit y tubería que no se dobla a mano.",
 	"valid.raceway.cut":                    "En cada extremo 6 in libres en la caja, y 6 in para conectar, que es práctica común.",

@@ -73,6 +73,7 @@ func everything(f *record.Fan) map[string]any {
 		belts(t.ID, sheet.TrialTurns(t), sheet.SpeedOf(f, table, t), t)
 	}
 	all["clearance"], all["clearance along"], all["like for like"], all["handover"] = sheet.Clearance(f, false), sheet.Clearance(f, true), sheet.LikeForLike(f), sheet.Handover(f)
+	all["materials"] = sheet.Materials(f)
 	electrical(f, all)
 	return all
 }
@@ -163,6 +164,7 @@ func check(t *testing.T, f *record.Fan) {
 	for name, a := range everything(f) {
 		sane(t, name, reflect.ValueOf(a), seen)
 	}
+	wellListed(t, sheet.Materials(f))
 	table := sheet.TurnsTable(f)
 	for i, r := range table.Rows {
 		if r.Speed <= 0 || r.Pitch <= 0 || i > 0 && r.Speed > table.Rows[i-1].Speed {

@@ -49,7 +49,7 @@ type Method struct {
 }
 
 // register lists the methods by subject.
-var register = [...][]Method{driveMethods, beltMethods, airMethods, loadMethods, kitchenMethods, phaseMethods, limitMethods, readingMethods, racewayMethods, boxMethods, wireMethods, fittingMethods, fitMethods}
+var register = [...][]Method{driveMethods, beltMethods, airMethods, loadMethods, kitchenMethods, phaseMethods, limitMethods, readingMethods, racewayMethods, boxMethods, wireMethods, fittingMethods, fitMethods, materialMethods}
 
 // Methods returns every method, ordered by subject. The slice is fresh; the
 // references within are shared and not to be changed.

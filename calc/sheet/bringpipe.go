@@ -1,0 +1,145 @@
+package sheet
+
+import (
+	"roofside/calc/limit"
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+)
+
+// pipe is what joins the opening and the conduit, the conduit itself where new one is
+// laid, its couplings and straps. A conduit too small for its conductors changes all
+// of them, so that nothing else is said until the record has another size.
+func (l *bringing) pipe() {
+	r := &l.f.Raceway
+	if v := FillVerdict(l.f); v.Level == Stop {
+		m := Material{Spec: Spec{Thing: TheConduit, Conduit: raceway.Conduit(r.Conduit.Value())}, Plan: Bring}
+		if smallest := SmallestRaceway(l.f); smallest.Known() {
+			m.Size = smallest.Value.Size
+		} else {
+			m.lacks(smallest.Wanted, smallest.Fault)
+		}
+		m.Amount = told(&m, Read("L", FromPlace, &r.Length))
+		m.lacks([]record.Place{&r.Size}, nil)
+		m.why("fill", v.Method, &r.Conduit, &r.Size)
+		l.put(m)
+		others := Material{Spec: Spec{Thing: Fittings}, Plan: Unsure, Wanted: []record.Place{&r.Size}}
+		others.why("fill", v.Method)
+		l.put(others)
+		return
+	}
+	l.joint()
+	l.conduit()
+}
+
+// joint is the parts between the opening and the conduit, as [Adapter] has them, and
+// what goes with them: a bonding jumper, insulating bushings.
+func (l *bringing) joint() {
+	f, o, r := l.f, &l.f.Opening, &l.f.Raceway
+	from := []record.Place{&o.Kind, &o.Size, &o.Conduit, &r.Conduit, &r.Size, &r.Site}
+	a := Adapter(f)
+	if !a.Known() {
+		m := Material{Spec: Spec{Thing: Fittings}, Plan: Unsure}
+		m.lacks(a.Wanted, a.Fault)
+		m.why("joint", a.Method, from...)
+		l.put(m)
+	}
+	for _, p := range a.Value.Parts {
+		m := Material{Spec: l.part(p), Plan: Bring, Count: 1}
+		m.why("joint", a.Method, from...)
+		l.put(m)
+	}
+	for _, v := range JointVerdicts(f, a.Value) {
+		if v.Rule != RuleBond {
+			continue
+		}
+		m := Material{Spec: Spec{Thing: BondingJumper}, Plan: Bring, Count: 1}
+		m.why("bond", v.Method, &f.New.MotorVolts, &o.Kind)
+		if v.Level == Unjudged {
+			m.Plan, m.Count = Unsure, 0
+			m.lacks(v.Wanted, v.Fault)
+		} else if g := l.circuit.Ground; g.Known() {
+			m.Wire = g.Value.Table
+		} else {
+			m.lacks(g.Wanted, g.Fault)
+		}
+		l.put(m)
+	}
+	largest := raceway.WireSize("")
+	for _, w := range f.Wires {
+		if size := raceway.WireSize(w.Size.Value()); w.Where.Value() != record.InBox && rank(size) > rank(largest) {
+			largest = size
+		}
+	}
+	if asked, err := raceway.BushingAsked(largest); err == nil && asked && r.Size.State() == record.Known {
+		m := Material{Spec: Spec{Thing: InsulatingBushing, Size: raceway.TradeSize(r.Size.Value())}, Plan: Bring, Count: 1}
+		if r.Length.State() == record.Known {
+			m.Count = 2
+		}
+		m.why("large-wire", "raceway.bushing", &r.Size)
+		l.put(m)
+	}
+}
+
+// part returns what is said of a fitting over a counter.
+func (l *bringing) part(p raceway.Part) Spec {
+	s := Spec{Thing: Thing(p.Kind), Wet: site(l.f) == raceway.Outdoors}
+	s.Size, s.To, s.Conduit = p.Sizes()
+	return s
+}
+
+// conduit is the new conduit between the opening and its other end. While no length
+// is entered, the one that is there stays.
+func (l *bringing) conduit() {
+	r := &l.f.Raceway
+	conduit, size := raceway.Conduit(r.Conduit.Value()), raceway.TradeSize(r.Size.Value())
+	if conduit == "" || size == "" { // the joint asks for them
+		return
+	}
+	m := Material{Spec: Spec{Thing: TheConduit, Conduit: conduit, Size: size}, Plan: Bring}
+	if s := r.Length.State(); s == record.Unknown || s == record.Illegible {
+		m.Plan, m.Wanted = Keep, []record.Place{&r.Length}
+		m.why("conduit-stays", "", &r.Conduit, &r.Size)
+		l.put(m)
+		return
+	}
+	from := []record.Place{&r.Conduit, &r.Size, &r.Length}
+	m.Amount = told(&m, Read("L", FromPlace, &r.Length))
+	m.why("conduit-new", "", from...)
+	mounting := raceway.Flexing // a fan vibrates, and tips up on its hinge
+	if !conduit.Flexible() {
+		mounting = raceway.Still
+		if n, err := raceway.Sticks(m.Amount.V); err == nil {
+			m.Count = n
+		}
+	}
+	l.put(m)
+	if !m.Amount.Known {
+		return
+	}
+	if m.Count > 1 {
+		c := Material{Spec: Spec{Thing: Thing(raceway.Coupling), Size: size, To: size, Conduit: conduit, Wet: site(l.f) == raceway.Outdoors}, Plan: Bring, Count: m.Count - 1}
+		c.why("lengths", "raceway.sticks", &r.Length)
+		l.put(c)
+	}
+	for _, p := range Adapter(l.f).Value.Parts {
+		if far := l.part(p); p.Kind == raceway.Connector && far.Conduit == conduit {
+			c := Material{Spec: far, Plan: Bring, Count: 1}
+			c.why("far-end", "", &r.Length)
+			l.put(c)
+			break
+		}
+	}
+	s := Material{Spec: Spec{Thing: Strap, Size: size, Conduit: conduit}, Plan: Bring}
+	hold, err := raceway.SupportOf(conduit, size)
+	n, err2 := raceway.Straps(conduit, size, m.Amount.V, mounting)
+	switch {
+	case err != nil || err2 != nil:
+		s.Fault = &Fault{Place: &r.Size, Err: limit.First(err, err2)}
+	case n == 0: // its fittings hold it
+		return
+	}
+	s.Count = n
+	s.why("held", "raceway.support", from...)
+	s.Reasons[0].Support = hold
+	l.put(s)
+}
