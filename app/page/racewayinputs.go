@@ -21,7 +21,7 @@ func (v *racewayView) opening() app.UI {
 		if r.Conduit.Value() == "FMC" && r.Size.Value() == "3/8" {
 			keys = append(keys, "raceway.fittings")
 		}
-		return app.Div().Body(v.fields(append(keys, "raceway.place", "raceway.use")...), v.outsides())
+		return app.Div().Body(v.fields(append(keys, "raceway.place", "raceway.use", "raceway.length")...), v.outsides())
 	})
 }
 

@@ -41,7 +41,7 @@ var parts = []part{
 	{"want", []string{"want.goal", "want.speed", "want.airflow", "want.pressure", "want.power", "want.air-temperature"}},
 	{"hood", []string{"hood.listing", "hood.label-airflow", "hood.kind", "hood.duty", "hood.length", "hood.airflow",
 		"hood.duct-width", "hood.duct-height", "hood.duct-diameter", "hood.makeup-airflow", "hood.transfer-airflow", "hood.space-pressure"}},
-	{"opening", []string{"opening.kind", "opening.conduit", "opening.size", "raceway.conduit", "raceway.size", "raceway.fittings", "raceway.place", "raceway.use"}},
+	{"opening", []string{"opening.kind", "opening.conduit", "opening.size", "raceway.conduit", "raceway.size", "raceway.fittings", "raceway.place", "raceway.use", "raceway.length"}},
 	{"circuit", []string{"new.minimum-circuit-ampacity", "new.maximum-overcurrent", "circuit.material", "circuit.terminals", "hottest-air",
 		"raceway.exposure", "raceway.height", "circuit.device", "circuit.device-rating", "circuit.length", "code-edition"}},
 	{"fit", fitKeys()},

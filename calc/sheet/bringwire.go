@@ -64,8 +64,8 @@ func (l *bringing) conductors() raceway.WireSize {
 			m.lacks(c.Least.Wanted, c.Least.Fault)
 		}
 	}
+	m.why(string(v.Rule), v.Method, &w.Size, &w.Insulation)
 	m.Amount = l.length(&m, m.Count)
-	m.why(string(v.Rule), v.Method, &w.Size, &w.Insulation, &f.Circuit.Length)
 	l.put(m)
 	return m.Wire
 }
@@ -82,6 +82,7 @@ func (l *bringing) length(m *Material, n int) Maybe[unit.Length] {
 	if !each.Known || err != nil || n == 0 {
 		return Maybe[unit.Length]{}
 	}
+	m.why("cut", "raceway.cut", run)
 	return some(cut * unit.Length(n))
 }
 
@@ -126,8 +127,8 @@ func (l *bringing) ground() raceway.WireSize {
 	} else {
 		m.lacks(g.Wanted, g.Fault)
 	}
-	m.Amount = l.length(&m, 1)
 	m.why(string(v.Rule), v.Method, &f.Raceway.Conduit, &f.Circuit.Rating)
+	m.Amount = l.length(&m, 1)
 	l.put(m)
 	return m.Wire
 }

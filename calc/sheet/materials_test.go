@@ -251,14 +251,14 @@ func TestMaterials(t *testing.T) {
 		// The plate asks for 25 A: 10 THWN-2 has 30 at 60 °C terminals. Three of 40 ft and
 		// 12 in at each end are 126 ft. The ground, listed, is 12 for a breaker of 20 A.
 		{"wire too small", demoRoof(t, "&new.minimum-circuit-ampacity=25 A&circuit.length=40 ft"), []string{
-			"bring 3 126 ft wire 10 THWN-2 | ampacity", "bring 3 wire-connector 10 wet | joints", "bring 1 wire-connector 12 wet | joints"}},
+			"bring 3 126 ft wire 10 THWN-2 | ampacity cut", "bring 3 wire-connector 10 wet | joints", "bring 1 wire-connector 12 wet | joints"}},
 		{"wire too small, how long is not told", demoRoof(t, "&new.minimum-circuit-ampacity=25 A"), []string{"bring 3 wire 10 THWN-2 | ampacity | circuit.length"}},
-		{"wire too small, only the new conduit's length told", demoRoof(t, "&new.minimum-circuit-ampacity=25 A&raceway.length=6 ft"), []string{"bring 3 24 ft wire 10 THWN-2 | ampacity"}},
-		{"wire for dry places", demoRoof(t, "&wire.w1.insulation=THHN&circuit.length=40 ft"), []string{"bring 3 126 ft wire | dry-only | wire.w1.insulation"}},
+		{"wire too small, only the new conduit's length told", demoRoof(t, "&new.minimum-circuit-ampacity=25 A&raceway.length=6 ft"), []string{"bring 3 24 ft wire 10 THWN-2 | ampacity cut"}},
+		{"wire for dry places", demoRoof(t, "&wire.w1.insulation=THHN&circuit.length=40 ft"), []string{"bring 3 126 ft wire | dry-only cut | wire.w1.insulation"}},
 		{"wire not told", demoRoof(t, "&circuit.material="), []string{"unsure wire | wire-unknown | circuit.material"}},
 		// A breaker of 20 A: a ground of 12 (Table 250.122); 42 ft of it.
 		{"no ground in a conduit that carries none", demoRoof(t, "&raceway.conduit=LFNC-B&wire.w2.role=circuit&wire.w2.where=box&circuit.length=40 ft&circuit.device-rating=20 A"), []string{
-			"bring 1 42 ft ground-wire 12 | no-ground-wire", "bring 4 wire-connector 12 wet | joints"}},
+			"bring 1 42 ft ground-wire 12 | no-ground-wire cut", "bring 4 wire-connector 12 wet | joints"}},
 		{"no ground in a metal conduit", demoRoof(t, "&raceway.conduit=EMT&wire.w2.where=box"), []string{"unsure ground-wire | ground-judged"}},
 	} {
 		has(t, c.name, c.f, c.want...)
