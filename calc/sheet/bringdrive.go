@@ -18,8 +18,9 @@ func (l *bringing) belt() {
 		run.Fan = *l.driven
 	}
 	fits := Fits(l.f, run)
+	tooShort := fits[0].Center.Fault != nil && run.Motor.Known() && run.Fan.Known() // to go around the sheaves at all
 	switch own := fits[0]; {
-	case own.Role == Fitted && (!own.Length.Known() || own.Verdict.Level != Stop):
+	case own.Role == Fitted && (!own.Length.Known() || own.Verdict.Level != Stop && !tooShort):
 		m.Name = own.Name
 		m.Length = told(&m, own.Length)
 		if !own.Length.Known() {
@@ -132,6 +133,10 @@ func (l *bringing) buySheave() {
 		m.Thing = FanSheave
 		need, old, shaft, had = h.Fan, FanPitch(&f.Old), shaftOf(&f.New.Fit, true), shaftOf(&f.Old.Fit, true)
 		size = &l.driven
+		if _, most := usualTurns(&f.New); most.Known() && f.New.Sheave.Value() == record.Adjustable { // as SheavesFor takes it
+			half := MotorPitchAt(&f.New, Setting(most.Value/2))
+			l.motor = &half
+		}
 	}
 	if old.Known() && need.Known() && sectionOf(&f.Old) == sectionOf(&f.New) && sectionOf(&f.New) != "" {
 		low, high := float64(old.Low()/need.Value), float64(old.High()/need.Value)

@@ -220,7 +220,11 @@ func TestMaterials(t *testing.T) {
 		// Under 8.4 in the motor sheave would be 1.9 in, less than a motor of 2 hp at 1750 rpm
 		// takes (NEMA MG 1): the fan sheave over 3.5 in, half open, is 3.5 · 1771.25/400.
 		{"a target below the slowest setting", demoRoof(t, "&target.speed=400 rpm&new.fan-bore=1 in&new.fan-key=1/4 in"),
-			[]string{"bring 1 fan-sheave 15.5 in 1 in 0.25 in | sheave-buy", "no motor-sheave"}},
+			[]string{"bring 1 fan-sheave 15.5 in 1 in 0.25 in | sheave-buy", "no motor-sheave", "bring 2 belt A62 63.3 in | belt-instead"}}, // 31.5 + π/2 · 19 + 12²/63 = 63.6 in
+		{"the old fan sheave is a little smaller", demoRoof(t, "&target.speed=400 rpm&old.section=A&old.fan-sheave=15.25 in&old.fan-bore=1 in&new.fan-bore=1 in"),
+			[]string{"keep 1 fan-sheave 15.25 in | sheave-old", "no shaft-bushing"}}, // 1.6 % faster
+		{"the old fan sheave is a little larger", demoRoof(t, "&target.speed=400 rpm&old.section=A&old.fan-sheave=15.75 in&old.fan-bore=1 in&new.fan-bore=1 in&new.fan-key=1/4 in"),
+			[]string{"bring 1 fan-sheave 15.5 in 1 in 0.25 in | sheave-buy"}}, // 1.6 % below the target
 		{"a target that must not be run", demoRoof(t, "&target.speed=1100 rpm"), []string{"no motor-sheave", "no fan-sheave"}}, // the wheel's 1080
 		{"settle the reading first", demoRoof(t, "&trial.a.turns=3 turns&trial.a.speed=600 rpm"), []string{"keep 1 motor-sheave | sheave-settle"}},
 
@@ -259,6 +263,8 @@ func TestMaterials(t *testing.T) {
 		// A breaker of 20 A: a ground of 12 (Table 250.122); 42 ft of it.
 		{"no ground in a conduit that carries none", demoRoof(t, "&raceway.conduit=LFNC-B&wire.w2.role=circuit&wire.w2.where=box&circuit.length=40 ft&circuit.device-rating=20 A"), []string{
 			"bring 1 42 ft ground-wire 12 | no-ground-wire cut", "bring 4 wire-connector 12 wet | joints"}},
+		{"no ground in a conduit that flexes", demoRoof(t, "&wire.w2.where=box&circuit.device-rating=20 A"), []string{"bring 1 ground-wire 12 | no-ground-wire | circuit.length"}},
+		{"a smaller ground", demoRoof(t, "&wire.w2.size=14&circuit.device-rating=20 A&circuit.length=40 ft"), []string{"bring 1 42 ft ground-wire 12 | equipment-ground cut", "bring 4 wire-connector 12 wet | joints"}},
 		{"no ground in a metal conduit", demoRoof(t, "&raceway.conduit=EMT&wire.w2.where=box"), []string{"unsure ground-wire | ground-judged"}},
 	} {
 		has(t, c.name, c.f, c.want...)
