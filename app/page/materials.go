@@ -63,10 +63,10 @@ func (b *bench) material(name string, m sheet.Material) app.UI {
 		app.Div().Body(
 			app.Strong().Text(b.thing(m)),
 			app.Small().Text(strings.Join(b.reasons(m), " ")),
-			app.Small().Class("quiet").Text(strings.Join(b.origins(m), " ")),
+			app.Small().Class("quiet").Text(strings.Join(b.origins(m), " · ")),
 			app.If(m.Fault != nil, func() app.UI { return app.Small().Text(b.lacking(m)) }),
 			app.If(elsewhere, func() app.UI { return app.Small().Text(b.T("materials.elsewhere")) }),
-			app.If(len(open) > 0, func() app.UI { return b.wanted(name, open, len(open)) }),
+			app.If(len(open) > 0, func() app.UI { return b.wanted(name, open, mostWanted) }),
 		),
 	)
 }
@@ -247,7 +247,7 @@ func (b *bench) origins(m sheet.Material) []string {
 			said = append(said, b.T("materials.from", "places", b.list(from)))
 		}
 		if ruled[r.Method] {
-			said = append(said, b.sourceOf(r.Method)+".")
+			said = append(said, b.sourceOf(r.Method))
 		}
 	}
 	return said

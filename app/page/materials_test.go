@@ -96,7 +96,7 @@ func TestEveryMaterialIsWorded(t *testing.T) {
 						t.Errorf("%s: %q is not said in state %.60q", tag, s, state)
 					}
 				}
-				for _, p := range m.Wanted {
+				for _, p := range m.Wanted[:min(len(m.Wanted), mostWanted)] {
 					if !strings.Contains(drawn, b.full(b.keyOf(p))) {
 						t.Errorf("%s: no way to %s in state %.60q", tag, b.keyOf(p), state)
 					}
@@ -135,7 +135,7 @@ func TestMaterialsText(t *testing.T) {
 		}
 	}
 	drawn := html.UnescapeString(whole(t, &list{ui: func() app.UI { return b.materials(sheet.Materials(b.Fan)) }}))
-	for _, want := range []string{"NFPA 70: National Electrical Code, 342.30", "From New fan: belt number, New fan: belts side by side."} {
+	for _, want := range []string{"NFPA 70: National Electrical Code, 342.30", "From New fan: belt number, New fan: belts side by side<"} {
 		if !strings.Contains(drawn, want) {
 			t.Errorf("no %q in\n%s", want, drawn)
 		}

@@ -692,7 +692,7 @@ var english = map[string]string{
 	"item.belt-due":             "Day to come back for the belt",
 	// Materials.
 	"materials.bring": "Bring", "materials.unsure": "Not known yet", "materials.keep": "Stays in use",
-	"materials.many": "How many?", "materials.from": "From {places}.", "materials.elsewhere": "Another fan of this roof lacks values for it.",
+	"materials.many": "How many?", "materials.from": "From {places}", "materials.elsewhere": "Another fan of this roof lacks values for it.",
 	"material.fan": "New fan {name}", "material.curb-adapter": "Curb adapter", "material.gasket": "Curb gasket", "material.shims": "Set of shims",
 	"material.belt": "Belt {name}", "material.motor-sheave": "Motor sheave", "material.fan-sheave": "Fan sheave", "material.shaft-bushing": "Sheave bushing",
 	"material.fittings": "Fittings at the opening", "material.insulating-bushing": "{size} insulating bushing", "material.bonding-jumper": "Bonding jumper {wire}",

@@ -696,7 +696,7 @@ var spanish = map[string]string{
 	"item.belt-due":             "Día de volver por la banda",
 	// Materials.
 	"materials.bring": "Llevar", "materials.unsure": "Aún no se sabe", "materials.keep": "Se queda en uso",
-	"materials.many": "¿Cuántos?", "materials.from": "De {places}.", "materials.elsewhere": "A otro ventilador de esta azotea le faltan datos para esto.",
+	"materials.many": "¿Cuántos?", "materials.from": "De {places}", "materials.elsewhere": "A otro ventilador de esta azotea le faltan datos para esto.",
 	"material.fan": "Ventilador nuevo {name}", "material.curb-adapter": "Adaptador de base", "material.gasket": "Empaque de la base", "material.shims": "Juego de calzas",
 	"material.belt": "Banda {name}", "material.motor-sheave": "Polea motriz", "material.fan-sheave": "Polea del ventilador", "material.shaft-bushing": "Buje de polea",
 	"material.fittings": "Accesorios en la abertura", "material.insulating-bushing": "buje aislante de {size}", "material.bonding-jumper": "Puente de unión {wire}",
