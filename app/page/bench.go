@@ -31,6 +31,7 @@ type bench struct {
 	link     string // as last copied
 	long     bool   // the record is too long for one
 	printing string // what goes on paper
+	copied   string // as last copied, but for a link
 
 	perishable bool   // the browser promises nothing for what is stored
 	title      string // as the browser shows it

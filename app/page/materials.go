@@ -246,12 +246,12 @@ func (b *bench) origins(m sheet.Material) []string {
 		if from := b.here(r.From); len(from) > 0 {
 			said = append(said, b.T("materials.from", "places", b.list(from)))
 		}
-		if ruled[r.Method] {
+		if ruling[r.Method] {
 			said = append(said, b.sourceOf(r.Method))
 		}
 	}
 	return said
 }
 
-// ruled are the methods whose source stands beside a line.
-var ruled = map[string]bool{"raceway.support": true, "raceway.sticks": true, "raceway.cut": true}
+// ruling are the methods whose source stands beside a line.
+var ruling = map[string]bool{"raceway.support": true, "raceway.sticks": true, "raceway.cut": true}

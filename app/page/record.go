@@ -25,7 +25,7 @@ func (p *Record) Render() app.UI {
 			app.Div().Class("screen").Body(
 				v.headline(),
 				app.Div().Class("columns").Body(
-					app.Div().Class("answers").Body(v.figures(), v.log(), v.likeForLike()),
+					app.Div().Class("answers").Body(v.figures(), v.log(), v.likeForLike(), v.bring()),
 					app.Div().Class("inputs").Body(
 						v.fit(),
 						v.checks(),

@@ -10,7 +10,8 @@ import (
 func (l *bringing) belt() {
 	s := &l.f.New
 	m := Material{Spec: Spec{Thing: TheBelt}, Plan: Bring}
-	run := RunAt(l.f, SetTurns(l.f, l.table), nil)
+	move, _ := NextMove(l.f, l.table)
+	run := RunAt(l.f, SetTurns(l.f, l.table, move), nil)
 	if l.motor != nil {
 		run.Motor = *l.motor
 	}
