@@ -46,7 +46,7 @@ func (v *racewayView) chain() app.UI {
 				p := a.Value.Parts[i]
 				return app.Li().Body(app.Strong().Text(v.part(p)), app.Small().Class("quiet").Text(v.numbers(p)))
 			})),
-			app.Div().Body(app.Range(verdicts).Slice(func(i int) app.UI { return v.verdict(string(verdicts[i].Rule), verdicts[i]).UI() })),
+			v.sayings(verdicts),
 			app.Ul().Class("notes").Body(app.Range(notes).Slice(func(i int) app.UI { return app.Li().Text(notes[i]) })),
 			app.P().Class("source").Text(v.sourceOf("raceway.adapter")+" · "+v.T("joint.thread")+": "+v.sourceOf("raceway.thread")+" · "+v.T("joint.knockout")+": "+v.sourceOf("raceway.knockout")),
 		)

@@ -57,6 +57,9 @@ func (v *racewayView) accuseAll() {
 	blame(v.bench, v.c.Drop)
 	blame(v.bench, v.c.Carried)
 	blame(v.bench, sheet.FillShare(f))
+	for _, d := range v.c.Rows {
+		v.accuse(d.Fault)
+	}
 	v.accuse(v.adapter.Fault)
 }
 

@@ -80,11 +80,31 @@ func TestVerdictsOnThePlate(t *testing.T) {
 		{rewired, "fill", "within"}, {rewired, "wires", "within"}, {"", "fill", "unjudged"}, {"", "wires", "unjudged"},
 		{rewired + "&wire.w3.count=6&wire.w3.size=12&wire.w3.insulation=TW&wire.w3.role=other", "fill", "stop"},
 		{strings.ReplaceAll(rewired, "THWN-2", "THHN"), "wires", "stop"},
+		{rewired + "&wire.w3.count=1&wire.w3.size=14&wire.w3.insulation=XHH&wire.w3.role=other", "wires", "stop"},
+		{strings.Replace(rewired, "size=12&wire.w2.insulation=THWN-2", "size=12&wire.w2.insulation=unmarked", 1), "wires", "unjudged"},
 		{rewired + "&box.volume=8in3&box.devices=0&box.clamps=no", "box", "stop"},
 	} {
 		v := find(racewayOf(t, c.link), "p", "data-of", c.of)
 		if v == nil || !strings.Contains(attribute(v, "class"), c.level) {
 			t.Errorf("%q: %s is %q", c.link, c.of, says(v))
+		}
+	}
+}
+
+// What is said of one row names the row, beside its field too; what can't be
+// judged says what to do instead.
+func TestARowIsNamed(t *testing.T) {
+	n := racewayOf(t, strings.NewReplacer("&hottest-air=104F", "", "w2.insulation=THWN-2", "w2.insulation=XHH").Replace(rewired))
+	if got := says(find(n, "p", "data-of", "dry-only w2")); !strings.Contains(got, "Wire 2: this insulation is for dry places") {
+		t.Errorf("%q", got)
+	}
+	if got := says(find(n, "p", "id", "wire-w2-insulation-note")); !strings.Contains(got, "For dry places only") {
+		t.Errorf("beside the field: %q", got)
+	}
+	n = racewayOf(t, strings.NewReplacer("insulation=THWN-2", "insulation=unmarked", "height=1/2in", "height=12in").Replace(rewired))
+	for _, of := range []string{"circuit.ampacity", "unmarked-wire w2"} {
+		if got := says(find(n, "p", "data-of", of)); !strings.Contains(got, "can't be judged") || !strings.Contains(got, "Next best") || strings.Contains(got, "too close") {
+			t.Errorf("%s: %q", of, got)
 		}
 	}
 }

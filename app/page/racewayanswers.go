@@ -52,6 +52,7 @@ func (v *racewayView) wiring() app.UI {
 		app.If(!c.Demand.Known() && sheet.BeyondTables(f), func() app.UI { return app.P().Class("field-note").Text(v.T("wired-motor.beyond")) }),
 		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &c.WireVerdict}, c.Carried),
 		app.P().Class("field-note").Text(basis),
+		v.sayings(c.Rows),
 	}
 	if c.Least.Known() {
 		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, c.Least, func(a raceway.Ampacity) string {
@@ -67,6 +68,17 @@ func (v *racewayView) wiring() app.UI {
 		}))
 	}
 	return app.Section().Class("list").Aria("label", v.T("raceway.wiring")).Body(append(list, v.more())...)
+}
+
+// sayings shows verdicts that stand beside no figure.
+func (v *racewayView) sayings(all []sheet.Verdict) app.UI {
+	return app.Div().Body(app.Range(all).Slice(func(i int) app.UI {
+		name := string(all[i].Rule)
+		if all[i].Of != nil {
+			name += " " + all[i].Of.ID
+		}
+		return v.verdict(name, all[i]).UI()
+	}))
 }
 
 // more shows what goes with the circuit; closed, it still says its worst verdict.

@@ -135,6 +135,11 @@ func (b *bench) brief(name string, v sheet.Verdict) *widget.Verdict {
 }
 
 func (b *bench) reason(v sheet.Verdict) string {
+	if v.Of != nil {
+		of := v.Of
+		v.Of = nil
+		return b.side(b.keyOf(&of.Size)) + ": " + lowerFirst(b.reason(v))
+	}
 	if v.Level == sheet.Unjudged {
 		s := b.unjudged(v)
 		if v.Less && v.Limit.Scale != nil {

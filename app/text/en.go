@@ -475,7 +475,7 @@ var english = map[string]string{
 	"rule.box-fill": "Box fill", "rule.box-fill.within": "{value} of {limit}.", "rule.box-fill.stop": "{value} is more than the box's {limit}.",
 	"rule.ampacity": "Ampacity", "rule.ampacity.within": "{value}, at least {limit}.", "rule.ampacity.stop": "{value} is under the {limit} asked for.",
 	"rule.dry-only": "Wire for dry places", "rule.dry-only.stop": "This insulation is for dry places; outdoors the inside of a raceway is wet.",
-	"rule.least-wire": "Wire size", "rule.least-wire.watch": "Smaller than 14, in general the least for a motor's circuit.",
+	"rule.least-wire": "Wire size", "rule.least-wire.stop": "Smaller than 14, in general the least for a motor's circuit.",
 	"rule.overcurrent": "Breaker or fuse", "rule.overcurrent.within": "{value}, at most {limit}.", "rule.overcurrent.watch": "{value} is above {limit}: only where the motor won't start on less.", "rule.overcurrent.stop": "{value} is above {limit}.",
 	"rule.equipment-ground": "Ground wire", "rule.equipment-ground.within": "The ground listed is large enough.", "rule.equipment-ground.stop": "The ground listed is smaller.",
 	"rule.no-ground-wire": "Ground wire", "rule.no-ground-wire.stop": "None is listed, and this conduit carries no ground.", "rule.no-ground-wire.watch": "None is listed; where this conduit flexes or vibrates, one is asked for.",
@@ -725,4 +725,7 @@ var english = map[string]string{
 	"reason.ground-judged":    "None is listed. Whether the conduit may serve is for a licensed person to judge.",
 	"reason.equipment-ground": "The ground that is there is too small.", "reason.no-ground-wire": "None is listed, and this conduit asks for one.",
 	"reason.joints": "One for each conductor joined to the motor.",
+	// Raceway: what single rows of conductors are stopped for.
+	"rule.too-hot": "Hot air", "rule.too-hot.stop": "The air about it is hotter than this insulation stands: it carries nothing there.",
+	"rule.unmarked-wire": "Wire without print", "rule.unmarked-wire.unjudged": "What is not marked can't be judged: taken for 60 °C here, and whether it stands wet is not known. Next best: look for print along its whole length; none, and marked wire goes in new.",
 }

@@ -476,7 +476,7 @@ var spanish = map[string]string{
 	"rule.box-fill": "Llenado de la caja", "rule.box-fill.within": "{value} de {limit}.", "rule.box-fill.stop": "{value} pasa de los {limit} de la caja.",
 	"rule.ampacity": "Ampacidad", "rule.ampacity.within": "{value}; se piden al menos {limit}.", "rule.ampacity.stop": "{value} no llega a los {limit} que se piden.",
 	"rule.dry-only": "Cable para lugar seco", "rule.dry-only.stop": "Este aislamiento es para lugar seco; a la intemperie, una canalización está mojada por dentro.",
-	"rule.least-wire": "Calibre del cable", "rule.least-wire.watch": "Menor que 14, en general el mínimo para el circuito de un motor.",
+	"rule.least-wire": "Calibre del cable", "rule.least-wire.stop": "Menor que 14, en general el mínimo para el circuito de un motor.",
 	"rule.overcurrent": "Interruptor o fusible", "rule.overcurrent.within": "{value}, a lo más {limit}.", "rule.overcurrent.watch": "{value} pasa de {limit}: solo donde el motor no arranque con menos.", "rule.overcurrent.stop": "{value} pasa de {limit}.",
 	"rule.equipment-ground": "Cable de tierra", "rule.equipment-ground.within": "La tierra anotada es suficiente.", "rule.equipment-ground.stop": "La tierra anotada es menor.",
 	"rule.no-ground-wire": "Cable de tierra", "rule.no-ground-wire.stop": "No hay ninguno anotado, y este conduit no sirve de tierra.", "rule.no-ground-wire.watch": "No hay ninguno anotado; donde este conduit se flexiona o vibra, se pide uno.",
@@ -729,4 +729,7 @@ var spanish = map[string]string{
 	"reason.ground-judged":    "No hay ninguna anotada. Si el conduit puede servir, lo decide una persona con licencia.",
 	"reason.equipment-ground": "La tierra que hay es de calibre menor.", "reason.no-ground-wire": "No hay ninguna anotada, y este conduit pide una.",
 	"reason.joints": "Uno por cada conductor que se une al motor.",
+	// Raceway: what single rows of conductors are stopped for.
+	"rule.too-hot": "Aire caliente", "rule.too-hot.stop": "El aire junto a él pasa de lo que aguanta este aislamiento: ahí no lleva nada.",
+	"rule.unmarked-wire": "Cable sin marca", "rule.unmarked-wire.unjudged": "Lo que no está marcado no se puede juzgar: aquí se toma de 60 °C, y no se sabe si aguanta lo mojado. Si no: busque la marca en todo su largo; si no hay, meta cable nuevo marcado.",
 }

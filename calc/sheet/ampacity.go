@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"errors"
-
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/record"
@@ -125,22 +123,14 @@ func leastWire(f *record.Fan, w *record.Wire, least Answer[unit.Current]) Findin
 	})
 }
 
-// judgeWire judges what the conductors carry against the demand. A wire
-// for dry places in a wet raceway, and one below the least size of a motor's
-// circuit, are said before it; one that can't be read is taken for 60 °C and
-// left to a licensed person.
-func (c *Circuit) judgeWire() Verdict {
-	least, w := c.Carried, c.Wire
-	if w != nil && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(raceway.AWG14) {
-		return Verdict{Level: Watch, Rule: RuleLeastWire, Method: "raceway.usable"}
-	}
-	var broken *limit.Error
-	if least.Fault != nil && errors.As(least.Fault.Err, &broken) && broken.Rule == raceway.DryOnly {
-		return Verdict{Level: Stop, Rule: RuleDryOnly, Method: "raceway.rating"}
-	}
-	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(least, c.Demand)
-	if v.Level == Within && w.Insulation.Value() == record.Unmarked {
-		v.Level, v.Wanted = Unjudged, []record.Place{&w.Insulation}
+// judgeWire judges what the conductors carry against the demand. One of them that
+// can't be read is taken for 60 °C, and is not within by that.
+func (c *Circuit) judgeWire(f *record.Fan) Verdict {
+	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(c.Carried, c.Demand)
+	for _, w := range f.Wires {
+		if v.Level == Within && w.Where.Value() != record.InBox && carriesMotor(w) && w.Insulation.Value() == record.Unmarked {
+			return unmarked(w)
+		}
 	}
 	return v
 }

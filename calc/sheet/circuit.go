@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"roofside/calc/raceway"
 	"roofside/calc/record"
 	"roofside/calc/unit"
@@ -20,6 +22,7 @@ type Circuit struct {
 	Drop       Answer[unit.Voltage]
 	DropShare  Answer[unit.Ratio]
 
+	Rows                                                   []Verdict // what is said of single rows of conductors
 	WireVerdict, GroundVerdict, DeviceVerdict, DropVerdict Verdict
 }
 
@@ -34,15 +37,16 @@ func CircuitOf(f *record.Fan) *Circuit {
 	c.Disconnect = disconnect(c.Current)
 	c.Drop = c.voltageDrop(f)
 	c.DropShare = dropShare(f, c.Drop)
-	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(), c.judgeGround(f), c.judgeDevice(f)
+	c.Rows = judgeRows(f)
+	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f), c.judgeGround(f), c.judgeDevice(f)
 	c.DropVerdict = limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(c.DropShare, fixed(raceway.DropBranch, "raceway.drop"))
 	return c
 }
 
-// Verdicts judge the circuit's conductors: what they carry, their ground, and
-// the device before them where its rating is known.
+// Verdicts judge the circuit's conductors: row by row, what they carry, their
+// ground, and the device before them where its rating is known.
 func (c *Circuit) Verdicts(f *record.Fan) []Verdict {
-	all := []Verdict{c.WireVerdict}
+	all := append(slices.Clone(c.Rows), c.WireVerdict)
 	if c.Wire != nil {
 		all = append(all, c.GroundVerdict)
 	}

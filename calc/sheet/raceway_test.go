@@ -267,14 +267,27 @@ func TestWireVerdicts(t *testing.T) {
 		{"the plate's 25 A rules, terminals marked", twelve + "&new.minimum-circuit-ampacity=25A&circuit.terminals=75", sheet.Within, sheet.RuleAmpacity, ""},
 		{"for dry places", row("a", "3", "12", "THHN", "circuit"), sheet.Stop, sheet.RuleDryOnly, ""},
 		{"the same indoors", row("a", "3", "12", "THHN", "circuit") + "&raceway.place=indoors", sheet.Within, sheet.RuleAmpacity, ""},
-		{"unmarked, 60 °C: enough, yet not to be judged here", row("a", "3", "12", "unmarked", "circuit"), sheet.Unjudged, sheet.RuleAmpacity, "wire.a.insulation"},
-		{"smaller than any motor's", row("a", "3", "16", "THWN-2", "circuit"), sheet.Watch, sheet.RuleLeastWire, ""},
+		{"unmarked, 60 °C: enough, yet not to be judged here", row("a", "3", "12", "unmarked", "circuit"), sheet.Unjudged, sheet.RuleUnmarked, ""},
+		{"unmarked, and another row carries less", row("a", "2", "14", "THWN-2", "circuit") + row("b", "1", "10", "unmarked", "circuit"), sheet.Unjudged, sheet.RuleUnmarked, ""},
+		{"an unmarked ground", twelve + row("b", "1", "12", "unmarked", "ground"), sheet.Unjudged, sheet.RuleUnmarked, ""},
+		{"an unmarked ground, in the box alone", twelve + row("b", "1", "12", "unmarked", "ground") + "&wire.b.where=box", sheet.Within, sheet.RuleAmpacity, ""},
+		// 430.22(G): in general none below 14.
+		{"smaller than any motor's", row("a", "3", "16", "THWN-2", "circuit"), sheet.Stop, sheet.RuleLeastWire, ""},
+		{"one of them smaller", row("a", "2", "12", "THWN-2", "circuit") + row("b", "1", "18", "THWN-2", "circuit"), sheet.Stop, sheet.RuleLeastWire, ""},
+		{"smaller, and too little by the plate", row("a", "3", "16", "THWN-2", "circuit") + "&new.minimum-circuit-ampacity=25A", sheet.Stop, sheet.RuleLeastWire, ""},
+		{"a small wire of the control", twelve + row("b", "1", "18", "THWN-2", "other"), sheet.Within, sheet.RuleAmpacity, ""},
 		{"material not said", twelve + "&circuit.material=", sheet.Unjudged, sheet.RuleAmpacity, "circuit.material"},
 		{"sun not said", twelve + "&raceway.exposure=", sheet.Unjudged, sheet.RuleAmpacity, "raceway.exposure"},
 		{"in the sun, how high not said", twelve + "&raceway.exposure=rooftop", sheet.Unjudged, sheet.RuleAmpacity, "raceway.height"},
 		// 40 + 33 °C: 0.50 of 30 A for 12 THWN-2 (90 °C) is 15; TW has no factor there.
 		{"low over the roof", twelve + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Within, sheet.RuleAmpacity, ""},
-		{"too hot for 60 °C", row("a", "3", "12", "TW", "circuit") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Unjudged, sheet.RuleAmpacity, "hottest-air"},
+		{"too hot for 60 °C", row("a", "3", "12", "TW", "circuit") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
+		{"too hot for another circuit's", twelve + row("b", "1", "12", "TW", "other") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
+		{"a ground for dry places", twelve + row("b", "1", "12", "THHN", "ground"), sheet.Stop, sheet.RuleDryOnly, ""},
+		{"a control wire for dry places", twelve + row("b", "1", "14", "XHH", "other"), sheet.Stop, sheet.RuleDryOnly, ""},
+		{"a bare ground", twelve + row("b", "1", "12", "bare", "ground"), sheet.Within, sheet.RuleAmpacity, ""},
+		{"for dry places, in the air of a day not known", row("a", "3", "12", "THHN", "circuit") + "&hottest-air=", sheet.Stop, sheet.RuleDryOnly, ""},
+		{"for dry places, of a size not known", "wire.a.insulation=THHN", sheet.Stop, sheet.RuleDryOnly, ""},
 		// 0.50 · 0.70 of 30 A is 10.5 with seven to nine that carry current.
 		{"bundled, another circuit beside it", twelve + "&raceway.exposure=rooftop&raceway.height=1/2in" + row("b", "5", "14", "THWN-2", "other") + "&new.minimum-circuit-ampacity=10.6A", sheet.Stop, sheet.RuleAmpacity, ""},
 		{"the weakest row counts", row("a", "2", "12", "THWN-2", "circuit") + row("b", "1", "14", "THWN-2", "circuit") + "&new.minimum-circuit-ampacity=18A", sheet.Stop, sheet.RuleAmpacity, ""},
@@ -287,7 +300,8 @@ func TestWireVerdicts(t *testing.T) {
 			key, text, _ := strings.Cut(part, "=")
 			f.Apply(map[string]string{key: text})
 		}
-		v := sheet.CircuitOf(f).WireVerdict
+		of := sheet.CircuitOf(f)
+		v := sheet.Worst(append(of.Rows, of.WireVerdict))
 		wanted := ""
 		if len(v.Wanted) > 0 {
 			wanted = f.KeyOf(v.Wanted[0])

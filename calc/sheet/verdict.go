@@ -98,6 +98,8 @@ const (
 	RuleAmpacity      Rule = "ampacity"
 	RuleDryOnly       Rule = "dry-only"
 	RuleLeastWire     Rule = "least-wire"
+	RuleTooHot        Rule = "too-hot"
+	RuleUnmarked      Rule = "unmarked-wire"
 	RuleOvercurrent   Rule = "overcurrent"
 	RuleGround        Rule = "equipment-ground"
 	RuleNoGround      Rule = "no-ground-wire"
@@ -123,6 +125,7 @@ type Verdict struct {
 	Less   bool           // the limit is the plate's amps less what unbalanced volts take off
 	Wanted []record.Place // what would settle it, the most telling first
 	Fault  *Fault         // why it can't be judged, where something is wrong
+	Of     *record.Wire   // the row of conductors it is about, where it is about one
 }
 
 // A limitOf describes what a value is held against.

@@ -1,0 +1,78 @@
+package sheet
+
+import (
+	"errors"
+
+	"roofside/calc/limit"
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+)
+
+// judgeRows judges the rows of conductors in the raceway each for itself, as soon
+// as it tells enough: insulation for dry places in a wet one, whatever the wire
+// is for; a motor's wire below the least size; air too hot for a wire that
+// carries current; a wire that is marked with nothing.
+func judgeRows(f *record.Fan) []Verdict {
+	var all []Verdict
+	for _, judge := range []func(*record.Fan, *record.Wire) Verdict{judgePlace, judgeLeast, judgeHeat, judgeMark} {
+		for _, w := range f.Wires {
+			if w.Where.Value() == record.InBox {
+				continue
+			}
+			if v := judge(f, w); v.Level != Within {
+				v.Of = w
+				all = append(all, v)
+			}
+		}
+	}
+	return all
+}
+
+// judgePlace stops insulation for dry places where the raceway is wet inside.
+func judgePlace(f *record.Fan, w *record.Wire) Verdict {
+	location, err := raceway.Interior(site(f))
+	if err == nil {
+		_, err = raceway.RatingOf(raceway.Insulation(w.Insulation.Value()), location)
+	}
+	if breaks(err, raceway.DryOnly) {
+		return Verdict{Level: Stop, Rule: RuleDryOnly, Method: "raceway.rating", Fault: &Fault{&w.Insulation, err}}
+	}
+	return Verdict{}
+}
+
+// judgeLeast stops a motor's wire below 14, in general the least: 430.22(G).
+func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
+	if carriesMotor(w) && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(raceway.AWG14) {
+		return Verdict{Level: Stop, Rule: RuleLeastWire, Method: "raceway.usable"}
+	}
+	return Verdict{}
+}
+
+// judgeHeat stops a wire that the air leaves no ampacity.
+func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
+	if roleOf(w) == raceway.Ground {
+		return Verdict{}
+	}
+	if fault := ampacity(f, w).Fault; fault != nil && breaks(fault.Err, raceway.TooHot) {
+		return Verdict{Level: Stop, Rule: RuleTooHot, Method: "raceway.ambient", Fault: fault}
+	}
+	return Verdict{}
+}
+
+// judgeMark leaves a wire without print to a licensed person. Of the motor's
+// circuit that is said with what it carries.
+func judgeMark(_ *record.Fan, w *record.Wire) Verdict {
+	if !carriesMotor(w) && w.Insulation.Value() == record.Unmarked {
+		return unmarked(w)
+	}
+	return Verdict{}
+}
+
+func unmarked(w *record.Wire) Verdict {
+	return Verdict{Level: Unjudged, Rule: RuleUnmarked, Method: "raceway.rating", Of: w}
+}
+
+func breaks(err error, rule limit.Rule) bool {
+	var l *limit.Error
+	return errors.As(err, &l) && l.Rule == rule
+}
