@@ -29,11 +29,10 @@ func (b *bench) fitting(kind raceway.PartKind, size, to raceway.TradeSize, condu
 // chain shows the parts between opening and conduit in order, each with its
 // numbers, and what has to be seen to.
 func (v *racewayView) chain() app.UI {
-	a := v.adapter
+	a, verdicts := v.adapter, v.joint
 	if !a.Known() {
-		return app.Div()
+		return v.sayings(verdicts)
 	}
-	verdicts := sheet.JointVerdicts(v.Fan, a.Value)
 	notes := v.jointNotes(a.Value)
 	shown := []string{v.takeAlong(), v.end(), systemName(v.Settings.Units), string(v.Settings.TextTag()), exact(float64(v.Loads()))}
 	for _, d := range verdicts {
@@ -58,7 +57,7 @@ func (v *racewayView) chain() app.UI {
 func (v *racewayView) jointNotes(a raceway.Adapter) []string {
 	var notes []string
 	for _, c := range a.Conditions {
-		if c != raceway.NoWashersWet && c != raceway.BondOver250 {
+		if c != raceway.BondOver250 {
 			notes = append(notes, v.T("joint."+string(c)))
 		}
 	}

@@ -22,7 +22,8 @@ func NewRaceway() *Raceway { return &Raceway{leaf{route: "/raceway/"}} }
 func (p *Raceway) Render() app.UI {
 	return p.draw(shared.T("raceway.title"), func(b *bench) app.UI {
 		f := b.Fan
-		v := racewayView{b, sheet.Adapter(f), sheet.FillVerdict(f), sheet.CircuitOf(f)}
+		a := sheet.Adapter(f)
+		v := racewayView{b, a, sheet.JointVerdicts(f, a), sheet.FillVerdict(f), sheet.CircuitOf(f)}
 		v.accuseAll()
 		return app.Div().Class("raceway").Body(
 			v.headline(),
@@ -42,6 +43,7 @@ func (p *Raceway) Render() app.UI {
 type racewayView struct {
 	*bench
 	adapter sheet.Finding[raceway.Adapter]
+	joint   []sheet.Verdict
 	fill    sheet.Verdict
 	c       *sheet.Circuit
 }
@@ -74,9 +76,12 @@ func (v *racewayView) boxed() bool {
 	return false
 }
 
-// headline says what to take along, and how fill, wires and box stand.
+// headline says what to take along, and how fill, wires, joint and box stand.
 func (v *racewayView) headline() app.UI {
 	briefs := []app.UI{v.standing("fill", v.fill), v.standing("wires", sheet.Worst(v.c.Verdicts(v.Fan)))}
+	if v.adapter.Known() || len(v.joint) > 0 {
+		briefs = append(briefs, v.standing("joint", sheet.Worst(v.joint)))
+	}
 	if v.boxed() {
 		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
 	}
@@ -115,7 +120,7 @@ func (v *racewayView) takeAlong() string {
 }
 
 // next is the way to what is missing next: for the adapter first, then for fill,
-// wires and box.
+// wires, joint and box.
 func (v *racewayView) next() app.UI {
 	wanted := v.adapter.Wanted
 	if v.adapter.Fault != nil && v.adapter.Fault.Place != nil {
@@ -126,6 +131,7 @@ func (v *racewayView) next() app.UI {
 			app.Li().Body(widget.Button("to first wire", v.T("wires.first"), "to", v.guarded(v.addWire))))
 	}
 	all := append([]sheet.Verdict{v.fill}, v.c.Verdicts(v.Fan)...)
+	all = append(all, v.joint...)
 	if v.boxed() {
 		all = append(all, sheet.BoxVerdict(v.Fan))
 	}

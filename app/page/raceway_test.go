@@ -82,6 +82,12 @@ func TestVerdictsOnThePlate(t *testing.T) {
 		{strings.ReplaceAll(rewired, "THWN-2", "THHN"), "wires", "stop"},
 		{rewired + "&wire.w3.count=1&wire.w3.size=14&wire.w3.insulation=XHH&wire.w3.role=other", "wires", "stop"},
 		{strings.Replace(rewired, "size=12&wire.w2.insulation=THWN-2", "size=12&wire.w2.insulation=unmarked", 1), "wires", "unjudged"},
+		{rewired, "joint", "within"},
+		{strings.ReplaceAll(rewired, "LFMC", "FMC"), "joint", "stop"}, {"raceway.conduit=FMC", "joint", "stop"},
+		{strings.Replace(rewired, "kind=hub", "kind=ring-knockout", 1), "joint", "within"},
+		{strings.NewReplacer("kind=hub", "kind=ring-knockout", "208V", "460V").Replace(rewired), "joint", "watch"},
+		{strings.NewReplacer("kind=hub", "kind=ring-knockout", "&new.motor-volts=208V", "").Replace(rewired), "joint", "unjudged"},
+		{strings.Replace(rewired, "kind=hub", "kind=knockout", 1), "joint", "within"}, // a hub stands where washers would
 		{rewired + "&box.volume=8in3&box.devices=0&box.clamps=no", "box", "stop"},
 	} {
 		v := find(racewayOf(t, c.link), "p", "data-of", c.of)

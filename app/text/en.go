@@ -466,7 +466,6 @@ var english = map[string]string{
 	"answer.box.smallest": "Smallest box that holds them",
 	"from.fan plate":      "fan plate", "from.motor table": "motor table", "from.motor plate": "motor plate", "from.trade size": "by trade size",
 
-	"rule.washers-wet": "Reducing washers", "rule.washers-wet.stop": "No reducing washers outdoors: a hub and a threaded bushing take their place.",
 	"rule.bond-over-250": "Bonding", "rule.bond-over-250.watch": "Over 250 V to ground: washers and rings need a bonding jumper or fittings listed for it.",
 	"rule.conduit-fill": "Conduit fill", "rule.conduit-fill.within": "{value}, at most {limit}.", "rule.conduit-fill.stop": "{value} is above {limit}.",
 	"rule.conduit-count": "Conduit fill", "rule.conduit-count.within": "{value} alike, and up to {limit} may be.", "rule.conduit-count.stop": "{value} alike, and only {limit} may be.",
@@ -725,7 +724,9 @@ var english = map[string]string{
 	"reason.ground-judged":    "None is listed. Whether the conduit may serve is for a licensed person to judge.",
 	"reason.equipment-ground": "The ground that is there is too small.", "reason.no-ground-wire": "None is listed, and this conduit asks for one.",
 	"reason.joints": "One for each conductor joined to the motor.",
-	// Raceway: what single rows of conductors are stopped for.
+	// Raceway: what single rows of conductors are stopped for, and what is said of a joint.
+	"raceway.joint": "Joint:", "joint.noWashersWet": "No reducing washers outdoors: a hub and a threaded bushing take their place.",
+	"rule.conduit-wet": "Conduit outdoors", "rule.conduit-wet.stop": "Flexible metal conduit does not go where it gets wet: outdoors take liquidtight.",
 	"rule.too-hot": "Hot air", "rule.too-hot.stop": "The air about it is hotter than this insulation stands: it carries nothing there.",
 	"rule.unmarked-wire": "Wire without print", "rule.unmarked-wire.unjudged": "What is not marked can't be judged: taken for 60 °C here, and whether it stands wet is not known. Next best: look for print along its whole length; none, and marked wire goes in new.",
 }

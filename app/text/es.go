@@ -467,7 +467,6 @@ var spanish = map[string]string{
 	"answer.box.smallest": "La menor caja en que caben",
 	"from.fan plate":      "placa del ventilador", "from.motor table": "tabla de motores", "from.motor plate": "placa del motor", "from.trade size": "por tamaño comercial",
 
-	"rule.washers-wet": "Arandelas reductoras", "rule.washers-wet.stop": "A la intemperie no van arandelas reductoras: en su lugar, conector roscado y buje reductor.",
 	"rule.bond-over-250": "Puente de unión", "rule.bond-over-250.watch": "Arriba de 250 V a tierra: arandelas y anillos piden un puente de unión, o accesorios listados para ello.",
 	"rule.conduit-fill": "Llenado del conduit", "rule.conduit-fill.within": "{value}, a lo más {limit}.", "rule.conduit-fill.stop": "{value} pasa de {limit}.",
 	"rule.conduit-count": "Llenado del conduit", "rule.conduit-count.within": "{value} iguales; pueden ser hasta {limit}.", "rule.conduit-count.stop": "{value} iguales; solo pueden ser {limit}.",
@@ -729,7 +728,9 @@ var spanish = map[string]string{
 	"reason.ground-judged":    "No hay ninguna anotada. Si el conduit puede servir, lo decide una persona con licencia.",
 	"reason.equipment-ground": "La tierra que hay es de calibre menor.", "reason.no-ground-wire": "No hay ninguna anotada, y este conduit pide una.",
 	"reason.joints": "Uno por cada conductor que se une al motor.",
-	// Raceway: what single rows of conductors are stopped for.
+	// Raceway: what single rows of conductors are stopped for, and what is said of a joint.
+	"raceway.joint": "Unión:", "joint.noWashersWet": "A la intemperie no van arandelas reductoras: en su lugar, conector roscado y buje reductor.",
+	"rule.conduit-wet": "Conduit a la intemperie", "rule.conduit-wet.stop": "El conduit metálico flexible no va donde se moja: a la intemperie, hermético a líquidos.",
 	"rule.too-hot": "Aire caliente", "rule.too-hot.stop": "El aire junto a él pasa de lo que aguanta este aislamiento: ahí no lleva nada.",
 	"rule.unmarked-wire": "Cable sin marca", "rule.unmarked-wire.unjudged": "Lo que no está marcado no se puede juzgar: aquí se toma de 60 °C, y no se sabe si aguanta lo mojado. Si no: busque la marca en todo su largo; si no hay, meta cable nuevo marcado.",
 }

@@ -112,6 +112,14 @@ func ExampleInterior() {
 	// Output: wet <nil>
 }
 
+func ExampleAllowed() {
+	fmt.Println(raceway.Allowed(raceway.FMC, raceway.Outdoors))
+	fmt.Println(raceway.Allowed(raceway.LFMC, raceway.Outdoors))
+	// Output:
+	// false <nil>
+	// true <nil>
+}
+
 func ExampleUnsecuredMost() {
 	l, err := raceway.UnsecuredMost(raceway.LFMC, raceway.Size3by4)
 	fmt.Printf("%.0f ft, %v\n", l.In(unit.Foot), err)

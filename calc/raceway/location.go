@@ -34,6 +34,21 @@ func Interior(place Place) (Location, error) {
 	return "", limit.Break("place", limit.NotTabulated)
 }
 
+// Allowed reports whether a conduit may run in a place: flexible metal conduit in
+// no wet one (348.12, from memory), so not outdoors. Errors: no such conduit or
+// place.
+//
+// Method: raceway.place.
+func Allowed(conduit Conduit, place Place) (bool, error) {
+	if conduit.rank() < 0 {
+		return false, limit.Break("conduit", limit.NotTabulated)
+	}
+	if place != Indoors && place != Outdoors {
+		return false, limit.Break("place", limit.NotTabulated)
+	}
+	return conduit != FMC || place == Indoors, nil
+}
+
 // RatingOf returns the temperature rating of an insulation in a location. An
 // unmarked one is taken for 60 °C, for a licensed person to judge. Errors: no
 // such insulation or location; an insulation for dry places in a wet one; a

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 
 	"roofside/calc/limit"
@@ -70,21 +71,26 @@ func ToGround(f *record.Fan) raceway.ToGround {
 	return raceway.ToGroundNotKnown
 }
 
-// JointVerdicts judges the conditions of a joint that have a limit: washers in
-// the weather, whose place a hub has taken, and bonding over 250 V to ground.
-func JointVerdicts(f *record.Fan, joined raceway.Adapter) []Verdict {
+// JointVerdicts judges the conduits at a joint by their place, as soon as their
+// types are known, and the joint's bonding over 250 V to ground.
+func JointVerdicts(f *record.Fan, joined Finding[raceway.Adapter]) []Verdict {
 	var all []Verdict
-	for _, c := range joined.Conditions {
-		switch c {
-		case raceway.NoWashersWet:
-			all = append(all, Verdict{Level: Stop, Rule: RuleWashers, Method: "raceway.adapter"})
-		case raceway.BondOver250:
-			v := Verdict{Level: Watch, Rule: RuleBond, Method: "raceway.adapter"}
-			if ToGround(f) == raceway.ToGroundNotKnown {
-				v.Level, v.Wanted = Unjudged, []record.Place{&f.New.MotorVolts}
-			}
-			all = append(all, v)
+	conduits := []*record.Choice[record.Conduit]{&f.Raceway.Conduit}
+	if f.Opening.Kind.Value() == record.OpeningConduit {
+		conduits = append(conduits, &f.Opening.Conduit)
+	}
+	for _, c := range conduits {
+		if allowed, err := raceway.Allowed(raceway.Conduit(c.Value()), site(f)); err == nil && !allowed {
+			all = append(all, Verdict{Level: Stop, Rule: RuleConduitWet, Method: "raceway.place"})
+			break
 		}
+	}
+	if slices.Contains(joined.Value.Conditions, raceway.BondOver250) {
+		v := Verdict{Level: Watch, Rule: RuleBond, Method: "raceway.adapter"}
+		if ToGround(f) == raceway.ToGroundNotKnown {
+			v.Level, v.Wanted = Unjudged, []record.Place{&f.New.MotorVolts}
+		}
+		all = append(all, v)
 	}
 	return all
 }

@@ -88,7 +88,7 @@ const (
 	RuleOverloadDial  Rule = "overload-dial"
 	RuleOverloadLow   Rule = "overload-low"
 	RuleOverloadTrip  Rule = "overload-trip"
-	RuleWashers       Rule = "washers-wet"
+	RuleConduitWet    Rule = "conduit-wet"
 	RuleBond          Rule = "bond-over-250"
 	RuleFill          Rule = "conduit-fill"
 	RuleFillCount     Rule = "conduit-count"

@@ -65,6 +65,13 @@ var racewayMethods = []Method{
 		Known:   LookedUp,
 	},
 	{
+		Key:     "raceway.place",
+		Formula: "no flexible metal conduit in a wet place",
+		Valid:   "Of the types listed here; liquidtight ones may be wet.",
+		Refs:    []Ref{ElectricalCode.At("348.12")},
+		Known:   Memory,
+	},
+	{
 		Key:     "raceway.flex.support",
 		Formula: "≤ 3 ft (to 1-1/4), ≤ 4 ft (to 2)",
 		Valid:   "Flexible conduit where flexibility is needed.",
