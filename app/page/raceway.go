@@ -32,7 +32,7 @@ func (p *Raceway) Render() app.UI {
 				app.Div().Class("answers").Body(v.filling(), v.wiring(), v.box()),
 				app.Div().Class("inputs").Body(
 					v.opening(), v.conductors(), v.motor(), v.circuit(), v.boxInputs(),
-					b.copyLink(p.route), b.cautions("lock", "duct", "live", "code"),
+					b.copyLink(p.route), v.cautioned(),
 				),
 			),
 		)
@@ -59,7 +59,7 @@ func (v *racewayView) accuseAll() {
 	blame(v.bench, v.c.Drop)
 	blame(v.bench, v.c.Carried)
 	blame(v.bench, sheet.FillShare(f))
-	for _, d := range v.c.Rows {
+	for _, d := range v.c.Remarks {
 		v.accuse(d.Fault)
 	}
 	v.accuse(v.adapter.Fault)
@@ -74,6 +74,17 @@ func (v *racewayView) boxed() bool {
 		}
 	}
 	return false
+}
+
+// cautioned lists the cautions, and that of aluminum where it is used.
+func (v *racewayView) cautioned() app.UI {
+	which := []string{"lock", "duct", "live", "code"}
+	for _, d := range v.c.Remarks {
+		if d.Rule == sheet.RuleAluminum {
+			which = append(which, "aluminum")
+		}
+	}
+	return v.cautions(which...)
 }
 
 // headline says what to take along, and how fill, wires, joint and box stand.

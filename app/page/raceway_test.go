@@ -82,6 +82,8 @@ func TestVerdictsOnThePlate(t *testing.T) {
 		{strings.ReplaceAll(rewired, "THWN-2", "THHN"), "wires", "stop"},
 		{rewired + "&wire.w3.count=1&wire.w3.size=14&wire.w3.insulation=XHH&wire.w3.role=other", "wires", "stop"},
 		{strings.Replace(rewired, "size=12&wire.w2.insulation=THWN-2", "size=12&wire.w2.insulation=unmarked", 1), "wires", "unjudged"},
+		{rewired + "&circuit.length=700ft", "wires", "watch"}, {rewired + "&circuit.length=40ft", "wires", "within"},
+		{strings.Replace(rewired, "w1.count=3", "w1.count=2", 1), "wires", "watch"}, {rewired + "&new.minimum-circuit-ampacity=3A", "wires", "watch"},
 		{rewired, "joint", "within"},
 		{strings.ReplaceAll(rewired, "LFMC", "FMC"), "joint", "stop"}, {"raceway.conduit=FMC", "joint", "stop"},
 		{strings.Replace(rewired, "kind=hub", "kind=ring-knockout", 1), "joint", "within"},

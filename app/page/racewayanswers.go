@@ -52,7 +52,7 @@ func (v *racewayView) wiring() app.UI {
 		app.If(!c.Demand.Known() && sheet.BeyondTables(f), func() app.UI { return app.P().Class("field-note").Text(v.T("wired-motor.beyond")) }),
 		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &c.WireVerdict}, c.Carried),
 		app.P().Class("field-note").Text(basis),
-		v.sayings(c.Rows),
+		v.sayings(c.Remarks),
 	}
 	if c.Least.Known() {
 		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, c.Least, func(a raceway.Ampacity) string {

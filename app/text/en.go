@@ -729,4 +729,8 @@ var english = map[string]string{
 	"rule.conduit-wet": "Conduit outdoors", "rule.conduit-wet.stop": "Flexible metal conduit does not go where it gets wet: outdoors take liquidtight.",
 	"rule.too-hot": "Hot air", "rule.too-hot.stop": "The air about it is hotter than this insulation stands: it carries nothing there.",
 	"rule.unmarked-wire": "Wire without print", "rule.unmarked-wire.unjudged": "What is not marked can't be judged: taken for 60 °C here, and whether it stands wet is not known. Next best: look for print along its whole length; none, and marked wire goes in new.",
+	"rule.wire-count": "Number of wires", "rule.wire-count.watch": "{value} in the motor's circuit, where this supply takes {limit}: count again, and see what each is for; or the supply is another.",
+	"rule.plate-ampacity": "Minimum circuit ampacity", "rule.plate-ampacity.watch": "{value} is under the motor's own {limit}, which can't be: read both plates again.",
+	"rule.aluminum-wire": "Aluminum", "rule.aluminum-wire.watch": "Only under lugs and terminals marked for it (AL), at both ends; to the motor's copper leads only in a connector made for both.",
+	"caution.aluminum": "Aluminum under a lug not marked for it, or twisted to copper, loosens and burns.",
 }

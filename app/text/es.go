@@ -733,4 +733,8 @@ var spanish = map[string]string{
 	"rule.conduit-wet": "Conduit a la intemperie", "rule.conduit-wet.stop": "El conduit metálico flexible no va donde se moja: a la intemperie, hermético a líquidos.",
 	"rule.too-hot": "Aire caliente", "rule.too-hot.stop": "El aire junto a él pasa de lo que aguanta este aislamiento: ahí no lleva nada.",
 	"rule.unmarked-wire": "Cable sin marca", "rule.unmarked-wire.unjudged": "Lo que no está marcado no se puede juzgar: aquí se toma de 60 °C, y no se sabe si aguanta lo mojado. Si no: busque la marca en todo su largo; si no hay, meta cable nuevo marcado.",
+	"rule.wire-count": "Cantidad de cables", "rule.wire-count.watch": "{value} en el circuito del motor, donde esta alimentación lleva {limit}: cuente otra vez y vea para qué es cada uno; o la alimentación es otra.",
+	"rule.plate-ampacity": "Ampacidad mínima del circuito", "rule.plate-ampacity.watch": "{value} no llega a los {limit} del propio motor, y eso no puede ser: lea otra vez ambas placas.",
+	"rule.aluminum-wire": "Aluminio", "rule.aluminum-wire.watch": "Solo en zapatas y terminales marcadas para él (AL), en ambos extremos; con las puntas de cobre del motor, solo en un conector hecho para ambos.",
+	"caution.aluminum": "El aluminio en una zapata no marcada para él, o torcido con cobre, se afloja y arde.",
 }

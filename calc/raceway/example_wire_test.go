@@ -33,6 +33,19 @@ func ExampleRatingOf() {
 	// 0 insulation: dryOnly
 }
 
+func ExampleMotorWires() {
+	fmt.Println(raceway.MotorWires(raceway.ThreePhase))
+	// Output: 3 <nil>
+}
+
+func ExampleMarkedTerminals() {
+	fmt.Println(raceway.MarkedTerminals(raceway.Aluminum))
+	fmt.Println(raceway.MarkedTerminals(raceway.Copper))
+	// Output:
+	// true <nil>
+	// false <nil>
+}
+
 func ExampleAmbientFactor() {
 	k, err := raceway.AmbientFactor(unit.Celsius(43), raceway.Column90)
 	fmt.Printf("%.2f, %v\n", k, err)

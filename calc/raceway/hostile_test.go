@@ -33,7 +33,7 @@ func TestHostileInput(t *testing.T) {
 		"Room": func(r raceway.Raceway, row raceway.Row, size raceway.WireSize, insulation raceway.Insulation, role raceway.Role) (int, error) {
 			return raceway.Room(r, []raceway.Row{row}, size, insulation, role)
 		},
-		"JamRatio": raceway.JamRatio, "Interior": raceway.Interior, "Allowed": raceway.Allowed, "RatingOf": raceway.RatingOf,
+		"JamRatio": raceway.JamRatio, "Interior": raceway.Interior, "Allowed": raceway.Allowed, "MarkedTerminals": raceway.MarkedTerminals, "MotorWires": raceway.MotorWires, "RatingOf": raceway.RatingOf,
 		"UnsecuredMost": raceway.UnsecuredMost, "FlexAsGround": raceway.FlexAsGround, "OutsideOf": raceway.OutsideOf,
 		"SupportOf": raceway.SupportOf, "Straps": raceway.Straps, "Sticks": raceway.Sticks, "WireCut": raceway.WireCut,
 

@@ -68,6 +68,20 @@ func TableCurrent(phases Phases, power unit.Power, volts unit.Voltage) (unit.Cur
 	return 0, limit.Break("power", limit.NotTabulated)
 }
 
+// MotorWires returns how many conductors carry the current of a motor of one
+// speed: two, or three from three phases. Errors: no such supply.
+//
+// Method: raceway.motor.wires.
+func MotorWires(phases Phases) (int, error) {
+	switch phases {
+	case SinglePhase:
+		return 2, nil
+	case ThreePhase:
+		return 3, nil
+	}
+	return 0, limit.Break("phases", limit.NotTabulated)
+}
+
 // A Basis is what a circuit is sized by.
 type Basis string
 

@@ -22,7 +22,7 @@ type Circuit struct {
 	Drop       Answer[unit.Voltage]
 	DropShare  Answer[unit.Ratio]
 
-	Rows                                                   []Verdict // what is said of single rows of conductors
+	Remarks                                                []Verdict // of rows, their number and metal, the fan's plate
 	WireVerdict, GroundVerdict, DeviceVerdict, DropVerdict Verdict
 }
 
@@ -37,21 +37,25 @@ func CircuitOf(f *record.Fan) *Circuit {
 	c.Disconnect = disconnect(c.Current)
 	c.Drop = c.voltageDrop(f)
 	c.DropShare = dropShare(f, c.Drop)
-	c.Rows = judgeRows(f)
+	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMetal(f))
 	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f), c.judgeGround(f), c.judgeDevice(f)
 	c.DropVerdict = limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(c.DropShare, fixed(raceway.DropBranch, "raceway.drop"))
 	return c
 }
 
-// Verdicts judge the circuit's conductors: row by row, what they carry, their
-// ground, and the device before them where its rating is known.
+// Verdicts judge the circuit's conductors: what is remarked of them, what they
+// carry, their ground, and the device before them and the drop along them where
+// rating and length are known.
 func (c *Circuit) Verdicts(f *record.Fan) []Verdict {
-	all := append(slices.Clone(c.Rows), c.WireVerdict)
+	all := append(slices.Clone(c.Remarks), c.WireVerdict)
 	if c.Wire != nil {
 		all = append(all, c.GroundVerdict)
 	}
 	if known(&f.Circuit.Rating) {
 		all = append(all, c.DeviceVerdict)
+	}
+	if known(&f.Circuit.Length) {
+		all = append(all, c.DropVerdict)
 	}
 	return all
 }

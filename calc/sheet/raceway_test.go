@@ -298,6 +298,21 @@ func TestWireVerdicts(t *testing.T) {
 		{"the weakest row counts", row("a", "2", "12", "THWN-2", "circuit") + row("b", "1", "14", "THWN-2", "circuit") + "&new.minimum-circuit-ampacity=18A", sheet.Stop, sheet.RuleAmpacity, ""},
 		{"a ground is no circuit", row("a", "1", "14", "THWN-2", "ground"), sheet.Unjudged, sheet.RuleAmpacity, ""},
 		{"on a drive the tables don't hold", twelve + "&supply=drive", sheet.Unjudged, sheet.RuleAmpacity, "new.minimum-circuit-ampacity"},
+		{"two wires to three phases", row("a", "2", "12", "THWN-2", "circuit"), sheet.Watch, sheet.RuleWireCount, ""},
+		{"two rows that are three", row("a", "2", "12", "THWN-2", "circuit") + row("b", "1", "12", "THWN-2", ""), sheet.Within, sheet.RuleAmpacity, ""},
+		{"the ground counted with them", row("a", "4", "12", "THWN-2", "circuit"), sheet.Watch, sheet.RuleWireCount, ""},
+		{"three of one phase", twelve + "&supply=single-phase&new.motor-power=1hp&new.motor-volts=230V", sheet.Watch, sheet.RuleWireCount, ""},
+		{"two of one phase", row("a", "2", "12", "THWN-2", "circuit") + "&supply=single-phase&new.motor-power=1hp&new.motor-volts=230V", sheet.Within, sheet.RuleAmpacity, ""},
+		{"six at two speeds", row("a", "6", "12", "THWN-2", "circuit") + "&supply=two-speed&new.minimum-circuit-ampacity=9A", sheet.Within, sheet.RuleAmpacity, ""},
+		// Table 430.250 has 7.6 A, and 430.22 asks for 125 % of a motor's current.
+		{"a plate under the motor's table current", twelve + "&new.minimum-circuit-ampacity=2.5A", sheet.Watch, sheet.RulePlateAmpacity, ""},
+		{"a plate under the motor's plate amps", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=8.4A", sheet.Watch, sheet.RulePlateAmpacity, ""},
+		{"the same on a drive", twelve + "&supply=drive&new.minimum-circuit-ampacity=8A&new.motor-amps=8.4A", sheet.Watch, sheet.RulePlateAmpacity, ""},
+		{"a plate of an efficient motor", twelve + "&new.minimum-circuit-ampacity=8.1A&new.motor-amps=6.5A", sheet.Within, sheet.RuleAmpacity, ""},
+		{"a motor's plate that can't be read", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=!smudged", sheet.Unjudged, sheet.RulePlateAmpacity, "new.motor-amps"},
+		// 110.14(A), from memory: terminals marked for it.
+		{"aluminum", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=aluminum", sheet.Watch, sheet.RuleAluminum, ""},
+		{"copper-clad", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=clad", sheet.Watch, sheet.RuleAluminum, ""},
 		{"no motor of the tables", twelve + "&new.motor-power=4hp", sheet.Unjudged, sheet.RuleAmpacity, "new.motor-power"},
 	} {
 		f := fan(t, five)
@@ -306,7 +321,7 @@ func TestWireVerdicts(t *testing.T) {
 			f.Apply(map[string]string{key: text})
 		}
 		of := sheet.CircuitOf(f)
-		v := sheet.Worst(append(of.Rows, of.WireVerdict))
+		v := sheet.Worst(append(of.Remarks, of.WireVerdict))
 		wanted := ""
 		if len(v.Wanted) > 0 {
 			wanted = f.KeyOf(v.Wanted[0])
@@ -387,6 +402,10 @@ func TestDropVerdict(t *testing.T) {
 	set(t, f, "circuit.length", "700 ft") // 3.43 V by 150 ft: 16 V, 3.5 %
 	if v := sheet.CircuitOf(f).DropVerdict; v.Level != sheet.Watch || v.Rule != sheet.RuleDrop {
 		t.Errorf("%+v", v)
+	}
+	set(t, f, "raceway.conduit", "EMT", "wire.g.count", "1", "wire.g.size", "12", "wire.g.insulation", "bare", "wire.g.role", "ground", "circuit.device", "inverse-time-breaker")
+	if v := sheet.Worst(sheet.CircuitOf(f).Verdicts(f)); v.Level != sheet.Watch || v.Rule != sheet.RuleDrop {
+		t.Errorf("of the circuit as a whole: %+v", v)
 	}
 	set(t, f, "supply", "direct")
 	wants(t, f, "phases not told", sheet.CircuitOf(f).Drop, "supply")

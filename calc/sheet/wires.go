@@ -6,6 +6,7 @@ import (
 	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/record"
+	"roofside/calc/unit"
 )
 
 // judgeRows judges the rows of conductors in the raceway each for itself, as soon
@@ -75,4 +76,59 @@ func unmarked(w *record.Wire) Verdict {
 func breaks(err error, rule limit.Rule) bool {
 	var l *limit.Error
 	return errors.As(err, &l) && l.Rule == rule
+}
+
+// judgeNumber holds the conductors of the motor's circuit against what its supply
+// asks for: one of the two is wrong, or a row's use. Of two speeds, and of a motor
+// electronically commutated, it is not told how many they are.
+func judgeNumber(f *record.Fan) []Verdict {
+	switch f.Supply.Value() {
+	case record.SinglePhase, record.ThreePhase, record.Inverter:
+	default:
+		return nil
+	}
+	n := 0
+	for _, w := range f.Wires {
+		if w.Where.Value() == record.InBox || !carriesMotor(w) {
+			continue
+		}
+		if w.Count.State() != record.Known {
+			return nil
+		}
+		n += int(w.Count.Value())
+	}
+	if takes, err := raceway.MotorWires(phasesOf(f)); err == nil && n != 0 && n != takes {
+		return []Verdict{{Level: Watch, Rule: RuleWireCount, Method: "raceway.motor.wires", Value: Figure{&unit.Tally, float64(n)}, Limit: Figure{&unit.Tally, float64(takes)}}}
+	}
+	return nil
+}
+
+// judgePlate holds the minimum circuit ampacity on the fan's plate against the
+// motor's own current, the larger of plate and table: it can't be less.
+func (c *Circuit) judgePlate(f *record.Fan) []Verdict {
+	if !known(&f.New.MinimumAmpacity) {
+		return nil
+	}
+	own := c.Current
+	if known(&f.New.MotorAmps) {
+		if plate := Read("Iₙ", FromMotorPlate, &f.New.MotorAmps); !own.Known() || plate.Fault != nil || plate.Value > own.Value {
+			own = plate
+		}
+	}
+	if !own.Known() && own.Fault == nil {
+		return nil
+	}
+	v := limitOf[unit.Current]{rule: RulePlateAmpacity, method: "raceway.demand.plate", scale: &unit.Amperage, level: Watch, least: true}.hold(Read("I", FromFanPlate, &f.New.MinimumAmpacity), own)
+	if v.Level == Within {
+		return nil
+	}
+	return []Verdict{v}
+}
+
+// judgeMetal reminds of the terminals of aluminum, of which a record says nothing.
+func judgeMetal(f *record.Fan) []Verdict {
+	if marked, err := raceway.MarkedTerminals(raceway.Material(f.Circuit.Material.Value())); err != nil || !marked {
+		return nil
+	}
+	return []Verdict{{Level: Watch, Rule: RuleAluminum, Method: "raceway.terminals"}}
 }

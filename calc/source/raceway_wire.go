@@ -65,6 +65,13 @@ var wireMethods = []Method{
 		Known:   Memory,
 	},
 	{
+		Key:     "raceway.terminals",
+		Formula: "terminals marked for aluminum",
+		Valid:   "Aluminum and copper-clad aluminum; copper and aluminum meet only where it is made for both.",
+		Refs:    []Ref{ElectricalCode.At("110.14(A)")},
+		Known:   Memory,
+	},
+	{
 		Key:     "raceway.impedance",
 		Formula: "R, X, Z",
 		Valid:   "75 °C, 60 Hz, three single conductors; resistances to two figures.",
@@ -104,6 +111,12 @@ var wireMethods = []Method{
 		Valid:   "Single motors from 1200 rpm on, of one speed.",
 		Refs:    []Ref{ElectricalCode.At("Tables 430.248 and 430.250, 430.6(A)")},
 		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.motor.wires",
+		Formula: "2 (one phase), 3 (three phases)",
+		Valid:   "A motor of one speed; grounds and control are not counted.",
+		Known:   CommonPractice,
 	},
 	{
 		Key:     "raceway.demand.table",
