@@ -66,6 +66,8 @@ func TestThePlateSaysWhatToTakeAlong(t *testing.T) {
 		"opening.kind=conduit&opening.conduit=EMT&opening.size=3/4&raceway.conduit=EMT&raceway.size=3/4":    "Take along: 3/4 EMT coupling.",
 		"opening.kind=knockout&opening.size=3/4&raceway.conduit=EMT&raceway.size=1/2":                       "Take along: 3/4 sealed hub, 3/4 × 1/2 reducing bushing, 1/2 EMT connector.",
 		"opening.kind=knockout&opening.size=3/4&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors": "Take along: pair of 3/4 × 1/2 reducing washers, 1/2 locknut, 1/2 EMT connector.",
+		"opening.kind=knockout&opening.size=3/4&raceway.conduit=RMC&raceway.size=3/4&raceway.place=indoors": "Take along: 3/4 insulating bushing, two 3/4 locknuts.",
+		"opening.kind=knockout&opening.size=3/4&raceway.conduit=RMC&raceway.size=3/4":                       "Take along: 3/4 sealed hub.",
 		"opening.kind=hub&opening.size=3/8&raceway.conduit=EMT&raceway.size=1/2":                            "Size of the opening: The table has no such row.",
 	} {
 		if got := says(find(racewayOf(t, link), "output", "name", "take-along")); got != want {

@@ -67,7 +67,11 @@ func (v *racewayView) chainPicture() app.UI {
 	}
 	c.OpeningLabel, c.EndLabel, _ = strings.Cut(v.end(), " → ")
 	for _, p := range v.adapter.Value.Parts {
-		c.Links = append(c.Links, picture.Link{Left: face(p.From), Right: face(p.To), Nut: p.Kind == raceway.Locknut})
+		link := picture.Link{Left: face(p.From), Right: face(p.To), Nut: p.Kind == raceway.Locknut || p.Kind == raceway.EndBushing}
+		if p.Kind == raceway.LocknutPair { // two plates, as they lie on either side of the metal
+			link.Left.Kind, link.Right.Kind = "panel", "panel"
+		}
+		c.Links = append(c.Links, link)
 		c.Description += "; " + v.part(p)
 	}
 	return c.UI()

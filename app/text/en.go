@@ -732,5 +732,8 @@ var english = map[string]string{
 	"rule.wire-count": "Number of wires", "rule.wire-count.watch": "{value} in the motor's circuit, where this supply takes {limit}: count again, and see what each is for; or the supply is another.",
 	"rule.plate-ampacity": "Minimum circuit ampacity", "rule.plate-ampacity.watch": "{value} is under the motor's own {limit}, which can't be: read both plates again.",
 	"rule.aluminum-wire": "Aluminum", "rule.aluminum-wire.watch": "Only under lugs and terminals marked for it (AL), at both ends; to the motor's copper leads only in a connector made for both.",
-	"caution.aluminum": "Aluminum under a lug not marked for it, or twisted to copper, loosens and burns.",
+	"caution.aluminum":  "Aluminum under a lug not marked for it, or twisted to copper, loosens and burns.",
+	"part.locknut-pair": "two {size} locknuts", "part.end-bushing": "{size} insulating bushing",
+	"joint.twoLocknuts": "Threaded conduit in a knockout: a locknut on each side of the metal, and a bushing on its end inside that keeps the wires from its edge, an insulating one from wire size 4 on.",
+	"joint.hubWet":      "Outdoors threaded conduit enters by a sealed hub: locknuts let water in.",
 }

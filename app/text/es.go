@@ -736,5 +736,8 @@ var spanish = map[string]string{
 	"rule.wire-count": "Cantidad de cables", "rule.wire-count.watch": "{value} en el circuito del motor, donde esta alimentación lleva {limit}: cuente otra vez y vea para qué es cada uno; o la alimentación es otra.",
 	"rule.plate-ampacity": "Ampacidad mínima del circuito", "rule.plate-ampacity.watch": "{value} no llega a los {limit} del propio motor, y eso no puede ser: lea otra vez ambas placas.",
 	"rule.aluminum-wire": "Aluminio", "rule.aluminum-wire.watch": "Solo en zapatas y terminales marcadas para él (AL), en ambos extremos; con las puntas de cobre del motor, solo en un conector hecho para ambos.",
-	"caution.aluminum": "El aluminio en una zapata no marcada para él, o torcido con cobre, se afloja y arde.",
+	"caution.aluminum":  "El aluminio en una zapata no marcada para él, o torcido con cobre, se afloja y arde.",
+	"part.locknut-pair": "dos contratuercas {size}", "part.end-bushing": "buje aislante {size}",
+	"joint.twoLocknuts": "Conduit roscado en un knockout: una contratuerca a cada lado de la lámina y un buje en su extremo por dentro, donde pasan los cables. Aislante desde el calibre 4.",
+	"joint.hubWet":      "A la intemperie el conduit roscado entra por un conector roscado hermético: las contratuercas dejan pasar el agua.",
 }

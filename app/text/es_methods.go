@@ -212,7 +212,7 @@ var spanishMethods = map[string]string{
 	"valid.raceway.metric":                 "Cobre sin recubrir de clase 1 y 2 a 20 °C.",
 	"valid.raceway.thread":                 "Hilos por pulgada y diámetros, consultados; fórmulas y L₁, de memoria.",
 	"valid.raceway.knockout":               "De 1/2 a 2.",
-	"valid.raceway.adapter":                "Piezas por rosca y tamaño; arandelas reductoras nunca a la intemperie. Qué piezas existen es práctica común.",
+	"valid.raceway.adapter":                "Piezas por rosca y tamaño; arandelas reductoras nunca a la intemperie. Qué piezas existen es práctica común, también dos contratuercas en conduit roscado y conector roscado hermético a la intemperie; su buje por dentro, 344.46 y 342.46, es de memoria.",
 
 	// Formulas that hold words.
 	"formula.belt.travel.allowance":     "acercar: 3/4 in, alejar: 1 in (A, B, 26 … 60);  2 %, 3 % de L",
@@ -250,7 +250,7 @@ var spanishMethods = map[string]string{
 	"formula.raceway.ground":            "por el dispositivo de sobrecorriente, no mayor que los conductores del circuito",
 	"formula.raceway.ground.raised":     "A₂ = A₁ · A(instalado) / A(necesario)",
 	"formula.raceway.knockout":          "menor, nominal, mayor",
-	"formula.raceway.adapter":           "nada, contratuerca, arandelas, conector roscado, buje reductor, ampliador, cople, niple, conector",
+	"formula.raceway.adapter":           "nada, contratuerca, dos contratuercas con buje de extremo, arandelas, conector roscado, buje reductor, ampliador, cople, niple, conector",
 
 	// Remarks in references.
 	"where.widths of 4L and 5L, memory":                                 "widths of 4L and 5L, de memoria",

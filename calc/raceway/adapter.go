@@ -27,7 +27,8 @@ func ToGroundOf(voltage unit.Voltage) (ToGround, error) {
 }
 
 // Join returns the parts between two ends. Outdoors no reducing washers are
-// used: a hub and a threaded bushing take their place. Ends are 1/2 to 2, of
+// used: a hub and a threaded bushing take their place. Threaded conduit is held in
+// a knockout by two locknuts and bushed inside, outdoors by a hub. Ends are 1/2 to 2, of
 // conduit from 3/8. Errors: an unknown kind, size, conduit, place or toGround;
 // as a RowError with 0 for from and 1 for to where an end is at fault.
 //

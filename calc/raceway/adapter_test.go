@@ -55,6 +55,13 @@ func TestChains(t *testing.T) {
 		{"knockout larger in the wet", knockout("1"), end(raceway.LFMC, "1/2"), raceway.Outdoors, "hub 1, reducing-bushing 1>1/2, connector 1/2"},
 		{"knockout smaller", knockout("1/2"), fitting("3/4"), raceway.Indoors, "locknut 1/2, enlarger 1/2>3/4"},
 		{"knockout smaller in the wet", knockout("1/2"), fitting("3/4"), raceway.Outdoors, "hub 1/2, enlarger 1/2>3/4"},
+		// Two locknuts and a bushing inside: common practice and 344.46, from memory.
+		{"rigid conduit and knockout", knockout("3/4"), end(raceway.RMC, "3/4"), raceway.Indoors, "end-bushing 3/4, locknut-pair 3/4"},
+		{"intermediate conduit and larger knockout", knockout("1"), end(raceway.IMC, "3/4"), raceway.Indoors, "end-bushing 3/4, reducing-washers 1>3/4, locknut-pair 3/4"},
+		{"rigid conduit and smaller knockout", knockout("1/2"), end(raceway.RMC, "3/4"), raceway.Indoors, "locknut 1/2, enlarger 1/2>3/4"},
+		{"rigid conduit and knockout in the wet", knockout("3/4"), end(raceway.RMC, "3/4"), raceway.Outdoors, "hub 3/4"},
+		{"rigid conduit and larger knockout in the wet", knockout("1"), end(raceway.RMC, "3/4"), raceway.Outdoors, "hub 1, reducing-bushing 1>3/4"},
+		{"rigid conduit to a knockout", end(raceway.RMC, "3/4"), knockout("3/4"), raceway.Indoors, "locknut-pair 3/4, end-bushing 3/4"},
 		{"the other way around", end(raceway.LFMC, "1/2"), knockout("1"), raceway.Outdoors, "connector 1/2, reducing-bushing 1/2>1, hub 1"},
 		{"conduit to a hub", end(raceway.EMT, "1/2"), hub("3/4"), raceway.Indoors, "connector 1/2, reducing-bushing 1/2>3/4"},
 		{"same conduit", end(raceway.EMT, "3/4"), end(raceway.EMT, "3/4"), raceway.Indoors, "coupling 3/4"},
@@ -99,6 +106,8 @@ func TestConditions(t *testing.T) {
 		{"smaller hole", knockout("1/2"), fitting("3/4"), in, raceway.UpTo250, []raceway.Condition{raceway.HoleSmaller, raceway.SmallerRules}},
 		{"nonmetallic", hub("1/2"), end(raceway.LFNCB, "1/2"), in, raceway.UpTo250, []raceway.Condition{raceway.NeedsGround}},
 		{"flexible", hub("1/2"), end(raceway.FMC, "3/8"), in, raceway.UpTo250, []raceway.Condition{raceway.FlexGroundWire, raceway.ConnectorThread}},
+		{"threaded in a knockout", knockout("1"), end(raceway.RMC, "1"), in, raceway.Over250, []raceway.Condition{raceway.TwoLocknuts, raceway.CoatThreads}},
+		{"threaded in a knockout, in the wet", knockout("1"), end(raceway.IMC, "1"), out, raceway.Over250, []raceway.Condition{raceway.HubWet, raceway.ListedWet, raceway.CoatThreads}},
 		{"threaded", hub("1"), end(raceway.RMC, "1"), out, raceway.UpTo250, []raceway.Condition{raceway.ListedWet, raceway.CoatThreads}},
 	} {
 		a, err := raceway.Join(test.from, test.to, test.place, test.toGround)
@@ -197,7 +206,10 @@ func loose(from, to raceway.End, parts []raceway.Part) string {
 	if len(parts) == 1 && parts[0].Kind == raceway.Coupling && from == to && from.Kind == raceway.ConduitEnd {
 		return "" // a coupling of that conduit grips both, whatever its ends
 	}
-	for _, p := range parts {
+	for i, p := range parts {
+		if p.Kind == raceway.EndBushing && (i == 0 && from.Kind != raceway.ConduitEnd || i == len(parts)-1 && to.Kind != raceway.ConduitEnd) {
+			continue // it caps the thread inside, and joins nothing
+		}
 		if !meet(face{p.From.Face, p.From.Size}) {
 			return "before " + string(p.Kind)
 		}

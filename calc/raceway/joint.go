@@ -65,11 +65,11 @@ func (j *joint) between(from, to End) {
 	}
 	if from.hole() {
 		if to.Kind == Hub {
-			j.hole(from, to.Size)
+			j.hole(from, to.Size, false)
 			j.put(CloseNipple, Male, to.Size, Male, to.Size, "")
 			return
 		}
-		j.hole(from, to.thread())
+		j.hole(from, to.thread(), to.bare())
 		j.connect(to)
 		return
 	}
@@ -103,30 +103,42 @@ func (j *joint) thread(female, male TradeSize) {
 	}
 }
 
-// hole puts what goes into a knockout to take a male thread.
-func (j *joint) hole(e End, male TradeSize) {
+// bare reports whether an end is a thread without a shoulder to draw it tight by.
+func (e End) bare() bool { return e.Kind == ConduitEnd && e.Conduit.Threaded() }
+
+// hole puts what goes into a knockout to take a male thread. The bushing of a
+// bare one stands first, for it is on its end inside.
+func (j *joint) hole(e End, male TradeSize, bare bool) {
 	h, m := e.Size.rank(), male.rank()
 	if h < m {
 		j.note(HoleSmaller)
 	}
-	if j.place == Outdoors && h != m {
+	if j.place == Outdoors && (bare || h != m) {
 		if h > m {
 			j.note(NoWashersWet)
+		}
+		if bare {
+			j.note(HubWet)
 		}
 		j.put(SealedHub, Panel, e.Size, Female, e.Size, "")
 		j.thread(e.Size, male)
 		return
 	}
-	switch {
-	case h > m:
-		j.put(ReducingWashers, Panel, e.Size, Panel, male, "")
-		j.put(Locknut, Panel, male, Female, male, "")
-	case h < m:
+	if h < m {
 		j.put(Locknut, Panel, e.Size, Female, e.Size, "")
 		j.put(Enlarger, Male, e.Size, Female, male, "")
-	default:
-		j.put(Locknut, Panel, male, Female, male, "")
+		return
 	}
+	nut := Locknut
+	if bare {
+		nut = LocknutPair
+		j.note(TwoLocknuts)
+		j.put(EndBushing, Female, male, Female, male, "")
+	}
+	if h > m {
+		j.put(ReducingWashers, Panel, e.Size, Panel, male, "")
+	}
+	j.put(nut, Panel, male, Female, male, "")
 }
 
 // holes joins two knockouts with a nipple of the smaller size.
@@ -135,10 +147,10 @@ func (j *joint) holes(from, to End) {
 	if to.Size.rank() < size.rank() {
 		size = to.Size
 	}
-	j.hole(from, size)
+	j.hole(from, size, false)
 	j.put(CloseNipple, Male, size, Male, size, "")
 	other := joint{place: j.place, toGround: j.toGround}
-	other.hole(to, size)
+	other.hole(to, size, false)
 	other.turn()
 	j.parts = append(j.parts, other.parts...)
 	for _, c := range other.conditions {

@@ -33,6 +33,8 @@ type PartKind string
 const (
 	Connector       PartKind = "connector"        // from a conduit's end to a male thread
 	Locknut         PartKind = "locknut"          // holds a male thread in a knockout
+	LocknutPair     PartKind = "locknut-pair"     // holds a thread without a shoulder, one on each side of the metal
+	EndBushing      PartKind = "end-bushing"      // insulating, on such a thread's end inside
 	SealedHub       PartKind = "hub"              // turns a knockout into a female thread, sealed
 	ReducingBushing PartKind = "reducing-bushing" // male thread of the larger size, female of the smaller
 	Enlarger        PartKind = "enlarger"         // male thread of the smaller size, female of the larger
@@ -84,11 +86,13 @@ const (
 	CoatThreads     Condition = "coatThreads"     // 300.6(A): threads cut in the field
 	ConnectorThread Condition = "connectorThread" // common practice: a 3/8 connector has a 1/2 thread
 	HoleSmaller     Condition = "holeSmaller"     // the knockout may be enlarged instead
+	TwoLocknuts     Condition = "twoLocknuts"     // common practice, and 344.46 and 342.46 from memory: threaded conduit in a knockout, its end bushed; 300.4(G)
+	HubWet          Condition = "hubWet"          // common practice: threaded conduit enters in weather by a sealed hub
 )
 
 // JointConditions returns every condition.
 func JointConditions() []Condition {
-	return []Condition{BondOver250, ListedWet, NoWashersWet, SmallerRules, NeedsGround, FlexGroundWire, CoatThreads, ConnectorThread, HoleSmaller}
+	return []Condition{BondOver250, ListedWet, NoWashersWet, SmallerRules, NeedsGround, FlexGroundWire, CoatThreads, ConnectorThread, HoleSmaller, TwoLocknuts, HubWet}
 }
 
 // ToGround is how far a circuit's voltage to ground is known.
