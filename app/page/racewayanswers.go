@@ -62,7 +62,7 @@ func (v *racewayView) wiring() app.UI {
 	if c.Wire != nil && c.Wire.Size.State() == record.Known {
 		list = append(list, finding(v.bench, shown{name: "circuit.ground", verdict: &c.GroundVerdict}, c.Ground, func(g sheet.GroundWire) string {
 			if g.Raised {
-				return v.T("ground.raised", "size", string(g.Size))
+				return v.T("ground.raised", "size", string(g.Size), "table", string(g.Table), "wire", string(c.Wire.Size.Value()), "least", string(c.Least.Value.Size))
 			}
 			return string(g.Size)
 		}))

@@ -444,7 +444,7 @@ var english = map[string]string{
 	"joint.connectorThread": "A 3/8 connector has a 1/2 thread (common practice).", "joint.holeSmaller": "The knockout may be enlarged with a punch instead.",
 	"joint.free": "May hang free up to {length} where it must flex.",
 	"edition.of": "{year} code", "edition.taken": "{year} code (assumed)", "terminals.taken": "60 °C terminals (assumed)",
-	"ground.raised":   "{size}, raised with the larger wire",
+	"ground.raised":   "{size}: the table has {table}, raised as the circuit runs {wire} where {least} would carry it",
 	"section.opening": "Opening and conduit", "section.wires": "Conductors", "section.wired-motor": "New motor, as on Drive", "section.circuit": "Circuit and place", "section.box": "Box",
 	"wired-motor.help":   "The same values as on Drive: a change here changes them there.",
 	"wired-motor.beyond": "On a drive, at two speeds or electronically commutated the motor tables don't hold: the fan's plate rules.",

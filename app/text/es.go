@@ -447,7 +447,7 @@ var spanish = map[string]string{
 	"joint.connectorThread": "Un conector de 3/8 tiene rosca de 1/2 (práctica común).", "joint.holeSmaller": "En vez de eso, el knockout se puede agrandar con sacabocado.",
 	"joint.free": "Puede colgar suelto hasta {length} donde deba flexionarse.",
 	"edition.of": "código {year}", "edition.taken": "código {year} (supuesto)", "terminals.taken": "terminales de 60 °C (supuesto)",
-	"ground.raised":   "{size}, aumentada con el cable mayor",
+	"ground.raised":   "{size}: la tabla da {table}, aumentada porque el circuito lleva {wire} donde {least} bastaría",
 	"section.opening": "Abertura y conduit", "section.wires": "Conductores", "section.wired-motor": "Motor nuevo, como en Poleas", "section.circuit": "Circuito y lugar", "section.box": "Caja",
 	"wired-motor.help": "Los mismos valores que en Poleas: lo que cambie aquí cambia allá.",
 	"wires.help":       "Un renglón por cada clase de cable, también las tierras. Cable marcado con dos tipos: elija el que vale en lugar mojado.",

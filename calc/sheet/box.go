@@ -108,13 +108,21 @@ func BoxVerdict(f *record.Fan) Verdict {
 	return v
 }
 
-// SmallestBox answers with the box of the least volume that holds all, of any
-// shape.
+// SmallestBox answers with the box of the least volume that holds all: of the
+// shape that is there, or of any where none of that is large enough or no shape
+// is said.
 func SmallestBox(f *record.Fan) Finding[raceway.Box] {
 	var a Ask
 	rows, at := boxed(&a, f)
 	edition := editionOf(&a, f)
+	a.mind(&f.Box.Size)
+	shape, _, said := strings.Cut(f.Box.Size.Text(), " ")
 	return Find(&a, "raceway.box.fill", at, func() (raceway.Box, error) {
+		if said {
+			if box, _, err := raceway.SmallestBoxFor(raceway.Shape(shape), rows, edition); err == nil {
+				return box, nil
+			}
+		}
 		box, _, err := raceway.SmallestBoxFor(raceway.AnyShape, rows, edition)
 		return box, inRow(err)
 	})

@@ -247,6 +247,22 @@ func TestBox(t *testing.T) {
 	faulty(t, f, "volume no value", sheet.BoxShare(f), "box.volume")
 }
 
+// By hand from Table 314.16: 4 wires of size 12 take 9 in³, 14 of size 14 take 28.
+// No device box is above 18 in³; the least of all above 28 is a square one of 29.5.
+func TestTheSameShapeOfBoxFirst(t *testing.T) {
+	for _, c := range []struct{ size, count, wire, shape, box string }{
+		{"", "4", "12", "device", "3 x 2 x 2"}, // 9 in³ of 10
+		{"square%204%20x%202-1/8", "4", "12", "square", "4 x 1-1/4"},
+		{"octagonal%204%20x%201-1/4", "4", "12", "octagonal", "4 x 1-1/4"},
+		{"device%203%20x%202%20x%202", "14", "14", "square", "4-11/16 x 1-1/2"}, // none of that shape
+	} {
+		f := fan(t, "box.devices=0&box.clamps=no&box.size="+c.size+row("a", c.count, c.wire, "THWN-2", "circuit"))
+		if b := sheet.SmallestBox(f); !b.Known() || string(b.Value.Shape) != c.shape || b.Value.Size != c.box {
+			t.Errorf("%+v: %+v", c, b)
+		}
+	}
+}
+
 // From 2020 each ground beyond four takes a quarter: 314.16(B)(5).
 func TestGroundsInTheBoxByEdition(t *testing.T) {
 	for edition, want := range map[string]float64{"": 4.5 + 2.25*1.5, "2020": 4.5 + 2.25*1.5, "2017": 4.5 + 2.25} {
@@ -374,6 +390,7 @@ func TestGround(t *testing.T) {
 		{"20A", "12", "14", "12", false, sheet.Stop},
 		{"15A", "12", "14", "12", true, sheet.Stop}, // 14 would do: 6530/4110 of the area
 		{"15A", "10", "10", "10", true, sheet.Within},
+		{"30A", "10", "10", "10", false, sheet.Within}, // larger than needed, and the table has 10 anyway
 	} {
 		f := fan(t, five+"&circuit.device=inverse-time-breaker&circuit.device-rating="+c.rating+row("a", "3", c.wire, "THWN-2", "circuit")+row("g", "1", c.ground, "THWN-2", "ground"))
 		g := sheet.CircuitOf(f).Ground
