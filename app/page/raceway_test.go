@@ -2,6 +2,7 @@ package page
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -143,6 +144,40 @@ func TestBadRowsAreSaidBesideTheirFields(t *testing.T) {
 	}
 	if find(n, "data", "data-unit", "1") != nil {
 		t.Error("a figure is given all the same")
+	}
+}
+
+// Whatever a row lacks, or holds that is no value, neither fill nor wires read
+// within.
+func TestARowThatIsNotWholeIsNotWithin(t *testing.T) {
+	for _, with := range []string{
+		"&wire.w3.count=1", "&wire.w3.count=1&wire.w3.size=14", "&wire.w3.count=!0&wire.w3.size=14&wire.w3.insulation=THWN-2&wire.w3.role=other",
+		"&wire.w3.count=1&wire.w3.insulation=THWN-2&wire.w3.role=circuit", "&wire.w3.role=other&wire.w3.count=1", "&wire.w3.role=ground&wire.w3.count=1&wire.w3.size=12",
+		"&wire.w3.role=ground&wire.w3.size=12&wire.w3.insulation=bare", "&wire.w3.count=!-3&wire.w3.size=12&wire.w3.insulation=bare&wire.w3.role=ground",
+		"&wire.w3.count=!2.5&wire.w3.size=12&wire.w3.insulation=TW&wire.w3.role=other", "&wire.w3.count=!99999&wire.w3.size=12&wire.w3.insulation=TW&wire.w3.role=other",
+	} {
+		n := racewayOf(t, strings.Replace(rewired, "height=1/2in", "height=12in", 1)+with)
+		for _, of := range []string{"fill", "wires"} {
+			if v := find(n, "p", "data-of", of); v == nil || strings.Contains(attribute(v, "class"), "within") {
+				t.Errorf("%q: %s is %q", with, of, says(v))
+			}
+		}
+	}
+}
+
+// A link with a row too many, or with a size that is none, is told so.
+func TestALinkWithRowsTooMany(t *testing.T) {
+	before := shared
+	t.Cleanup(func() { shared = before })
+	shared = newBench(store.Memory(), "en-US")
+	link := "wire.k0.size=13"
+	for i := range record.MostWires + 1 {
+		link += "&wire.k" + strconv.Itoa(i) + ".count=1"
+	}
+	shared.Follow(link)
+	n := racewayPage(t)
+	if got := says(n); !strings.Contains(got, "no room for another row: 50 are the most") || !strings.Contains(got, "“13” is not one of the choices") || len(shared.Fan.Wires) != record.MostWires {
+		t.Errorf("%d rows; %d problems", len(shared.Fan.Wires), len(shared.Problems))
 	}
 }
 

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/calc/raceway"
@@ -52,7 +54,7 @@ func (v *racewayView) wiring() app.UI {
 		app.If(!c.Demand.Known() && sheet.BeyondTables(f), func() app.UI { return app.P().Class("field-note").Text(v.T("wired-motor.beyond")) }),
 		answer(v.bench, shown{name: "circuit.ampacity", scale: &unit.Amperage, verdict: &c.WireVerdict}, c.Carried),
 		app.P().Class("field-note").Text(basis),
-		v.sayings(c.Remarks),
+		v.sayings(slices.DeleteFunc(slices.Clone(c.Remarks), func(d sheet.Verdict) bool { return d.Level == sheet.Unjudged && len(d.Wanted) > 0 })), // the plate asks for those
 	}
 	if c.Least.Known() {
 		list = append(list, finding(v.bench, shown{name: "circuit.wire"}, c.Least, func(a raceway.Ampacity) string {

@@ -94,7 +94,7 @@ func (b *bench) fault(err error) string {
 	case errors.Is(err, record.ErrKey):
 		return b.T("problem.key")
 	case errors.Is(err, record.ErrFull):
-		return b.T("problem.full")
+		return b.T("problem.full", "n", b.Locale.WriteFixed(record.MostWires, 0))
 	case errors.Is(err, record.ErrEscape):
 		return b.T("problem.escape")
 	case errors.Is(err, record.ErrPart):

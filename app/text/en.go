@@ -454,7 +454,7 @@ var english = map[string]string{
 	"wires.full": "{n} rows are the most: count like wires in one row.",
 	"box.help":   "In the box a wire counts once if it ends or passes through whole; two spliced ends are two.",
 	"tally.less": "one less", "tally.more": "one more", "choice.none": "not chosen",
-	"problem.full":    "no room for another row",
+	"problem.full":    "no room for another row: {n} are the most",
 	"picture.conduit": "Section of the conduit", "picture.conduit.says": "{conduit} to scale, wires as they lie by weight; a ground has two rings.", "picture.more": "{n} of {all} are drawn.",
 	"picture.outside": "{n} find no room", "picture.outside.many": "more than finds room", "picture.chain": "Parts from the opening to the conduit",
 	"caution.duct": "No wiring in the grease duct or in its airstream.",

@@ -455,7 +455,7 @@ var spanish = map[string]string{
 	"wires.full": "A lo más {n} renglones: cuente los cables iguales en uno solo.",
 	"box.help":   "En la caja un cable cuenta uno si termina ahí o pasa entero; dos extremos empalmados son dos.",
 	"tally.less": "uno menos", "tally.more": "uno más", "choice.none": "sin elegir",
-	"problem.full":    "ya no cabe otro renglón",
+	"problem.full":    "ya no cabe otro renglón: a lo más {n}",
 	"picture.conduit": "Corte del conduit", "picture.conduit.says": "{conduit} a escala, los cables como se asientan por su peso; una tierra tiene dos anillos.", "picture.more": "Se dibujan {n} de {all}.",
 	"picture.outside": "sin lugar: {n}", "picture.outside.many": "más de los que caben", "picture.chain": "Piezas de la abertura al conduit",
 	"caution.duct": "Nada de cableado en el ducto de grasa ni en su corriente de aire.",

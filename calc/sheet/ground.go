@@ -61,9 +61,11 @@ func (c *Circuit) judgeGround(f *record.Fan) Verdict {
 	largest := -1
 	for _, w := range f.Wires {
 		if w.Role.Value() == record.Grounding && w.Where.Value() != record.InBox {
-			if w.Size.State() != record.Known {
-				v.Level, v.Wanted = Unjudged, []record.Place{&w.Size}
-				return v
+			for _, p := range []record.Place{&w.Size, &w.Count} {
+				if p.State() != record.Known {
+					v.Level, v.Wanted = Unjudged, []record.Place{p}
+					return v
+				}
 			}
 			largest = max(largest, rank(raceway.WireSize(w.Size.Value())))
 		}

@@ -306,6 +306,8 @@ func TestWireVerdicts(t *testing.T) {
 		{"too hot for another circuit's", twelve + row("b", "1", "12", "TW", "other") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
 		{"a ground for dry places", twelve + row("b", "1", "12", "THHN", "ground"), sheet.Stop, sheet.RuleDryOnly, ""},
 		{"a control wire for dry places", twelve + row("b", "1", "14", "XHH", "other"), sheet.Stop, sheet.RuleDryOnly, ""},
+		{"a ground of an insulation not said", twelve + "&wire.b.count=1&wire.b.size=12&wire.b.role=ground", sheet.Unjudged, sheet.RuleDryOnly, "wire.b.insulation"},
+		{"a control wire too hot, below the tables", twelve + row("b", "2", "18", "TW", "other") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
 		{"a bare ground", twelve + row("b", "1", "12", "bare", "ground"), sheet.Within, sheet.RuleAmpacity, ""},
 		{"for dry places, in the air of a day not known", row("a", "3", "12", "THHN", "circuit") + "&hottest-air=", sheet.Stop, sheet.RuleDryOnly, ""},
 		{"for dry places, of a size not known", "wire.a.insulation=THHN", sheet.Stop, sheet.RuleDryOnly, ""},
@@ -399,6 +401,12 @@ func TestGround(t *testing.T) {
 		}
 		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != c.level || v.Rule != sheet.RuleGround {
 			t.Errorf("%+v: %+v", c, v)
+		}
+	}
+	for ground, want := range map[string]string{"&wire.g.count=!0&wire.g.size=12": "wire.g.count", "&wire.g.count=1&wire.g.size=?": "wire.g.size", "&wire.g.size=12": "wire.g.count"} {
+		f := fan(t, five+row("a", "3", "12", "THWN-2", "circuit")+"&wire.g.insulation=THWN-2&wire.g.role=ground"+ground)
+		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != sheet.Unjudged || len(v.Wanted) != 1 || f.KeyOf(v.Wanted[0]) != want {
+			t.Errorf("%s: %+v", ground, v)
 		}
 	}
 	for conduit, want := range map[string]sheet.Level{"": sheet.Unjudged, "EMT": sheet.Unjudged, "LFMC": sheet.Watch, "LFNC-B": sheet.Stop, "PVC-40": sheet.Stop} {

@@ -29,9 +29,16 @@ func judgeRows(f *record.Fan) []Verdict {
 	return all
 }
 
-// judgePlace stops insulation for dry places where the raceway is wet inside.
+// judgePlace stops insulation for dry places where the raceway is wet inside, and
+// there asks for what is not said. Of the motor's circuit its ampacity asks.
 func judgePlace(f *record.Fan, w *record.Wire) Verdict {
 	location, err := raceway.Interior(site(f))
+	if w.Insulation.State() != record.Known {
+		if location == raceway.Dry || carriesMotor(w) {
+			return Verdict{}
+		}
+		return Verdict{Level: Unjudged, Rule: RuleDryOnly, Method: "raceway.rating", Wanted: []record.Place{&w.Insulation}}
+	}
 	if err == nil {
 		_, err = raceway.RatingOf(raceway.Insulation(w.Insulation.Value()), location)
 	}
@@ -49,13 +56,20 @@ func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
 	return Verdict{}
 }
 
-// judgeHeat stops a wire that the air leaves no ampacity.
+// judgeHeat stops a wire that the air leaves no ampacity, of whatever size it is.
 func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
 	if roleOf(w) == raceway.Ground {
 		return Verdict{}
 	}
-	if fault := ampacity(f, w).Fault; fault != nil && breaks(fault.Err, raceway.TooHot) {
-		return Verdict{Level: Stop, Rule: RuleTooHot, Method: "raceway.ambient", Fault: fault}
+	var a Ask
+	a.Need(&w.Insulation)
+	s := around(&a, f)
+	if a.fault != nil || len(a.wanted) > 0 {
+		return Verdict{}
+	}
+	const any = raceway.AWG12 // of either metal the table has it in every column
+	if _, err := raceway.AmpacityOf(any, s.of(raceway.Insulation(w.Insulation.Value()))); breaks(err, raceway.TooHot) {
+		return Verdict{Level: Stop, Rule: RuleTooHot, Method: "raceway.ambient", Fault: &Fault{&f.HottestAir, err}}
 	}
 	return Verdict{}
 }
