@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
@@ -76,13 +77,17 @@ func (v *racewayView) boxed() bool {
 	return false
 }
 
-// cautioned lists the cautions, and that of aluminum where it is used.
+// cautioned lists the cautions, with those of aluminum and of another circuit's
+// wires where there are any.
 func (v *racewayView) cautioned() app.UI {
 	which := []string{"lock", "duct", "live", "code"}
 	for _, d := range v.c.Remarks {
 		if d.Rule == sheet.RuleAluminum {
 			which = append(which, "aluminum")
 		}
+	}
+	if slices.ContainsFunc(v.Fan.Wires, func(w *record.Wire) bool { return w.Role.Value() == record.OtherCircuit }) {
+		which = append(which, "other")
 	}
 	return v.cautions(which...)
 }
@@ -107,10 +112,15 @@ func (v *racewayView) headline() app.UI {
 	)
 }
 
-// standing is a verdict's word on the plate.
+// standing is a verdict's word on the plate; where several may have decided it,
+// what is wrong is named.
 func (v *racewayView) standing(name string, d sheet.Verdict) app.UI {
 	level := levels[d.Level]
-	return widget.Verdict{Name: name, Level: level, Word: v.T("raceway." + name), Reason: lowerFirst(v.T("level." + string(level)))}.UI()
+	reason := lowerFirst(v.T("level." + string(level)))
+	if d.Level >= sheet.Watch && (name == "wires" || name == "joint") {
+		reason += ", " + lowerFirst(v.T("rule."+string(d.Rule)))
+	}
+	return widget.Verdict{Name: name, Level: level, Word: v.T("raceway." + name), Reason: reason}.UI()
 }
 
 func (v *racewayView) takeAlong() string {

@@ -102,6 +102,27 @@ func TestVerdictsOnThePlate(t *testing.T) {
 	}
 }
 
+// The plate names what is wrong where several things may be.
+func TestThePlateNamesWhatStops(t *testing.T) {
+	n := racewayOf(t, strings.NewReplacer("LFMC", "FMC", "w2.insulation=THWN-2", "w2.insulation=THHN").Replace(rewired))
+	for of, want := range map[string]string{"wires": "Wire: stop, wire for dry places", "joint": "Joint: stop, conduit outdoors"} {
+		if got := says(find(n, "p", "data-of", of)); !strings.HasSuffix(strings.Join(strings.Fields(got), " "), want) {
+			t.Errorf("%s: %q", of, got)
+		}
+	}
+}
+
+// The cautions of another circuit's wires, of aluminum and of a box outdoors are
+// said where they are there.
+func TestCautionsOfTheWires(t *testing.T) {
+	plain, all := says(racewayOf(t, rewired)), says(racewayOf(t, strings.Replace(rewired, "copper", "aluminum", 1)+"&wire.w3.count=2&wire.w3.role=other&box.devices=0"))
+	for _, part := range []string{"stay live when the fan's is locked out", "loosens and burns", "box and cover listed for wet places"} {
+		if strings.Contains(plain, part) || !strings.Contains(all, part) {
+			t.Errorf("%q", part)
+		}
+	}
+}
+
 // What is said of one row names the row, beside its field too; what can't be
 // judged says what to do instead.
 func TestARowIsNamed(t *testing.T) {

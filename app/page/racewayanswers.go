@@ -143,5 +143,6 @@ func (v *racewayView) box() app.UI {
 		finding(v.bench, shown{name: "box.smallest"}, sheet.SmallestBox(f), func(b raceway.Box) string {
 			return v.optionIn("box.size", string(b.Shape)+" "+b.Size)
 		}),
+		app.If(f.Raceway.Site.Value() != record.Indoors, func() app.UI { return app.P().Class("field-note").Text(v.T("box.wet")) }),
 	)
 }

@@ -736,4 +736,7 @@ var english = map[string]string{
 	"part.locknut-pair": "two {size} locknuts", "part.end-bushing": "{size} insulating bushing",
 	"joint.twoLocknuts": "Threaded conduit in a knockout: a locknut on each side of the metal, and a bushing on its end inside that keeps the wires from its edge, an insulating one from wire size 4 on.",
 	"joint.hubWet":      "Outdoors threaded conduit enters by a sealed hub: locknuts let water in.",
+	"box.wet":           "Outdoors: box and cover listed for wet places. Cast ones usually are, sheet steel is not.",
+	"caution.other":     "Wires of another circuit stay live when the fan's is locked out: lock that out too. Low-voltage control (Class 2) does not go in with power wires.",
+	"joint.smallShort":  "3/8 only for a motor's own leads, or up to 6 ft to equipment: anything longer starts at 1/2.",
 }

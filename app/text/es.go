@@ -740,4 +740,7 @@ var spanish = map[string]string{
 	"part.locknut-pair": "dos contratuercas {size}", "part.end-bushing": "buje aislante {size}",
 	"joint.twoLocknuts": "Conduit roscado en un knockout: una contratuerca a cada lado de la lámina y un buje en su extremo por dentro, donde pasan los cables. Aislante desde el calibre 4.",
 	"joint.hubWet":      "A la intemperie el conduit roscado entra por un conector roscado hermético: las contratuercas dejan pasar el agua.",
+	"box.wet":           "A la intemperie: caja y tapa listadas para lugares mojados. Las fundidas suelen estarlo; las de lámina, no.",
+	"caution.other":     "Los cables de otro circuito siguen vivos con el del ventilador candadeado: candadee también aquel. El control de bajo voltaje (Clase 2) no va junto con cables de fuerza.",
+	"joint.smallShort":  "3/8 solo para las puntas de un motor, o hasta 6 ft a un equipo: lo más largo empieza en 1/2.",
 }

@@ -108,6 +108,7 @@ func (j *joint) judge(from, to End) {
 		}
 		if e.Size == Size3by8 {
 			j.note(ConnectorThread)
+			j.note(SmallShort)
 		}
 	}
 }

@@ -105,7 +105,7 @@ func TestConditions(t *testing.T) {
 		{"bushing is no washer", hub("3/4"), fitting("1/2"), in, raceway.Over250, []raceway.Condition{raceway.SmallerRules}},
 		{"smaller hole", knockout("1/2"), fitting("3/4"), in, raceway.UpTo250, []raceway.Condition{raceway.HoleSmaller, raceway.SmallerRules}},
 		{"nonmetallic", hub("1/2"), end(raceway.LFNCB, "1/2"), in, raceway.UpTo250, []raceway.Condition{raceway.NeedsGround}},
-		{"flexible", hub("1/2"), end(raceway.FMC, "3/8"), in, raceway.UpTo250, []raceway.Condition{raceway.FlexGroundWire, raceway.ConnectorThread}},
+		{"flexible", hub("1/2"), end(raceway.FMC, "3/8"), in, raceway.UpTo250, []raceway.Condition{raceway.FlexGroundWire, raceway.ConnectorThread, raceway.SmallShort}},
 		{"threaded in a knockout", knockout("1"), end(raceway.RMC, "1"), in, raceway.Over250, []raceway.Condition{raceway.TwoLocknuts, raceway.CoatThreads}},
 		{"threaded in a knockout, in the wet", knockout("1"), end(raceway.IMC, "1"), out, raceway.Over250, []raceway.Condition{raceway.HubWet, raceway.ListedWet, raceway.CoatThreads}},
 		{"threaded", hub("1"), end(raceway.RMC, "1"), out, raceway.UpTo250, []raceway.Condition{raceway.ListedWet, raceway.CoatThreads}},

@@ -70,7 +70,7 @@ func TestLists(t *testing.T) {
 	once("items", 6, strs(raceway.Items())...)
 	once("shapes", 5, strs(raceway.Shapes())...)
 	once("ends", 5, strs(raceway.EndKinds())...)
-	once("conditions", 11, strs(raceway.JointConditions())...)
+	once("conditions", 12, strs(raceway.JointConditions())...)
 	if raceway.DefaultEdition != "2023" || len(raceway.Columns()) != 3 || len(raceway.MetricWires()) != 15 {
 		t.Error("another default edition, column or metric size")
 	}

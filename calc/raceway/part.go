@@ -85,6 +85,7 @@ const (
 	FlexGroundWire  Condition = "flexGroundWire"  // 348.60, 350.60: where it flexes, a wire-type ground
 	CoatThreads     Condition = "coatThreads"     // 300.6(A): threads cut in the field
 	ConnectorThread Condition = "connectorThread" // common practice: a 3/8 connector has a 1/2 thread
+	SmallShort      Condition = "smallShort"      // 348.20, 350.20 from memory: 3/8 for a motor's leads, or up to 6 ft to equipment
 	HoleSmaller     Condition = "holeSmaller"     // the knockout may be enlarged instead
 	TwoLocknuts     Condition = "twoLocknuts"     // common practice, and 344.46 and 342.46 from memory: threaded conduit in a knockout, its end bushed; 300.4(G)
 	HubWet          Condition = "hubWet"          // common practice: threaded conduit enters in weather by a sealed hub
@@ -92,7 +93,7 @@ const (
 
 // JointConditions returns every condition.
 func JointConditions() []Condition {
-	return []Condition{BondOver250, ListedWet, NoWashersWet, SmallerRules, NeedsGround, FlexGroundWire, CoatThreads, ConnectorThread, HoleSmaller, TwoLocknuts, HubWet}
+	return []Condition{BondOver250, ListedWet, NoWashersWet, SmallerRules, NeedsGround, FlexGroundWire, CoatThreads, ConnectorThread, SmallShort, HoleSmaller, TwoLocknuts, HubWet}
 }
 
 // ToGround is how far a circuit's voltage to ground is known.

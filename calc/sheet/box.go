@@ -78,7 +78,7 @@ func BoxNeeded(f *record.Fan) Answer[unit.Volume] {
 		for _, part := range []struct {
 			symbol string
 			volume unit.Volume
-		}{{"v", fill.Conductors}, {"v⏚", fill.Grounds}, {"2v", fill.Devices}, {"1v", fill.Clamps}} {
+		}{{"v", fill.Conductors}, {"v(g)", fill.Grounds}, {"2v", fill.Devices}, {"1v", fill.Clamps}} {
 			if part.volume > 0 {
 				Take(&a, part.symbol, part.volume)
 			}
@@ -109,21 +109,27 @@ func BoxVerdict(f *record.Fan) Verdict {
 }
 
 // SmallestBox answers with the box of the least volume that holds all: of the
-// shape that is there, or of any where none of that is large enough or no shape
-// is said.
+// shape that is there, or, where none is said, cast outdoors; of any shape where
+// none of that one is large enough.
 func SmallestBox(f *record.Fan) Finding[raceway.Box] {
 	var a Ask
 	rows, at := boxed(&a, f)
 	edition := editionOf(&a, f)
-	a.mind(&f.Box.Size)
-	shape, _, said := strings.Cut(f.Box.Size.Text(), " ")
+	a.mind(&f.Box.Size, &f.Raceway.Site)
+	word, _, said := strings.Cut(f.Box.Size.Text(), " ")
+	first := raceway.Shape(word)
+	switch {
+	case said:
+	case site(f) == raceway.Outdoors:
+		first = raceway.ConduitBox // sheet steel is seldom listed for wet places: common practice
+	default:
+		first = raceway.AnyShape
+	}
 	return Find(&a, "raceway.box.fill", at, func() (raceway.Box, error) {
-		if said {
-			if box, _, err := raceway.SmallestBoxFor(raceway.Shape(shape), rows, edition); err == nil {
-				return box, nil
-			}
+		box, _, err := raceway.SmallestBoxFor(first, rows, edition)
+		if err != nil {
+			box, _, err = raceway.SmallestBoxFor(raceway.AnyShape, rows, edition)
 		}
-		box, _, err := raceway.SmallestBoxFor(raceway.AnyShape, rows, edition)
 		return box, inRow(err)
 	})
 }

@@ -251,7 +251,8 @@ func TestBox(t *testing.T) {
 // No device box is above 18 in³; the least of all above 28 is a square one of 29.5.
 func TestTheSameShapeOfBoxFirst(t *testing.T) {
 	for _, c := range []struct{ size, count, wire, shape, box string }{
-		{"", "4", "12", "device", "3 x 2 x 2"}, // 9 in³ of 10
+		{"&raceway.place=indoors", "4", "12", "device", "3 x 2 x 2"}, // 9 in³ of 10
+		{"", "4", "12", "conduit", "FS single 1-3/4"},                // outdoors cast: common practice
 		{"square%204%20x%202-1/8", "4", "12", "square", "4 x 1-1/4"},
 		{"octagonal%204%20x%201-1/4", "4", "12", "octagonal", "4 x 1-1/4"},
 		{"device%203%20x%202%20x%202", "14", "14", "square", "4-11/16 x 1-1/2"}, // none of that shape
