@@ -112,6 +112,17 @@ func TestThePlateNamesWhatStops(t *testing.T) {
 	}
 }
 
+// A ground judged by a device that is not read says so.
+func TestTheGroundSaysByWhichDevice(t *testing.T) {
+	const by = "type in the rating that is there"
+	if says := says(racewayOf(t, rewired)); !strings.Contains(says, by) {
+		t.Error("no rating, and not said")
+	}
+	if says := says(racewayOf(t, rewired+"&circuit.device-rating=20A")); strings.Contains(says, by) {
+		t.Error("said of a rating that is there")
+	}
+}
+
 // The cautions of another circuit's wires, of aluminum and of a box outdoors are
 // said where they are there.
 func TestCautionsOfTheWires(t *testing.T) {

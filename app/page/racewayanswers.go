@@ -67,7 +67,7 @@ func (v *racewayView) wiring() app.UI {
 				return v.T("ground.raised", "size", string(g.Size), "table", string(g.Table), "wire", string(c.Wire.Size.Value()), "least", string(c.Least.Value.Size))
 			}
 			return string(g.Size)
-		}))
+		}), app.If(c.Ground.Known() && f.Circuit.Rating.State() == record.Unknown, func() app.UI { return app.P().Class("field-note").Text(v.T("ground.by")) }))
 	}
 	return app.Section().Class("list").Aria("label", v.T("raceway.wiring")).Body(append(list, v.more())...)
 }
@@ -101,7 +101,7 @@ func (v *racewayView) more() app.UI {
 		return app.Div().Class("list").Body(
 			answer(v.bench, shown{name: "circuit.motor-current", scale: &unit.Amperage}, c.Current),
 			answer(v.bench, device, c.Device),
-			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage}, c.Disconnect),
+			answer(v.bench, shown{name: "circuit.disconnect", scale: &unit.Amperage, apart: v.T("disconnect.also")}, c.Disconnect),
 			answer(v.bench, shown{name: "circuit.drop", scale: &unit.Potential}, c.Drop),
 			answer(v.bench, shown{name: "circuit.drop-share", scale: &unit.Share, verdict: &c.DropVerdict}, c.DropShare),
 		)

@@ -739,4 +739,7 @@ var english = map[string]string{
 	"box.wet":           "Outdoors: box and cover listed for wet places. Cast ones usually are, sheet steel is not.",
 	"caution.other":     "Wires of another circuit stay live when the fan's is locked out: lock that out too. Low-voltage control (Class 2) does not go in with power wires.",
 	"joint.smallShort":  "3/8 only for a motor's own leads, or up to 6 ft to equipment: anything longer starts at 1/2.",
+	"rule.terminals-90": "Terminals", "rule.terminals-90.watch": "90 °C is often on the lug and not on the equipment: go by what the equipment is marked for, or 75 °C.",
+	"ground.by":       "Taken for the largest breaker or fuse that may be: type in the rating that is there.",
+	"disconnect.also": "and rated for the motor's horsepower",
 }

@@ -743,4 +743,7 @@ var spanish = map[string]string{
 	"box.wet":           "A la intemperie: caja y tapa listadas para lugares mojados. Las fundidas suelen estarlo; las de lámina, no.",
 	"caution.other":     "Los cables de otro circuito siguen vivos con el del ventilador candadeado: candadee también aquel. El control de bajo voltaje (Clase 2) no va junto con cables de fuerza.",
 	"joint.smallShort":  "3/8 solo para las puntas de un motor, o hasta 6 ft a un equipo: lo más largo empieza en 1/2.",
+	"rule.terminals-90": "Terminales", "rule.terminals-90.watch": "90 °C suele estar en la zapata y no en el equipo: valga la marca del equipo, o 75 °C.",
+	"ground.by":       "Para el mayor interruptor o fusible que puede ser: anote el amperaje del que hay.",
+	"disconnect.also": "y con los caballos del motor",
 }

@@ -22,7 +22,7 @@ type Circuit struct {
 	Drop       Answer[unit.Voltage]
 	DropShare  Answer[unit.Ratio]
 
-	Remarks                                                []Verdict // of rows, their number and metal, the fan's plate
+	Remarks                                                []Verdict // of rows, their number and metal, terminals, the fan's plate
 	WireVerdict, GroundVerdict, DeviceVerdict, DropVerdict Verdict
 }
 
@@ -37,7 +37,7 @@ func CircuitOf(f *record.Fan) *Circuit {
 	c.Disconnect = disconnect(c.Current)
 	c.Drop = c.voltageDrop(f)
 	c.DropShare = dropShare(f, c.Drop)
-	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMetal(f))
+	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMetal(f), judgeTerminals(f))
 	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f), c.judgeGround(f), c.judgeDevice(f)
 	c.DropVerdict = limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(c.DropShare, fixed(raceway.DropBranch, "raceway.drop"))
 	return c

@@ -331,6 +331,7 @@ func TestWireVerdicts(t *testing.T) {
 		{"a motor's plate that can't be read", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=!smudged", sheet.Unjudged, sheet.RulePlateAmpacity, "new.motor-amps"},
 		// 110.14(A), from memory: terminals marked for it.
 		{"aluminum", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=aluminum", sheet.Watch, sheet.RuleAluminum, ""},
+		{"terminals for 90 °C, which are the lugs'", twelve + "&circuit.terminals=90", sheet.Watch, sheet.RuleTerminals, ""},
 		{"copper-clad", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=clad", sheet.Watch, sheet.RuleAluminum, ""},
 		{"no motor of the tables", twelve + "&new.motor-power=4hp", sheet.Unjudged, sheet.RuleAmpacity, "new.motor-power"},
 	} {

@@ -103,6 +103,7 @@ const (
 	RuleWireCount     Rule = "wire-count"
 	RulePlateAmpacity Rule = "plate-ampacity"
 	RuleAluminum      Rule = "aluminum-wire"
+	RuleTerminals     Rule = "terminals-90"
 	RuleOvercurrent   Rule = "overcurrent"
 	RuleGround        Rule = "equipment-ground"
 	RuleNoGround      Rule = "no-ground-wire"

@@ -146,3 +146,12 @@ func judgeMetal(f *record.Fan) []Verdict {
 	}
 	return []Verdict{{Level: Watch, Rule: RuleAluminum, Method: "raceway.terminals"}}
 }
+
+// judgeTerminals doubts terminals for 90 °C: lugs are marked so, and the equipment
+// that they are in as a rule is not (from memory).
+func judgeTerminals(f *record.Fan) []Verdict {
+	if f.Circuit.Terminals.Text() != columnText(raceway.Column90) {
+		return nil
+	}
+	return []Verdict{{Level: Watch, Rule: RuleTerminals, Method: "raceway.usable"}}
+}
