@@ -28,6 +28,10 @@ func TestRewiring(t *testing.T) {
 	tab.take("raceway.conduit", "LFMC")
 	tab.take("raceway.size", "1/2")
 	tab.AwaitText(`output[name="take-along"]`, "Take along: 3/4 × 1/2 reducing bushing, 1/2 LFMC connector.")
+	tab.take("raceway.conduit", "FMC") // 348.12, from memory: not in wet locations
+	tab.AwaitText(`.dataplate [data-of="joint"]`, "stop, conduit outdoors")
+	tab.take("raceway.conduit", "LFMC")
+	tab.AwaitText(`.dataplate [data-of="joint"]`, "within")
 	tab.open("opening")
 
 	tab.Click(`button[name="to first wire"]`)
@@ -65,6 +69,8 @@ func TestRewiring(t *testing.T) {
 	tab.AwaitValue("circuit.ampacity", 15, 1e-9, "A")
 	tab.Type("new.minimum-circuit-ampacity", "16")
 	tab.AwaitText(`.dataplate [data-of="wires"]`, "stop")
+	tab.Type("new.minimum-circuit-ampacity", "1.6") // a slip of the thumb: less than the motor's own
+	tab.AwaitText(`.dataplate [data-of="wires"]`, "watch, minimum circuit ampacity")
 	tab.Type("new.minimum-circuit-ampacity", "")
 	tab.AwaitText(`.dataplate [data-of="wires"]`, "within")
 	tab.open("circuit")
@@ -140,7 +146,7 @@ func TestBadConductors(t *testing.T) {
 	tab.AwaitValue("raceway.fill", 4*0.0133/0.314, 1e-9, "1")
 	tab.Choose("wire.w1.insulation", "unmarked")
 	tab.AwaitNoValue("raceway.fill")
-	for typed, says := range map[string]string{"0": "more than zero", "?": "is not a number", "9 kg": "is not a unit", "5 in": "Larger than any fan has"} {
+	for typed, says := range map[string]string{"0": "more than zero", "?": "is not a number", "9 kg": "is a unit of something else", "5 in": "Larger than any fan has"} {
 		tab.Type("wire.w1.diameter", typed)
 		tab.AwaitText("#wire-w1-diameter-note", says)
 		tab.AwaitNoValue("raceway.fill")

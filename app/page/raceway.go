@@ -117,7 +117,8 @@ func (v *racewayView) headline() app.UI {
 func (v *racewayView) standing(name string, d sheet.Verdict) app.UI {
 	level := levels[d.Level]
 	reason := lowerFirst(v.T("level." + string(level)))
-	if d.Level >= sheet.Watch && (name == "wires" || name == "joint") {
+	settled := d.Level == sheet.Unjudged && len(d.Wanted) == 0 && d.Fault == nil // nothing on the plate leads on
+	if (d.Level >= sheet.Watch || settled) && (name == "wires" || name == "joint") {
 		reason += ", " + lowerFirst(v.T("rule."+string(d.Rule)))
 	}
 	return widget.Verdict{Name: name, Level: level, Word: v.T("raceway." + name), Reason: reason}.UI()

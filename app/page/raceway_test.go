@@ -105,6 +105,10 @@ func TestVerdictsOnThePlate(t *testing.T) {
 // The plate names what is wrong where several things may be.
 func TestThePlateNamesWhatStops(t *testing.T) {
 	n := racewayOf(t, strings.NewReplacer("LFMC", "FMC", "w2.insulation=THWN-2", "w2.insulation=THHN").Replace(rewired))
+	unread := racewayOf(t, strings.NewReplacer("insulation=THWN-2", "insulation=unmarked", "height=1/2in", "height=12in").Replace(rewired))
+	if got := says(find(unread, "p", "data-of", "wires")); !strings.HasSuffix(strings.Join(strings.Fields(got), " "), "Wire: can't judge, wire without print") {
+		t.Errorf("%q", got)
+	}
 	for of, want := range map[string]string{"wires": "Wire: stop, wire for dry places", "joint": "Joint: stop, conduit outdoors"} {
 		if got := says(find(n, "p", "data-of", of)); !strings.HasSuffix(strings.Join(strings.Fields(got), " "), want) {
 			t.Errorf("%s: %q", of, got)
