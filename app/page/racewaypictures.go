@@ -67,7 +67,7 @@ func (v *racewayView) chainPicture() app.UI {
 	}
 	c.OpeningLabel, c.EndLabel, _ = strings.Cut(v.end(), " → ")
 	for _, p := range v.adapter.Value.Parts {
-		link := picture.Link{Left: face(p.From), Right: face(p.To), Nut: p.Kind == raceway.Locknut || p.Kind == raceway.EndBushing}
+		link := picture.Link{Left: face(p.From), Right: face(p.To), Nut: p.Kind == raceway.Locknut || p.Kind == raceway.EndBushing, Inside: p.Kind == raceway.EndBushing}
 		if p.Kind == raceway.LocknutPair { // two plates, as they lie on either side of the metal
 			link.Left.Kind, link.Right.Kind = "panel", "panel"
 		}

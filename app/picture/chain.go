@@ -27,6 +27,7 @@ type Opening struct {
 type Link struct {
 	Left, Right Face
 	Nut         bool // flat, of a thread's size
+	Inside      bool // behind the opening's metal, where nothing else is
 }
 
 // A Face is how one side of a part is made: male, female, panel or conduit.
@@ -61,7 +62,12 @@ func (c Chain) UI() app.UI {
 		return app.Div()
 	}
 	v := chainView{scale: tallestPart / most}
-	n := float64(len(c.Links))
+	n := 0.0
+	for _, l := range c.Links {
+		if !l.Inside {
+			n++
+		}
+	}
 	room := width - 2*endWidth - (n+1)*between
 	each := 0.0
 	if n > 0 {
@@ -72,6 +78,12 @@ func (c Chain) UI() app.UI {
 	body := []app.UI{v.opening(c.Opening, x)}
 	x += endWidth + between
 	for i, l := range c.Links {
+		if l.Inside {
+			const room = endWidth - 12 // left of the metal
+			left := (width - used) / 2
+			body = append(body, v.link(l, left, room), label("picture-text picture-strong", middle, left+room/2, 12, string(rune('1'+i))))
+			continue
+		}
 		body = append(body, v.link(l, x, each), label("picture-text picture-strong", middle, x+each/2, 12, string(rune('1'+i))))
 		x += each + between
 	}

@@ -194,3 +194,22 @@ func TestEveryOpeningAndPartStaysInItsDrawing(t *testing.T) {
 		t.Error("nothing is drawn where nothing is needed")
 	}
 }
+
+// What is on the end inside a knockout is drawn on the other side of its metal.
+func TestABushingInsideIsBehindTheMetal(t *testing.T) {
+	across := 1.050 * unit.Inch
+	c := Chain{
+		Opening: Opening{"knockout", across}, Conduit: Tube{across, false}, Title: "Parts", Description: "Bushing, locknuts",
+		Links: []Link{
+			{Left: Face{"female", across}, Right: Face{"female", across}, Nut: true, Inside: true},
+			{Left: Face{"panel", across}, Right: Face{"panel", across}},
+		},
+	}
+	n := tree(t, c.UI())
+	metal := spots(t, all(n, "path", "picture-fixed")[0])
+	numbers := all(n, "text", "picture-strong")
+	if inside, outside := float(t, attr(numbers[0], "x")), float(t, attr(numbers[1], "x")); inside+5 >= metal[0].x || outside <= metal[0].x {
+		t.Errorf("the metal at %v, the bushing at %v, the locknuts at %v", metal[0].x, inside, outside)
+	}
+	finite(t, n)
+}
