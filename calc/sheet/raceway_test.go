@@ -304,6 +304,10 @@ func TestWireVerdicts(t *testing.T) {
 		// 40 + 33 °C: 0.50 of 30 A for 12 THWN-2 (90 °C) is 15; TW has no factor there.
 		{"low over the roof", twelve + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Within, sheet.RuleAmpacity, ""},
 		{"too hot for 60 °C", row("a", "3", "12", "TW", "circuit") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
+		// Table 310.15(B)(1)(1) ends at 55 °C for 60 °C insulation; 0.41 of 30 A is 12.3 there.
+		{"as hot as it may be", row("a", "3", "10", "TW", "circuit") + "&hottest-air=55C;within 0C", sheet.Within, sheet.RuleAmpacity, ""},
+		{"and a degree more may be too much", row("a", "3", "10", "TW", "circuit") + "&hottest-air=55C;within 1C", sheet.Unjudged, sheet.RuleTooHot, "hottest-air"},
+		{"a height whose error reaches the sun's 33 °C", row("a", "3", "10", "TW", "circuit") + "&raceway.exposure=rooftop&raceway.height=0.8in;within 0.1in", sheet.Unjudged, sheet.RuleTooHot, "raceway.height"},
 		{"too hot for another circuit's", twelve + row("b", "1", "12", "TW", "other") + "&raceway.exposure=rooftop&raceway.height=1/2in", sheet.Stop, sheet.RuleTooHot, ""},
 		{"a ground for dry places", twelve + row("b", "1", "12", "THHN", "ground"), sheet.Stop, sheet.RuleDryOnly, ""},
 		{"a control wire for dry places", twelve + row("b", "1", "14", "XHH", "other"), sheet.Stop, sheet.RuleDryOnly, ""},

@@ -57,6 +57,7 @@ func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
 }
 
 // judgeHeat stops a wire that the air leaves no ampacity, of whatever size it is.
+// Where only the error of air or height may be too much, that is not judged.
 func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
 	if roleOf(w) == raceway.Ground {
 		return Verdict{}
@@ -67,11 +68,26 @@ func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
 	if a.fault != nil || len(a.wanted) > 0 {
 		return Verdict{}
 	}
-	const any = raceway.AWG12 // of either metal the table has it in every column
-	if _, err := raceway.AmpacityOf(any, s.of(raceway.Insulation(w.Insulation.Value()))); breaks(err, raceway.TooHot) {
-		return Verdict{Level: Stop, Rule: RuleTooHot, Method: "raceway.ambient", Fault: &Fault{&f.HottestAir, err}}
+	hot := func() error {
+		const any = raceway.AWG12 // of either metal the table has it in every column
+		_, err := raceway.AmpacityOf(any, s.of(raceway.Insulation(w.Insulation.Value())))
+		return err
 	}
-	return Verdict{}
+	v := Verdict{Rule: RuleTooHot, Method: "raceway.ambient"}
+	if err := hot(); breaks(err, raceway.TooHot) {
+		v.Level, v.Fault = Stop, &Fault{&f.HottestAir, err}
+		return v
+	}
+	v.Wanted = []record.Place{&f.HottestAir}
+	s.air.Base += s.air.Band
+	if h := s.height; h != nil && !breaks(hot(), raceway.TooHot) {
+		v.Wanted = []record.Place{&f.Raceway.Height}
+		h.Base = max(0, h.Base-h.Band)
+	}
+	if breaks(hot(), raceway.TooHot) {
+		v.Level = Unjudged
+	}
+	return v
 }
 
 // judgeMark leaves a wire without print to a licensed person. Of the motor's
