@@ -718,7 +718,7 @@ var english = map[string]string{
 	"reason.held.free": "Within {ends} of the fixed end, at most {apart} apart; at the fan the last {free} may hang free.",
 	"reason.box-small": "The box is too small for what it holds.", "reason.box-unknown": "Whether the box is large enough is not known.", "reason.box-holds": "It is large enough.",
 	"reason.wire-unknown": "Whether the wire may stay is not known.", "reason.wire-passes": "Reused: it carries what the new fan takes.",
-	"reason.ampacity": "The wire that is there carries too little.", "reason.dry-only": "The wire that is there is for dry places.", "reason.least-wire": "The wire that is there is smaller than 14 AWG.",
+	"reason.ampacity": "The wire that is there carries too little.", "reason.dry-only": "The wire that is there is for dry places.", "reason.too-hot": "The wire that is there does not stand the heat.", "reason.least-wire": "The wire that is there is smaller than 14 AWG.",
 	"reason.cut":            "At each end {left} left free at the box, and {makeup} to make it up.",
 	"reason.ground-unknown": "Whether the ground may stay is not known.", "reason.ground-passes": "Reused: it is large enough.",
 	"reason.ground-judged":    "None is listed. Whether the conduit may serve is for a licensed person to judge.",

@@ -722,7 +722,7 @@ var spanish = map[string]string{
 	"reason.held.free": "A {ends} o menos del extremo fijo, cada {apart} o menos; junto al ventilador, los últimos {free} pueden quedar libres.",
 	"reason.box-small": "La caja es chica para lo que lleva.", "reason.box-unknown": "No se sabe si la caja alcanza.", "reason.box-holds": "La caja alcanza.",
 	"reason.wire-unknown": "No se sabe si el cable puede quedarse.", "reason.wire-passes": "Se reutiliza: lleva lo que el ventilador nuevo toma.",
-	"reason.ampacity": "El cable que hay lleva muy poco.", "reason.dry-only": "El cable que hay es para lugares secos.", "reason.least-wire": "El cable que hay es menor que 14 AWG.",
+	"reason.ampacity": "El cable que hay lleva muy poco.", "reason.dry-only": "El cable que hay es para lugares secos.", "reason.too-hot": "El cable que hay no aguanta el calor.", "reason.least-wire": "El cable que hay es menor que 14 AWG.",
 	"reason.cut":            "En cada extremo, {left} libres en la caja y {makeup} para conectar.",
 	"reason.ground-unknown": "No se sabe si la tierra puede quedarse.", "reason.ground-passes": "Se reutiliza: su calibre basta.",
 	"reason.ground-judged":    "No hay ninguna anotada. Si el conduit puede servir, lo decide una persona con licencia.",

@@ -43,12 +43,19 @@ func (l *bringing) joint() {
 		m.why("joint", a.Method, from...)
 		l.put(m)
 	}
+	bushed := 0
 	for _, p := range a.Value.Parts {
 		m := Material{Spec: l.part(p), Plan: Bring, Count: 1}
+		switch p.Kind {
+		case raceway.LocknutPair:
+			m.Count = 2
+		case raceway.EndBushing:
+			bushed = 1
+		}
 		m.why("joint", a.Method, from...)
 		l.put(m)
 	}
-	for _, v := range JointVerdicts(f, a.Value) {
+	for _, v := range JointVerdicts(f, a) {
 		if v.Rule != RuleBond {
 			continue
 		}
@@ -76,7 +83,9 @@ func (l *bringing) joint() {
 			m.Count = 2
 		}
 		m.why("large-wire", "raceway.bushing", &r.Size)
-		l.put(m)
+		if m.Count -= bushed; m.Count > 0 {
+			l.put(m)
+		}
 	}
 }
 
@@ -84,6 +93,12 @@ func (l *bringing) joint() {
 func (l *bringing) part(p raceway.Part) Spec {
 	s := Spec{Thing: Thing(p.Kind), Wet: site(l.f) == raceway.Outdoors}
 	s.Size, s.To, s.Conduit = p.Sizes()
+	switch p.Kind {
+	case raceway.LocknutPair:
+		s.Thing = Thing(raceway.Locknut)
+	case raceway.EndBushing:
+		return Spec{Thing: InsulatingBushing, Size: s.Size}
+	}
 	return s
 }
 

@@ -26,7 +26,7 @@ func (l *bringing) wires() {
 // those that are there stay.
 func (l *bringing) conductors() raceway.WireSize {
 	f, c := l.f, l.circuit
-	v := c.WireVerdict
+	v := c.wiresVerdict()
 	if v.Level == Within {
 		l.keep(CircuitWire, "wire-passes", v.Method, carriesMotor)
 		return ""
@@ -52,7 +52,7 @@ func (l *bringing) conductors() raceway.WireSize {
 		}
 		m.Count += int(w.Count.Value())
 	}
-	if v.Rule == RuleDryOnly { // the size follows from another insulation
+	if v.Rule == RuleDryOnly || v.Rule == RuleTooHot { // the size follows from another insulation
 		m.lacks([]record.Place{&w.Insulation}, nil)
 	} else {
 		if m.Insulation = raceway.Insulation(w.Insulation.Value()); w.Insulation.Value() == record.Unmarked {
@@ -106,7 +106,7 @@ func grounds(w *record.Wire) bool { return w.Role.Value() == record.Grounding }
 // ground puts the equipment ground and returns the size of a new one, "" where the
 // one that is there stays, or none is asked for.
 func (l *bringing) ground() raceway.WireSize {
-	f, v := l.f, l.circuit.GroundVerdict
+	f, v := l.f, l.circuit.groundVerdict()
 	if v.Level == Within {
 		l.keep(GroundingWire, "ground-passes", v.Method, grounds)
 		return ""

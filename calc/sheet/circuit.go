@@ -60,6 +60,23 @@ func (c *Circuit) Verdicts(f *record.Fan) []Verdict {
 	return all
 }
 
+// wiresVerdict is the worst that is said of the motor's own conductors: what they
+// carry, and what is remarked of their rows.
+func (c *Circuit) wiresVerdict() Verdict { return c.worstOf(c.WireVerdict, carriesMotor) }
+
+// groundVerdict is the worst that is said of the equipment ground.
+func (c *Circuit) groundVerdict() Verdict { return c.worstOf(c.GroundVerdict, grounds) }
+
+func (c *Circuit) worstOf(v Verdict, which func(*record.Wire) bool) Verdict {
+	all := []Verdict{}
+	for _, r := range c.Remarks {
+		if r.Of != nil && which(r.Of) {
+			all = append(all, r)
+		}
+	}
+	return Worst(append(all, v))
+}
+
 // phasesOf returns the kind of supply by whose table and drop the circuit goes.
 func phasesOf(f *record.Fan) raceway.Phases {
 	if f.Supply.Value() == record.SinglePhase {

@@ -248,7 +248,7 @@ func TestMaterials(t *testing.T) {
 		{"large wire", demoRoof(t, "&wire.w1.size=4&raceway.size=1-1/4&opening.size=1-1/4"), []string{"bring 1 insulating-bushing 1-1/4 | large-wire"}},
 
 		// Table 314.16(A): 12.5 in3 for eight allowances of 2.25 and none; 18 in3 is the least box.
-		{"a box too small", demoRoof(t, "&box.size=octagonal 4 x 1-1/4&box.devices=0&box.clamps=no&wire.w1.box-count=6&wire.w2.box-count=2"), []string{"bring 1 box square 4 x 1-1/4 18 in3 | box-small"}},
+		{"a box too small", demoRoof(t, "&box.size=octagonal 4 x 1-1/4&box.devices=0&box.clamps=no&wire.w1.box-count=6&wire.w2.box-count=2"), []string{"bring 1 box octagonal 4 x 2-1/8 21.5 in3 | box-small"}},
 		{"a box that holds", demoRoof(t, "&box.size=square 4 x 1-1/2&box.devices=0&box.clamps=no"), []string{"keep 1 box square 4 x 1-1/2 21 in3 | box-holds"}},
 		{"a box half told", demoRoof(t, "&box.size=square 4 x 1-1/2"), []string{"unsure box | box-unknown | box.devices box.clamps"}},
 
@@ -259,6 +259,10 @@ func TestMaterials(t *testing.T) {
 		{"wire too small, how long is not told", demoRoof(t, "&new.minimum-circuit-ampacity=25 A"), []string{"bring 3 wire 10 THWN-2 | ampacity | circuit.length"}},
 		{"wire too small, only the new conduit's length told", demoRoof(t, "&new.minimum-circuit-ampacity=25 A&raceway.length=6 ft"), []string{"bring 3 24 ft wire 10 THWN-2 | ampacity cut"}},
 		{"wire for dry places", demoRoof(t, "&wire.w1.insulation=THHN&circuit.length=40 ft"), []string{"bring 3 126 ft wire | dry-only cut | wire.w1.insulation"}},
+		{"a ground for dry places", demoRoof(t, "&wire.w2.insulation=THHN&circuit.length=40 ft&circuit.device-rating=20 A"), []string{"bring 1 42 ft ground-wire 12 | dry-only cut", "keep 3 wire 12 THWN-2 | wire-passes"}},
+		{"wire smaller than any motor's", demoRoof(t, "&wire.w1.size=16&circuit.length=40 ft"), []string{"bring 3 126 ft wire 14 THWN-2 | least-wire cut"}},
+		{"wire that the heat leaves nothing", demoRoof(t, "&wire.w1.insulation=TW&hottest-air=60C&circuit.length=40 ft"), []string{"bring 3 126 ft wire | too-hot cut | wire.w1.insulation"}},
+		{"threaded conduit in a knockout", demoRoof(t, "&opening.kind=knockout&opening.size=3/4&raceway.conduit=RMC&raceway.size=3/4&raceway.place=indoors"), []string{"bring 2 locknut 3/4 3/4 | joint", "bring 1 insulating-bushing 3/4 | joint"}},
 		{"wire not told", demoRoof(t, "&circuit.material="), []string{"unsure wire | wire-unknown | circuit.material"}},
 		// A breaker of 20 A: a ground of 12 (Table 250.122); 42 ft of it.
 		{"no ground in a conduit that carries none", demoRoof(t, "&raceway.conduit=LFNC-B&wire.w2.role=circuit&wire.w2.where=box&circuit.length=40 ft&circuit.device-rating=20 A"), []string{
