@@ -34,6 +34,7 @@ var materialStates = []string{
 	demoFan + "&box.size=octagonal 4 x 1-1/4&box.devices=0&box.clamps=no&wire.w1.box-count=6&wire.w2.box-count=2&new.minimum-circuit-ampacity=25 A&circuit.length=40 ft&wire.w2.size=14&circuit.device-rating=20 A",
 	demoFan + "&box.size=square 4 x 1-1/2&box.devices=0&box.clamps=no&wire.w1.insulation=THHN&circuit.length=40 ft&wire.w2.size=?",
 	demoFan + "&box.size=square 4 x 1-1/2&wire.w1.size=16&wire.w2.where=box&raceway.conduit=LFNC-B&circuit.length=40 ft&circuit.device-rating=20 A",
+	demoFan + "&wire.w1.insulation=TW&hottest-air=60 C",
 	demoFan + "&raceway.conduit=EMT&wire.w2.where=box&raceway.length=!long&circuit.material=",
 	"opening.kind=knockout&opening.size=1&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors&supply=direct",
 	"opening.kind=hub&opening.size=1/2&raceway.conduit=LFMC&raceway.size=1/2&new.model=" + strings.Repeat("W", 200),
