@@ -107,7 +107,7 @@ var wholeJob = []step{
 	{"/raceway/", "wires", [][2]string{{"add wire", "!"}, {"wire.w1.count", "3"}, {"wire.w1.size", "~12"}, {"wire.w1.insulation", "~THWN-2"}, {"section wire w1", "!"},
 		{"add wire", "!"}, {"wire.w2.count", "1"}, {"wire.w2.size", "~12"}, {"wire.w2.insulation", "~THWN-2"}, {"wire.w2.role", "=ground"}}},
 	// As received, and the day before.
-	{"/drive/", "plate", append(newPlate, [2]string{"new.no-load-amps", "2.2"})},
+	{"/drive/", "plate", append(newPlate, [2]string{"new.no-load-amps", "2.2"}, [2]string{"coldest-air", "5"})},
 	{"/drive/", "new", append([][2]string{{"new.section", "=A"}, {"new.sheave", "=adjustable"}}, newDrive...)},
 	{"/drive/", "base", newBase},
 	{"/belt/", "belt", [][2]string{{"new.belt-number", "A50"}, {"new.belts", "=1"}}},
@@ -192,7 +192,7 @@ func TestTheWholeJob(t *testing.T) {
 			t.Logf("%d values typed, %d words taken", typed, taken)
 
 			h.visit("/drive/")
-			tab.AwaitText(`output[name="move"]`, "Leave it at 3 open")
+			tab.AwaitText(`output[name="move"]`, "Leave it 3 open")
 			h.visit("/power/")
 			tab.AwaitText(".power .move", "Within")
 			h.visit("/record/")
