@@ -129,3 +129,46 @@ func FuzzEntrySet(f *testing.F) {
 		}
 	})
 }
+
+// Whatever stands behind z1= is refused whole, or read into a fan that is packed
+// again and comes back the same.
+func FuzzPacked(f *testing.F) {
+	for _, file := range []string{"complete-fan.txt", "complete-fan-si.txt"} {
+		part, _, err := complete(f, file).Pack()
+		if err != nil {
+			f.Fatal(err)
+		}
+		f.Add(part[len("z1="):], "")
+	}
+	f.Add("AAAAAAMA", "")
+	f.Add("", "\x0bHood line 2\x0bJ\x1etrial.t1\x0b3\x0e2026-03-09T14:05:00Z\x1etrial.t2\x0b2-1/2\x1fnew.later=1 in; guessed")
+	f.Add("", "\x1d\x1d\x0c6.8\x0b!x\x0b?\x0b1.15\x0b\xff")
+	f.Fuzz(func(t *testing.T, packed, short string) {
+		part := "z1=" + packed
+		if packed == "" {
+			part = packedAs(t, short)
+		}
+		texts, _ := record.ParseFragment(part)
+		fan := record.NewFan()
+		fan.Apply(texts)
+		for k, p := range fan.Places() {
+			sound(t, k, p)
+		}
+		again, out, err := fan.Pack()
+		if err != nil {
+			return // too long
+		}
+		texts, problems := record.ParseFragment(again)
+		back := record.NewFan()
+		if problems = append(problems, back.Apply(texts)...); problems != nil {
+			t.Fatalf("own link %s of %q: %v", again, fan.Texts(), problems)
+		}
+		want := fan.Texts()
+		for _, k := range out {
+			delete(want, k)
+		}
+		if len(again) <= record.LongestLink && !maps.Equal(back.Texts(), want) {
+			t.Errorf("%q comes back as %q", want, back.Texts())
+		}
+	})
+}

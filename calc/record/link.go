@@ -2,7 +2,9 @@ package record
 
 import (
 	"errors"
+	"maps"
 	"net/url"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -18,11 +20,19 @@ var (
 // LongestLink is the longest fragment that is read.
 const LongestLink = 16 << 10
 
-// ParseFragment reads the fragment of a link, key=text&key=text. A part that
-// can't be read is reported and the rest is used.
+// ParseFragment reads the fragment of a link, key=text&key=text, where a part may
+// be packed (see [Fan.Pack]). A part that can't be read is reported and the rest is
+// used.
 func ParseFragment(fragment string) (map[string]string, []Problem) {
 	texts := map[string]string{}
 	var problems []Problem
+	take := func(key, text string) {
+		if _, twice := texts[key]; twice {
+			problems = append(problems, Problem{clip(key, longestWord), clip(text, longestWord), ErrTwice})
+			return
+		}
+		texts[key] = text
+	}
 	fragment = strings.TrimPrefix(fragment, "#")
 	if len(fragment) > LongestLink {
 		return texts, []Problem{{Text: clip(fragment, longestWord), Err: ErrLong}}
@@ -37,13 +47,19 @@ func ParseFragment(fragment string) (map[string]string, []Problem) {
 			continue
 		}
 		value, err := url.PathUnescape(text)
-		switch _, twice := texts[key]; {
+		switch {
+		case isPacked(key):
+			unpacked, err := unpack(key, text)
+			if err != nil {
+				problems = append(problems, Problem{clip(key, longestWord), "", err})
+			}
+			for _, k := range slices.Sorted(maps.Keys(unpacked)) {
+				take(k, unpacked[k])
+			}
 		case err != nil, !utf8.ValidString(value):
 			problems = append(problems, Problem{clip(key, longestWord), clip(strings.ReplaceAll(text, "%FF", "%"), longestWord), ErrEscape})
-		case twice:
-			problems = append(problems, Problem{clip(key, longestWord), clip(value, longestWord), ErrTwice})
 		default:
-			texts[key] = value
+			take(key, value)
 		}
 	}
 	return texts, problems
