@@ -22,4 +22,5 @@ require (
 	github.com/leodido/go-urn v1.5.0 // indirect
 	golang.org/x/crypto v0.58.0 // indirect
 	golang.org/x/sys v0.49.0 // indirect
+	rsc.io/qr v0.2.0 // indirect
 )
