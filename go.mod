@@ -11,6 +11,7 @@ require (
 	github.com/maxence-charriere/go-app/v10 v10.1.11
 	golang.org/x/net v0.62.0
 	golang.org/x/text v0.44.0
+	rsc.io/qr v0.2.0
 )
 
 require (
@@ -22,5 +23,4 @@ require (
 	github.com/leodido/go-urn v1.5.0 // indirect
 	golang.org/x/crypto v0.58.0 // indirect
 	golang.org/x/sys v0.49.0 // indirect
-	rsc.io/qr v0.2.0 // indirect
 )

@@ -36,7 +36,7 @@ func (p *Airflow) Render() app.UI {
 			b.ofSpeed(),
 			app.Div().Class("columns").Body(
 				app.Div().Class("answers").Body(v.point(), v.curve(), v.motor(), v.hood()),
-				app.Div().Class("inputs").Body(v.reference(), v.want(), v.amps(), v.plate(), v.hoodInputs(), b.copyLink(p.route), v.cautions("lock", "live", "hood", "code")),
+				app.Div().Class("inputs").Body(v.reference(), v.want(), v.amps(), v.plate(), v.hoodInputs(), b.sharing(p.route), v.cautions("lock", "live", "hood", "code")),
 			),
 		)
 	})

@@ -38,7 +38,7 @@ func (p *Belt) Render() app.UI {
 				app.Div().Class("answers").Body(v.press(), v.drawing(), v.which(), v.align()),
 				app.Div().Class("inputs").Body(
 					v.readings(), v.belt(), b.base(v.fromDrive(v.centers())), b.fresh(v.fromDrive(v.sheaves())), b.plate(), v.shaft(), b.amps(),
-					b.copyLink(p.route), b.cautions("lock", "belt", "pry", "code"),
+					b.sharing(p.route), b.cautions("lock", "belt", "pry", "code"),
 				),
 			),
 		)

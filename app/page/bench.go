@@ -29,7 +29,6 @@ type bench struct {
 	embedded bool
 	update   bool   // a new version waits
 	link     string // as last copied
-	long     bool   // the record is too long for one
 	printing string // what goes on paper
 	copied   string // as last copied, but for a link
 

@@ -36,7 +36,7 @@ func (p *Drive) Render() app.UI {
 				app.Div().Class("answers").Body(v.compare(), v.turns(), v.sheaves()),
 				app.Div().Class("inputs").Body(
 					v.job(), v.target(), v.old(), b.amps(), b.plate(), v.fresh(v.T("section.new.sub")), v.base(v.T("section.base.sub"), "new.belt-number"), v.readings(),
-					b.copyLink(p.route), b.cautions("lock", "belt", "live", "code"),
+					b.sharing(p.route), b.cautions("lock", "belt", "live", "code"),
 				),
 			),
 		)

@@ -34,7 +34,7 @@ func (l *leaf) OnNav(ctx app.Context) {
 		u.Fragment, u.RawFragment = "", ""
 		ctx.Page().ReplaceURL(&u)
 	}
-	b.choosing, b.link, b.copied, b.typing, b.long = "", "", "", "", false
+	b.choosing, b.link, b.copied, b.typing = "", "", "", ""
 	if b.visited {
 		b.count("")
 	}

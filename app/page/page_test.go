@@ -84,7 +84,7 @@ func everything(b *bench) {
 	for _, p := range parts {
 		b.open[p.id] = true
 	}
-	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "belt-more", "which", "align", "load", "wires", "wire w1", "wire w2", "wired-motor", "wire-more", "like", "log", "part survey", "bring"} {
+	for _, id := range []string{"more", "sheaves", "readings", "hood-answers", "reading t1", "share", "qr", "belt-more", "which", "align", "load", "wires", "wire w1", "wire w2", "wired-motor", "wire-more", "like", "log", "part survey", "bring"} {
 		b.open[id] = true
 	}
 	for _, g := range record.CheckGroups() {

@@ -24,7 +24,7 @@ func (v *powerView) inputs(route string) []app.UI {
 	if sheet.Rolls(v.Fan) {
 		list = append(list, v.roll())
 	}
-	return append(list, v.motorPlate(), v.overload(), v.meters(), v.copyLink(route), v.cautions("leads", "live", "bump", "code"))
+	return append(list, v.motorPlate(), v.overload(), v.meters(), v.sharing(route), v.cautions("leads", "live", "bump", "code"))
 }
 
 func (v *powerView) supply() app.UI {

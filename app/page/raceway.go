@@ -33,7 +33,7 @@ func (p *Raceway) Render() app.UI {
 				app.Div().Class("answers").Body(v.filling(), v.wiring(), v.box()),
 				app.Div().Class("inputs").Body(
 					v.opening(), v.conductors(), v.motor(), v.circuit(), v.boxInputs(),
-					b.copyLink(p.route), v.cautioned(),
+					b.sharing(p.route), v.cautioned(),
 				),
 			),
 		)

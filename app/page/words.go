@@ -103,6 +103,10 @@ func (b *bench) fault(err error) string {
 		return b.T("problem.twice")
 	case errors.Is(err, record.ErrLong):
 		return b.T("problem.long")
+	case errors.Is(err, record.ErrDamaged):
+		return b.T("problem.damaged")
+	case errors.Is(err, record.ErrNewer):
+		return b.T("problem.newer")
 	}
 	return err.Error()
 }

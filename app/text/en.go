@@ -177,8 +177,7 @@ var english = map[string]string{
 	"two-speed":        "All figures are for the speed whose plate is entered. The other speed is not covered.",
 	"supply.two-speed": "Enter the plate values of the speed in use, and prove rotation at each.",
 	"sheave.two":       "A sheave with two grooves: open both alike.",
-	"link.long":        "This record is too long for a link.",
-	"link.copy":        "Copy link to these values", "link.is": "Link to these values", "keys": "Keys for this field",
+	"keys":             "Keys for this field",
 
 	// What numbers and formulas refuse.
 	"number.empty": "Nothing is typed.", "number.no number": "“{text}” is not a number.", "number.too long": "Too long for a number.", "number.too large": "Too large to be meant.",
@@ -742,4 +741,15 @@ var english = map[string]string{
 	"rule.terminals-90": "Terminals", "rule.terminals-90.watch": "90 °C is often on the lug and not on the equipment: go by what the equipment is marked for, or 75 °C.",
 	"ground.by":       "Taken for the largest breaker or fuse that may be: type in the rating that is there.",
 	"disconnect.also": "and rated for the motor's horsepower",
+
+	// Sharing.
+	"share.title":   "Share this fan",
+	"share.private": "The record stands in the link itself, behind #, and that part is never sent to a server. It goes only where you send the link.",
+	"share.short":   "Copy short link", "share.plain": "Copy readable link", "share.is": "Link to this fan",
+	"share.length": "The short link has {n} characters.",
+	"share.out":    "Not in the short link: {places}. Text that is no value stays out, and notes of more than {n} characters.",
+	"share.long":   "This record is too long for a link. Save its roof as a file instead.",
+	"share.qr":     "QR code of the short link", "share.qr.scan": "Point the other phone's camera at it. That phone needs no signal if it has opened this site before.",
+	"share.qr.large":  "Too much for a QR code that a phone can read. Save the roof as a file, and send that.",
+	"problem.damaged": "cut short or altered; nothing of it is used", "problem.newer": "packed by a later version of this program",
 }

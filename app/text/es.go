@@ -178,8 +178,7 @@ var spanish = map[string]string{
 	"two-speed":        "Todas las cifras son de la velocidad cuya placa está anotada. La otra velocidad no está cubierta.",
 	"supply.two-speed": "Anote los valores de placa de la velocidad en uso, y compruebe el giro en cada una.",
 	"sheave.two":       "Polea de dos ranuras: abra las dos igual.",
-	"link.long":        "Este registro es demasiado largo para un enlace.",
-	"link.copy":        "Copiar enlace con estos valores", "link.is": "Enlace con estos valores", "keys": "Teclas para este campo",
+	"keys":             "Teclas para este campo",
 
 	// What numbers and formulas refuse.
 	"number.empty": "No hay nada escrito.", "number.no number": "“{text}” no es un número.", "number.too long": "Demasiado largo para un número.", "number.too large": "Demasiado grande para ser real.",
@@ -746,4 +745,15 @@ var spanish = map[string]string{
 	"rule.terminals-90": "Terminales", "rule.terminals-90.watch": "90 °C suele estar en la zapata y no en el equipo: valga la marca del equipo, o 75 °C.",
 	"ground.by":       "Para el mayor interruptor o fusible que puede ser: anote el amperaje del que hay.",
 	"disconnect.also": "y con los caballos del motor",
+
+	// Sharing.
+	"share.title":   "Compartir este ventilador",
+	"share.private": "El registro va en el enlace mismo, después de #, y esa parte nunca se manda a un servidor. Solo llega a donde usted mande el enlace.",
+	"share.short":   "Copiar enlace corto", "share.plain": "Copiar enlace legible", "share.is": "Enlace a este ventilador",
+	"share.length": "El enlace corto tiene {n} caracteres.",
+	"share.out":    "No va en el enlace corto: {places}. Queda fuera el texto que no es un valor, y las notas de más de {n} caracteres.",
+	"share.long":   "Este registro es demasiado largo para un enlace. Guarde su azotea como archivo.",
+	"share.qr":     "Código QR del enlace corto", "share.qr.scan": "Apunte hacia él la cámara del otro teléfono, que no necesita señal si ya abrió este sitio antes.",
+	"share.qr.large":  "Es demasiado para un código QR que un teléfono pueda leer. Guarde la azotea como archivo y mándelo.",
+	"problem.damaged": "incompleto o alterado; no se usa nada de él", "problem.newer": "hecho con una versión posterior de este programa",
 }
