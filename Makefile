@@ -10,7 +10,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test vet unit browser axe chromium size bench fuzz mutate counts golden
+.PHONY: help run site wasm test vet unit browser axe jsqr chromium size bench fuzz mutate counts golden
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
@@ -37,11 +37,14 @@ vet: ## the compiler's and gofmt's complaints
 unit: ## tests that need no browser
 	go test ./...
 
-browser: chromium axe ## tests of the site in dist/ in headless Chromium
+browser: chromium axe jsqr ## tests of the site in dist/ in headless Chromium
 	go test -tags e2e -count=1 -timeout 15m ./app/e2e
 
 axe:
 	@test -f .build/axe-core/axe.min.js || app/e2e/install-axe
+
+jsqr:
+	@test -f .build/jsqr/jsQR.js || app/e2e/install-jsqr
 
 chromium:
 	@command -v chromium >/dev/null || app/e2e/install-chromium

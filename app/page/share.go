@@ -51,9 +51,20 @@ func (b *bench) sharing(route string) app.UI {
 func (b *bench) code(link string) app.UI {
 	open := b.open["qr"]
 	return app.Div().Class("qr").Body(
-		widget.Button("qr", b.T("share.qr"), "", b.toggle("qr")).Aria("expanded", boolean(open)),
+		widget.Button("qr", b.T("share.qr"), "", b.guarded(b.openCode)).Aria("expanded", boolean(open)),
 		app.Div().Body(app.If(open, func() app.UI { return b.memo("qr", func() app.UI { return b.drawCode(link) }, link, b.words.Tag) })),
 	)
+}
+
+// openCode opens or closes the code. A camera is to see the whole of it.
+func (b *bench) openCode() {
+	if b.open["qr"] = !b.open["qr"]; b.open["qr"] && b.live {
+		b.ctx.Defer(func(app.Context) {
+			if e := app.Window().GetElementByID("code"); e.Truthy() {
+				e.Call("scrollIntoView", map[string]any{"block": "center"})
+			}
+		})
+	}
 }
 
 func (b *bench) drawCode(link string) app.UI {
@@ -61,7 +72,7 @@ func (b *bench) drawCode(link string) app.UI {
 	if !q.Fits() {
 		return app.P().Class("field-note error").Text(b.T("share.qr.large"))
 	}
-	return app.Figure().Class("picture").Body(q.UI(), app.FigCaption().Class("field-note").Text(b.T("share.qr.scan")))
+	return app.Figure().Class("picture").ID("code").Body(q.UI(), app.FigCaption().Class("field-note").Text(b.T("share.qr.scan")))
 }
 
 // names lists places within a sentence.

@@ -16,6 +16,7 @@ type QR struct {
 const (
 	largestQR = 24 // version; a phone shows the modules of a larger one too small
 	quiet     = 4  // modules of white on every side, as the standard asks
+	module    = 3  // pixels of the page: whole ones, for a reader stumbles over uneven modules
 )
 
 // shape returns the least version that holds the text, and the strongest correction
@@ -54,8 +55,9 @@ func (q QR) UI() app.UI {
 	if err != nil {
 		return app.Div()
 	}
-	side := strconv.Itoa(code.Size + 2*quiet)
-	return element("svg").Class("picture-qr").Role("img").Attr("viewBox", "0 0 "+side+" "+side).Attr("shape-rendering", "crispEdges").Body(
+	n := code.Size + 2*quiet
+	side := strconv.Itoa(n)
+	return element("svg").Class("picture-qr").Role("img").Attr("viewBox", "0 0 "+side+" "+side).Attr("width", strconv.Itoa(module*n)).Attr("shape-rendering", "crispEdges").Body(
 		element("title").Text(q.Title), element("desc").Text(q.Description),
 		element("rect").Class("picture-qr-paper").Attr("width", side).Attr("height", side),
 		path("picture-qr-ink", modules(code)),
