@@ -305,3 +305,13 @@ func TestABombInALink(t *testing.T) {
 		t.Errorf("took %d bytes of memory", took)
 	}
 }
+
+func BenchmarkPack(b *testing.B) {
+	f := complete(b, "complete-fan.txt")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, _, err := f.Pack(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
