@@ -100,7 +100,7 @@ func (d *Desk) Follow(fragment string) {
 	}
 	f := record.NewFan()
 	problems = append(problems, f.Apply(texts)...)
-	if old, _, err := d.Fans.Load(store.Scratch); err == nil && !old.Empty() && old.Fragment() != f.Fragment() {
+	if old, _, err := d.Fans.Load(store.Scratch); err == nil && !old.Empty() && !maps.Equal(old.Texts(), f.Texts()) {
 		d.note(d.Fans.Save(store.NewID(), old))
 	}
 	d.put(store.Scratch, f, problems)

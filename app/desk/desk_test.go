@@ -315,3 +315,25 @@ func TestASecondDeskFollows(t *testing.T) {
 		t.Error("it follows what it holds already")
 	}
 }
+
+// A link of the same fan that leaves out what no link carries doesn't wipe it out.
+func TestALinkLosesNothingThatItDoesNotCarry(t *testing.T) {
+	d := Open(store.Memory(), "en-US")
+	d.Follow("name=Mine&old.turns=!two")
+	if err := d.Fan.Handover.Notes.Set(strings.Repeat("x", 200)); err != nil {
+		t.Fatal(err)
+	}
+	d.save()
+	part, out, err := d.Fan.Pack()
+	if err != nil || len(out) != 2 {
+		t.Fatal(out, err)
+	}
+	d.Follow(part)
+	ids := d.Fans.IDs()
+	if len(ids) != 1 {
+		t.Fatalf("kept: %v", ids)
+	}
+	if f, _, err := d.Fans.Load(ids[0]); err != nil || f.Old.Turns.Text() != "!two" || len(f.Handover.Notes.Text()) != 200 {
+		t.Errorf("kept: %q, %v", f.Texts(), err)
+	}
+}

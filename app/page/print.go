@@ -27,8 +27,7 @@ func (v *recordView) outward(route string) app.UI {
 				return widget.Button("export roof", v.T("file.save"), "", v.guarded(v.exportOpen))
 			}),
 		),
-		v.copyLink(route),
-		app.P().Class("field-note").Text(v.T("record.privacy")),
+		v.sharing(route),
 	)
 }
 

@@ -67,12 +67,12 @@ func TestWhatIsSaidOfAShare(t *testing.T) {
 		says    []string
 		not     []string
 	}{
-		"folded code": {completeFan(t), nil, []string{"never sent to a server", "The short link has"}, []string{"picture-qr", "Not in the short link"}},
+		"folded code": {completeFan(t), nil, []string{"never sent to a server", "The short link has"}, []string{"picture-qr", "Not in a link"}},
 		"complete":    {completeFan(t), qr, []string{"<svg", "picture-qr-ink", "needs no signal"}, []string{"Too much", "too long"}},
 		"what stays out": {"old.turns=2turns", func(b *bench) {
 			b.must(b.Fan.Old.Turns.Set("!two"))
 			b.must(b.Fan.Handover.Notes.Set(strings.Repeat("x", 121)))
-		}, []string{"Not in the short link: Old fan: turns open, ", "more than 120 characters"}, nil},
+		}, []string{"Not in a link: Old fan: turns open, ", "more than 120 characters"}, nil},
 		"too much":     {completeFan(t), long, []string{"Too much for a QR code", "Save the roof as a file"}, []string{"picture-qr-ink", "too long for a link"}},
 		"far too much": {completeFan(t), endless, []string{"too long for a link. Save its roof as a file"}, []string{"picture-qr", "The short link has"}},
 	} {

@@ -154,11 +154,12 @@ func (f *Fan) Empty() bool {
 }
 
 // Fragment returns the known places as the fragment of a link, without "#":
-// key=text&key=text, in the order of [Fan.Places]. Garbled text stays out.
+// key=text&key=text, in the order of [Fan.Places]. Garbled text stays out, and notes
+// of more than 120 characters.
 func (f *Fan) Fragment() string {
 	var b strings.Builder
 	for k, p := range f.Places() {
-		if s := p.State(); s != Known && s != Illegible {
+		if p.State() == Unknown || !isShared(p) {
 			continue
 		}
 		if b.Len() > 0 {

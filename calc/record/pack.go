@@ -26,8 +26,7 @@ const packedKey = "z1"
 // ErrDamaged is of a packed part that isn't what was written; nothing of it is used.
 var ErrDamaged = errors.New("cut short or altered")
 
-// LongestSharedNote is how many characters a note may have to go into a packed
-// part.
+// LongestSharedNote is how many characters a note may have to go into a link.
 const LongestSharedNote = 120
 
 // Pack returns the known places of f as a packed part, z1=…, and the keys of those

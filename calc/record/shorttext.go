@@ -155,7 +155,7 @@ func (f *Fan) shortText() (text string, out []string) {
 	return b.String(), out
 }
 
-// isShared tells whether a place that holds something goes into a packed part.
+// isShared tells whether a place that holds something goes into a link.
 func isShared(p Place) bool {
 	if n, ok := p.(*Note); ok {
 		return utf8.RuneCountInString(n.Text()) <= LongestSharedNote
