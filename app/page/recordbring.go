@@ -65,7 +65,5 @@ func (v *recordView) wholeRoof() []sheet.Material {
 // this page.
 func (b *bench) copyText(text string) {
 	b.copied = text
-	if c := app.Window().Get("navigator").Get("clipboard"); c.Truthy() {
-		c.Call("writeText", text)
-	}
+	clipboard(text)
 }

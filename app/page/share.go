@@ -109,7 +109,12 @@ func address(route string) string {
 // none for this page.
 func (b *bench) copyLink(link string) {
 	b.link = link
+	clipboard(link)
+}
+
+// clipboard takes a text, where the browser has one for this page.
+func clipboard(text string) {
 	if c := app.Window().Get("navigator").Get("clipboard"); c.Truthy() {
-		c.Call("writeText", link)
+		c.Call("writeText", text)
 	}
 }
