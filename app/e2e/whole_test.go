@@ -43,7 +43,9 @@ type thumb struct{ *Tab }
 func (h thumb) typeIn(key, text string) { h.Type(key, text) }
 func (h thumb) take(key, word string)   { h.Tab.take(key, word) }
 func (h thumb) choose(key, word string) { h.Choose(key, word) }
-func (h thumb) press(button string)     { h.Click(fmt.Sprintf("button[name%s=%q]", begins(button), button)) }
+func (h thumb) press(button string) {
+	h.Click(fmt.Sprintf("button[name%s=%q]", begins(button), button))
+}
 func (h thumb) visit(route string) {
 	h.Click(fmt.Sprintf(".tabs a[href=%q]", route))
 	h.Await(fmt.Sprintf(`location.pathname === %q`, route))
