@@ -26,9 +26,12 @@ var withoutCase = map[string]string{
 	"raceway.EndKinds": list, "raceway.Insulations": list, "raceway.Items": list, "raceway.JointConditions": list,
 	"raceway.Materials": list, "raceway.MetricWires": list, "raceway.Shapes": list, "raceway.TradeSizes": list, "raceway.WireSizes": list,
 	"raceway.Conduit.Flexible": word, "raceway.Conduit.Metallic": word, "raceway.Conduit.Threaded": word, "raceway.WallOf": word,
-	"raceway.Part.Sizes":     word,
-	"raceway.Row.Conductor":  "leans on ConductorOf, which has cases; tested in its package",
-	"raceway.RowError.Error": text, "raceway.RowError.Unwrap": text,
+	"raceway.Part.Sizes":      word,
+	"raceway.Allowed":         "one sentence of the code, from memory, and no figure; tested in its package",
+	"raceway.MarkedTerminals": "one sentence of the code, from memory, and no figure; tested in its package",
+	"raceway.MotorWires":      "two or three, which is no figure to look up; tested in its package",
+	"raceway.Row.Conductor":   "leans on ConductorOf, which has cases; tested in its package",
+	"raceway.RowError.Error":  text, "raceway.RowError.Unwrap": text,
 }
 
 const (
