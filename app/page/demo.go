@@ -8,8 +8,8 @@ import "roofside/calc/record"
 // demoFan is the one that comes first: it has seized, so that its ratio was
 // counted by hand; a balance report of two years ago gives the target. The new
 // fan has the same wheel, another motor speed and another fan sheave, and its
-// motor sheave came closed. Its conduit and wire stay, and the new fan's hub is a
-// size larger.
+// motor sheave came closed. Its wire stays, the new fan's hub is a size larger, and
+// its base goes over the curb.
 const demoFan = "supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5 F" +
 	"&target.speed=712 rpm&target.airflow=3200 cfm&target.pressure=1.1 inwg&target.power=1.15 hp&target.air-temperature=90 F" +
 	"&old.motor-power=2 hp&old.motor-volts=208 V&old.motor-speed=1725 rpm&old.motor-amps=?&old.motor-sheave=?" +
@@ -20,6 +20,8 @@ const demoFan = "supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5
 	"&new.fan-sheave=8.4 in&new.turns=0 turns&new.center-distance=15-3/4 in&new.travel-toward=1 in&new.travel-away=1-1/4 in&new.belt-number=A50&new.belts=1" +
 	"&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.place=outdoors&raceway.exposure=rooftop&raceway.height=2 in" +
 	"&hottest-air=104 F&circuit.material=copper&circuit.device=inverse-time-breaker" +
+	"&old.curb-width=24 in&old.curb-length=24 in&new.curb-width=24-1/2 in&new.curb-length=24-1/2 in&old.weight=165 lb&new.weight=185 lb" +
+	"&old.phases=3&new.phases=3&old.hinge=left&new.hinge=left&old.discharge=up&new.discharge=up&raceway.length=4 ft" +
 	"&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=THWN-2&wire.w2.role=ground"
 
 // Its neighbors run.

@@ -19,7 +19,10 @@ func (b *bench) field(key string) app.UI { return b.fieldAs(key, b.label(key), b
 
 // paired draws the field of a place that stands beside its twin under one name, so
 // that it is told by whose it is.
-func (b *bench) paired(key string) app.UI { return b.fieldAs(key, b.side(key), b.label(key)) }
+func (b *bench) paired(key string) app.UI {
+	side, _, _ := strings.Cut(key, ".")
+	return b.fieldAs(key, b.T("pair."+side), b.label(key))
+}
 
 func (b *bench) fieldAs(key, label, side string) app.UI {
 	p := b.place(key)

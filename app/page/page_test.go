@@ -42,7 +42,7 @@ var states = []string{
 	powerStates[0], powerStates[1], powerStates[2], powerStates[3], powerStates[4], powerStates[5],
 	"old.amps-1=5A&old.amps-2=5.2A&old.amps-3=6A&old.motor-amps=6A&old.motor-power=2hp&old.volts-12=208V&old.volts-23=210V&old.volts-31=190V&old.tipped-up=yes&want.goal=airflow",
 	differing("old", "new") + leftAs, differing("new", "old") + "&check.wind=done&check.guard=not-applicable&check.hinge=not-applicable&check.hinge-why=bolted down",
-	demoFan + leftAs + "&old.discharge=down&new.discharge=down&new.rotation=reverse&new.phases=1&old.phases=3&handover.by=N. N.&handover.on=2026-03-09&handover.notes=Curb out of level.",
+	strings.NewReplacer("discharge=up", "discharge=down", "new.phases=3", "new.phases=1").Replace(demoFan+leftAs) + "&new.rotation-low=reverse&handover.by=N. N.&handover.on=2026-03-09&handover.notes=Curb out of level.",
 	rewired,
 	rewired + "&code-edition=2020&circuit.terminals=75&circuit.device-rating=25A&circuit.length=700ft&box.size=square 4 x 1-1/2&box.devices=1&box.clamps=yes&wire.w1.box-count=6&wire.w3.count=4&wire.w3.size=14&wire.w3.insulation=TW&wire.w3.role=other&wire.w3.where=raceway",
 	"opening.kind=ring-knockout&opening.size=1-1/4&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors&new.motor-volts=460V&wire.w1.count=3&wire.w1.size=4&wire.w1.insulation=THHN&wire.w2.count=1&wire.w2.size=8&wire.w2.insulation=bare&wire.w2.role=ground&box.volume=12in3&box.devices=0&box.clamps=no&raceway.use=nipple",

@@ -640,6 +640,7 @@ var english = map[string]string{
 	"option.not-applicable":       "N/A",
 	"number.day":                  "Not a date.",
 	"section.bring":               "What to bring", "section.bring.sub": "from this record", "bring.fan": "This fan", "bring.roof": "The whole roof", "bring.copy": "Copy as text", "bring.copied": "The list as text",
+	"pair.old": "Old", "pair.new": "New",
 	"record.today": "Handed over today", "record.due": "Belt due {date}: take it",
 	"record.why":                "Why not?",
 	"item.plate-matches":        "New plate's volts and phases are the supply's",

@@ -644,6 +644,7 @@ var spanish = map[string]string{
 	"option.not-applicable":       "No aplica",
 	"number.day":                  "No es una fecha.",
 	"section.bring":               "Qué llevar", "section.bring.sub": "según este registro", "bring.fan": "Este ventilador", "bring.roof": "Toda la azotea", "bring.copy": "Copiar como texto", "bring.copied": "La lista como texto",
+	"pair.old": "Viejo", "pair.new": "Nuevo",
 	"record.today": "Entregado hoy", "record.due": "Volver por la banda {date}: anotarlo",
 	"record.why":                "¿Por qué no?",
 	"item.plate-matches":        "Voltaje y fases de la placa nueva son los del suministro",
