@@ -28,6 +28,7 @@ type Desk struct {
 	typed map[string]string // as typed, while it is on the screen
 	back  []change
 	kept  Settings
+	saves int            // how often a change was kept
 	load  int            // how often all fields were loaded anew,
 	loads map[string]int // and each by itself
 }
@@ -166,6 +167,12 @@ func (d *Desk) Loads() int { return d.load }
 // anew.
 func (d *Desk) LoadsOf(key string) int { return d.load + d.loads[key] }
 
-func (d *Desk) save() { d.note(d.Fans.Save(d.ID, d.Fan)) }
+func (d *Desk) save() {
+	d.saves++
+	d.note(d.Fans.Save(d.ID, d.Fan))
+}
+
+// Saves counts the changes that were kept.
+func (d *Desk) Saves() int { return d.saves }
 
 func (d *Desk) note(err error) { d.Trouble = err }

@@ -17,6 +17,8 @@ func TestKeystrokes(t *testing.T) {
 		{"/power/", "readings", "trial.t1.amps-1", "123456789123456789123456789123"},
 		{"/raceway/", "circuit", "circuit.length", "123456789123456789123456789123"},
 		{"/raceway/", "circuit", "hottest-air", "000000000000000000000000000000"},
+		{"/record/", "closing", "handover.notes", "abcdefghijklmnopqrstuvwxyzabcd"},
+		{"/record/", "fit", "new.weight", "123456789123456789123456789123"},
 	} {
 		t.Run(c.path+" "+c.field, func(t *testing.T) { // its browser ends with it: a slowed one wears the processor out
 			tab := NewPhone(t).Open(c.path + demo + read + rewired)

@@ -30,6 +30,7 @@ type bench struct {
 	update   bool   // a new version waits
 	link     string // as last copied
 	printing string // what goes on paper
+	paper    int    // the change of the record that is on it
 	copied   string // as last copied, but for a link
 
 	perishable bool   // the browser promises nothing for what is stored

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"time"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
@@ -42,21 +44,36 @@ func (b *bench) exportOpen() {
 // putOnPaper opens the browser's own print, once the page shows what is to be
 // printed.
 func (b *bench) putOnPaper(what string) {
-	b.printing = what
+	b.printing, b.paper = what, b.Saves()
 	if b.live {
 		b.ctx.Defer(func(app.Context) { app.Window().Call("print") })
 	}
 }
 
+// atRest is how long nothing is typed before the paper is drawn anew: the browser's
+// own command to print asks nobody, so it must be ready, and a stroke can't wait for
+// it.
+const atRest = 600 * time.Millisecond
+
 // print is what goes on paper: unseen on the screen.
 func (v *recordView) print() app.UI {
-	draw := func() app.UI {
-		if v.printing == printLabel {
-			return v.coverLabel()
-		}
-		return v.sheet()
+	switch now := v.Saves(); {
+	case !v.live:
+		v.paper = now
+	case v.paper != now:
+		v.ctx.After(atRest, func(app.Context) {
+			if v.Saves() == now {
+				v.paper = now
+			}
+		})
 	}
-	return app.Div().Class("paper").Aria("hidden", "true").Body(draw())
+	return v.memo("paper", func() app.UI {
+		now := newRecordView(v.bench)
+		if v.printing == printLabel {
+			return app.Div().Class("paper").Aria("hidden", "true").Body(now.coverLabel())
+		}
+		return app.Div().Class("paper").Aria("hidden", "true").Body(now.sheet())
+	}, v.printing, v.words.Tag, systemName(v.Settings.Units), exact(float64(v.paper)))
 }
 
 func (v *recordView) fanName() string {

@@ -57,7 +57,7 @@ func newRecordView(b *bench) *recordView {
 	f := b.Fan
 	v := &recordView{bench: b, proof: sheet.Prove(f), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
 	if v.driven {
-		v.table = sheet.TurnsTable(f)
+		v.table = sheet.TableToSet(f)
 		v.move, _ = sheet.NextMove(f, v.table)
 	}
 	v.due = sheet.Outstanding(v.parts)
