@@ -183,7 +183,7 @@ func TestBadInput(t *testing.T) {
 	tab.open("old")
 	for typed, says := range map[string]string{
 		"abc": "is not a number", "8.6.1": "Two decimal marks", "0": "more than zero", "-3": "more than zero",
-		"1e308": "without an exponent", "9 kg": "is not a unit", "900 in": "Larger than any fan has",
+		"1e308": "without an exponent", "9 furlongs": "is not a unit", "900 in": "Larger than any fan has",
 	} {
 		tab.Type("old.fan-sheave", typed)
 		tab.AwaitText("#old-fan-sheave-note", says)
