@@ -2,10 +2,7 @@ package record
 
 import (
 	"strings"
-	"time"
 	"unicode"
-
-	"roofside/calc/number"
 )
 
 // Handover is what closes the record: who did the work, when, when to come back,
@@ -23,51 +20,6 @@ func (l *lister) handover(h *Handover) {
 	l.add("belt-due", &h.BeltDue)
 	l.add("notes", &h.Notes)
 }
-
-// A Day is the place of a date; its canonical text is that of ISO 8601.
-type Day struct {
-	blank
-	value time.Time
-}
-
-// RuleDay is broken by text that is no date.
-const RuleDay number.Rule = "day"
-
-// State returns whether d holds a date.
-func (d *Day) State() State {
-	if !d.value.IsZero() {
-		return Known
-	}
-	return d.state
-}
-
-// Text returns the canonical text of d.
-func (d *Day) Text() string {
-	if !d.value.IsZero() {
-		return d.value.Format(time.DateOnly)
-	}
-	return d.raw
-}
-
-// Set takes canonical text.
-func (d *Day) Set(text string) error {
-	text = strings.TrimSpace(text)
-	if d.take(text) {
-		d.value = time.Time{}
-		return nil
-	}
-	t, err := time.Parse(time.DateOnly, text)
-	if err != nil || t.Year() < 1970 || t.Year() > 9999 {
-		*d = Day{blank: blank{Garbled, Garble(text)}}
-		return &number.Error{Rule: RuleDay, Text: text}
-	}
-	*d = Day{value: t}
-	return nil
-}
-
-// Value returns the date at midnight UTC; it means something only when the state is
-// Known.
-func (d *Day) Value() time.Time { return d.value }
 
 // A Note is the place of free text in lines. Its canonical text is the text
 // itself.
