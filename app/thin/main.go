@@ -1,12 +1,12 @@
-// Command thin lays out a copy of go-app without its server, for the program
-// that runs in the browser: what serves files and writes pages brings net/http
-// and the ciphers with it, an eighth of all that is sent. The copy is used by
-// way of -modfile, and for that build alone.
+// Command thin lays out copies of modules without what the browser never
+// calls, for the program that runs there: go-app's server brings net/http and
+// the ciphers with it, and validator's rules for things no fan has bring the
+// Domain Name System, every country's post codes and the marks of every kind
+// of file. The copies are used by way of -modfile, and for that build alone.
 package main
 
 import (
 	"bytes"
-	_ "embed"
 	"fmt"
 	"io/fs"
 	"log"
@@ -16,20 +16,16 @@ import (
 	"strings"
 )
 
-const (
-	module = "github.com/maxence-charriere/go-app/v10"
-	// sum is what go.sum says of the version that was looked through. Another
-	// version is to be looked through again before this is changed.
-	sum = module + " v10.1.11 h1:4JUSlVQ8zVIeL3acFJEpuerP6FLoEQWg6CUTtHcz7Ro="
-)
+// A module is copied and cut. Its sum is what go.sum says of the version that
+// was looked through; another version is to be looked through again before
+// this is changed.
+type module struct {
+	path, version, sum string
+	source             string // the folder whose packages are wanted
+	cut                func(source string) error
+}
 
-// server lists what the browser never calls.
-var server = []string{"http.go", "resource.go", "static.go", "crypto.go"}
-
-// instead holds what the rest still names.
-//
-//go:embed instead.txt
-var instead []byte
+var modules = []module{goApp, validator, uuid}
 
 func main() {
 	if len(os.Args) != 2 {
@@ -41,45 +37,44 @@ func main() {
 }
 
 func lay(folder string) error {
-	sums, err := os.ReadFile("go.sum")
-	if err != nil {
-		return err
-	}
-	if !bytes.Contains(sums, []byte(sum)) {
-		return fmt.Errorf("go.sum does not hold %q: look through that version of go-app first", sum)
-	}
-	from, err := exec.Command("go", "list", "-m", "-f", "{{.Dir}}", module).Output()
-	if err != nil {
-		return err
-	}
-	copied := filepath.Join(folder, "go-app")
-	if err := os.RemoveAll(copied); err != nil {
-		return err
-	}
-	if err := copySource(strings.TrimSpace(string(from)), copied); err != nil {
-		return err
-	}
-	for _, name := range server {
-		if err := os.Remove(filepath.Join(copied, "pkg/app", name)); err != nil {
-			return err
-		}
-	}
-	if err := os.WriteFile(filepath.Join(copied, "pkg/app/instead.go"), instead, 0o644); err != nil {
-		return err
-	}
 	mod, err := os.ReadFile("go.mod")
 	if err != nil {
 		return err
 	}
-	mod = fmt.Appendf(mod, "\nreplace %s => ./%s\n", module, filepath.ToSlash(copied))
+	sums, err := os.ReadFile("go.sum")
+	if err != nil {
+		return err
+	}
+	copies := filepath.Join(folder, "thin")
+	if err := os.RemoveAll(copies); err != nil {
+		return err
+	}
+	for _, m := range modules {
+		if line := m.path + " " + m.version + " " + m.sum; !bytes.Contains(sums, []byte(line+"\n")) {
+			return fmt.Errorf("go.sum does not hold %q: look through that version first", line)
+		}
+		from, err := exec.Command("go", "list", "-m", "-f", "{{.Dir}}", m.path).Output()
+		if err != nil {
+			return err
+		}
+		to := filepath.Join(copies, filepath.FromSlash(m.path))
+		if err := m.copySource(strings.TrimSpace(string(from)), to); err != nil {
+			return err
+		}
+		if err := m.cut(filepath.Join(to, m.source)); err != nil {
+			return fmt.Errorf("%s: %w", m.path, err)
+		}
+		mod = fmt.Appendf(mod, "\nreplace %s => ./%s\n", m.path, filepath.ToSlash(to))
+	}
 	if err := os.WriteFile(filepath.Join(folder, "thin.mod"), mod, 0o644); err != nil {
 		return err
 	}
 	return os.WriteFile(filepath.Join(folder, "thin.sum"), sums, 0o644)
 }
 
-// copySource copies go.mod and the source of the packages, without tests.
-func copySource(from, to string) error {
+// copySource copies go.mod and the source of the wanted packages, without
+// tests.
+func (m module) copySource(from, to string) error {
 	return filepath.WalkDir(from, func(path string, d fs.DirEntry, err error) error {
 		if err != nil {
 			return err
@@ -88,7 +83,9 @@ func copySource(from, to string) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
-		if slash := filepath.ToSlash(name); slash != "go.mod" && (!strings.HasPrefix(slash, "pkg/") || strings.HasSuffix(slash, "_test.go")) {
+		wanted := strings.HasSuffix(name, ".go") && !strings.HasSuffix(name, "_test.go") &&
+			(m.source == "." && filepath.Dir(name) == "." || strings.HasPrefix(filepath.ToSlash(name), m.source+"/"))
+		if !wanted && name != "go.mod" {
 			return nil
 		}
 		content, err := os.ReadFile(path)
