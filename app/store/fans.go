@@ -1,8 +1,9 @@
 package store
 
 import (
-	"crypto/rand"
 	"errors"
+	"fmt"
+	"math/rand/v2"
 	"strings"
 
 	"roofside/calc/record"
@@ -24,7 +25,7 @@ var ErrNone = errors.New("store: no such fan")
 type Fans struct{ Shelf Shelf }
 
 // NewID returns an id that no fan has.
-func NewID() string { return strings.ToLower(rand.Text()[:8]) }
+func NewID() string { return fmt.Sprintf("%010x", rand.Uint64()>>24) }
 
 // Load reads a fan. One that can't be read is set aside and reported.
 func (s Fans) Load(id string) (*record.Fan, []record.Problem, error) {

@@ -109,7 +109,7 @@ func TestIDsDiffer(t *testing.T) {
 	seen := map[string]bool{}
 	for range 1000 {
 		id := NewID()
-		if len(id) != 8 || seen[id] {
+		if len(id) != 10 || seen[id] {
 			t.Fatalf("id %q", id)
 		}
 		seen[id] = true
