@@ -14,8 +14,9 @@ var goApp = module{
 	cut:     cutGoApp,
 }
 
-// server lists what the browser never calls.
-var server = []string{"http.go", "resource.go", "static.go", "crypto.go"}
+// unused lists what the browser never calls: the server, and routes that are
+// found by a pattern, whose matching brings the names of all scripts.
+var unused = []string{"http.go", "resource.go", "static.go", "crypto.go", "route.go"}
 
 // instead holds what the rest still names.
 //
@@ -23,7 +24,7 @@ var server = []string{"http.go", "resource.go", "static.go", "crypto.go"}
 var instead []byte
 
 func cutGoApp(source string) error {
-	for _, name := range server {
+	for _, name := range unused {
 		if err := os.Remove(filepath.Join(source, "app", name)); err != nil {
 			return err
 		}
