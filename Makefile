@@ -5,12 +5,15 @@
 # calls methods by name, and the linker can drop none: 0.4 MB more to send.
 export GOFLAGS := -trimpath -buildvcs=false -tags=validator_novalidatefn
 LDFLAGS := -s -w
+# What our own code calls stays a call: 0.11 MB less to send, and no page is
+# drawn measurably slower. With all code so, drawing takes half as long again.
+CALLS   := -gcflags=roofside/...=-l
 WASM    := GOOS=js GOARCH=wasm go build -ldflags="$(LDFLAGS)"
 BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test vet unit browser axe jsqr chromium size bench fuzz mutate counts golden
+.PHONY: help run site wasm test test-all vet unit browser axe jsqr chromium size bench fuzz mutate counts golden
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
@@ -22,11 +25,13 @@ run: wasm ## build the site quickly and serve it on localhost
 site: wasm ## write the site into dist/, for any static host; BASE=/tools/fans/ for a path
 	go run ./app site -out dist -base $(BASE)
 
-wasm: ## compile the program for the browser, against go-app without its server
+wasm: ## compile the program for the browser, against modules without what it never calls
 	go run ./app/thin .build
-	$(WASM) -modfile=.build/thin.mod -o .build/app.wasm ./app
+	$(WASM) $(CALLS) -modfile=.build/thin.mod -o .build/app.wasm ./app
 
 test: vet unit site browser ## everything that must hold before a change goes in
+
+test-all: test size ## and that it is as small to send as it has to be
 
 vet: ## the compiler's and gofmt's complaints
 	test -z "$$(gofmt -l app calc | tee /dev/stderr)"
@@ -49,7 +54,7 @@ jsqr:
 chromium:
 	@command -v chromium >/dev/null || app/e2e/install-chromium
 
-size: wasm ## the program as served, next to a go-app page that only says hello
+size: wasm ## the program as served, next to a go-app page that only says hello: 1.5 times at most
 	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
 	go run ./app/e2e/weigh .build/app.wasm .build/floor.wasm
 
