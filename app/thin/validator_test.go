@@ -4,7 +4,6 @@ import (
 	"go/ast"
 	"go/token"
 	"slices"
-	"strconv"
 	"strings"
 	"testing"
 )
@@ -17,27 +16,30 @@ func TestTheRulesAreThoseOfTheBounds(t *testing.T) {
 		t.Fatal(err)
 	}
 	var named []string
+	take := func(tag ast.Expr) {
+		text, ok := tag.(*ast.BasicLit)
+		if !ok || text.Kind != token.STRING {
+			t.Errorf("%s: bounds that can't be read here", record.set.Position(tag.Pos()))
+			return
+		}
+		for _, rule := range strings.FieldsFunc(strings.Trim(text.Value, `"`), func(r rune) bool { return r == ',' || r == '|' }) {
+			name, _, _ := strings.Cut(rule, "=")
+			named = append(named, name)
+		}
+	}
 	for _, file := range record.files {
 		ast.Inspect(file, func(n ast.Node) bool {
-			field, ok := n.(*ast.KeyValueExpr)
-			if !ok {
-				return true
-			}
-			if key, ok := field.Key.(*ast.Ident); !ok || key.Name != "Bounds" {
-				return true
-			}
-			text, ok := field.Value.(*ast.BasicLit)
-			if !ok || text.Kind != token.STRING {
-				t.Errorf("%s: bounds that can't be read here", record.set.Position(field.Pos()))
-				return true
-			}
-			tag, err := strconv.Unquote(text.Value)
-			if err != nil {
-				t.Fatal(err)
-			}
-			for _, rule := range strings.FieldsFunc(tag, func(r rune) bool { return r == ',' || r == '|' }) {
-				name, _, _ := strings.Cut(rule, "=")
-				named = append(named, name)
+			switch n := n.(type) {
+			case *ast.KeyValueExpr:
+				if name, ok := n.Key.(*ast.Ident); ok && name.Name == "Bounds" {
+					take(n.Value)
+				}
+			case *ast.CallExpr:
+				if name, ok := n.Fun.(*ast.Ident); ok && name.Name == "bound" {
+					if field, ok := n.Args[1].(*ast.SelectorExpr); !ok || field.Sel.Name != "Bounds" {
+						take(n.Args[1])
+					}
+				}
 			}
 			return true
 		})
