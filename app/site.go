@@ -68,7 +68,7 @@ func options() site.Options {
 			},
 			Styles: []string{"/web/loading.css", "/web/app.css", "/web/picture.css", "/web/print.css"},
 			// Plain scripts run before go-app's, which are deferred.
-			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
+			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/program.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
 		},
 	}
 }

@@ -5,6 +5,7 @@
 
 const VERSION = "{{version}}";
 const FILES = "{{files}}"; // the address of each file below the scope, and its digest
+const PROGRAM = "{{program}}"; // its file, its size, and the digest of the packed copy
 
 const SCOPE = new URL(self.registration.scope).pathname;
 // With the scope in the name, two copies on one host leave each other's caches
@@ -48,12 +49,38 @@ async function fill() {
 // keep fetches one file past any stale copy. The digest refuses a file of
 // another version, as a publish half way through would bring.
 async function keep(cache, file) {
-  const answer = await fetch(SCOPE + file, { cache: "no-cache", integrity: FILES[file] });
+  const answer = await (file === PROGRAM.file ? program() : fetch(SCOPE + file, { cache: "no-cache", integrity: FILES[file] }));
   if (!answer.ok) throw new Error(`${file}: the host answers ${answer.status}`);
   // A navigation refuses an answer that tells of a redirect.
   const plain = answer.redirected ? new Response(answer.body, { headers: answer.headers }) : answer;
   await cache.put(SCOPE + file, plain.clone());
   return plain;
+}
+
+// program fetches the program as web/first/program.js does, so that what the page
+// has fetched on the first visit need not come twice.
+async function program() {
+  const address = SCOPE + PROGRAM.file;
+  const stop = new AbortController();
+  const plain = await fetch(address, { cache: "no-cache", signal: stop.signal });
+  const length = plain.headers.get("Content-Length");
+  if (typeof DecompressionStream === "undefined" || plain.headers.has("Content-Encoding") || length !== null && Number(length) < PROGRAM.size) return proven(plain);
+  stop.abort();
+  // Where the host has the browser unpack it, the digest is that of the program.
+  const small = await fetch(address + ".gz", { cache: "no-cache", integrity: `${PROGRAM.packed} ${FILES[PROGRAM.file]}` }).catch(() => null);
+  if (!small?.ok) return fetch(address, { cache: "no-cache", integrity: FILES[PROGRAM.file] });
+  const body = small.headers.has("Content-Encoding") ? small.body : small.body.pipeThrough(new DecompressionStream("gzip"));
+  return new Response(body, { headers: { "Content-Type": "application/wasm" } });
+}
+
+// proven gives an answer again if it has the program's digest. The browser would
+// compare by itself, but only tell of an answer when all of it is there.
+async function proven(answer) {
+  if (!answer.ok) return answer;
+  const bytes = await answer.arrayBuffer();
+  const sum = await crypto.subtle.digest("SHA-256", bytes);
+  if ("sha256-" + btoa(String.fromCharCode(...new Uint8Array(sum))) !== FILES[PROGRAM.file]) throw new Error(`${PROGRAM.file}: of another version`);
+  return new Response(bytes, { headers: { "Content-Type": "application/wasm" } });
 }
 
 async function kept(file, request) {

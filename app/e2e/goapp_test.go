@@ -130,6 +130,13 @@ func TestGoappUpdateDoesNotMindFailure(t *testing.T) {
 	}
 }
 
+// web/first/program.js fetches the program, by app/site/program.go.
+func TestGoappTakesWhatTheHostSends(t *testing.T) {
+	if got := goapp("/app.js").Body.String(); !strings.Contains(got, `fetchWithProgress("/web/app.wasm", showProgress)`) || strings.Contains(got, "DecompressionStream") {
+		t.Error(got)
+	}
+}
+
 // phoneWithout is a phone whose site lacks one of our first scripts.
 func phoneWithout(t *testing.T, script string) *Phone {
 	t.Helper()

@@ -54,8 +54,11 @@ func (o Options) tree() (tree, error) {
 	if err != nil {
 		return nil, err
 	}
-	if t["web/app.wasm"], err = os.ReadFile(o.Wasm); err != nil {
+	if t[programFile], err = os.ReadFile(o.Wasm); err != nil {
 		return nil, fmt.Errorf("the program has to be compiled first: %w", err)
+	}
+	if t[packedFile], err = squeeze(t[programFile], zip); err != nil {
+		return nil, err
 	}
 	// go-app brings a copy of its own, made with some other compiler.
 	if t["wasm_exec.js"], err = os.ReadFile(o.Loader); err != nil {
@@ -68,6 +71,9 @@ func (o Options) tree() (tree, error) {
 		return nil, err
 	}
 	if err := o.render(t); err != nil {
+		return nil, err
+	}
+	if err := o.loadOurWay(t); err != nil {
 		return nil, err
 	}
 	// The worker is part of what is versioned: a changed worker must not share

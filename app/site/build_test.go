@@ -69,23 +69,41 @@ func TestVersion(t *testing.T) {
 }
 
 func TestWorkerKnowsEveryFile(t *testing.T) {
-	files := tree{"index.html": nil, "drive/index.html": nil, "web/app.css": []byte("x"), "404.html": nil}
-	got, err := files.worker([]byte(`const VERSION = "{{version}}"; const FILES = "{{files}}";`), "v")
+	files := tree{"index.html": nil, "drive/index.html": nil, "web/app.css": []byte("x"), "404.html": nil, "web/app.wasm": []byte("x"), "web/app.wasm.gz": nil}
+	got, err := files.worker([]byte(`const VERSION = "{{version}}"; const FILES = "{{files}}"; const PROGRAM = "{{program}}"`), "v")
 	if err != nil {
 		t.Fatal(err)
 	}
 	// sha256 of "x" and of nothing, from the command sha256sum.
 	const x, nothing = `sha256-LXEWQrcmsEQBYnyp+6wy9chTD7GQPMTbAiWHF5IaSIE=`, `sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=`
-	for _, want := range []string{`VERSION = "v"`, `"": "` + nothing, `"drive/": "` + nothing, `"web/app.css": "` + x} {
+	for _, want := range []string{`VERSION = "v"`, `"": "` + nothing, `"drive/": "` + nothing, `"web/app.css": "` + x,
+		`"web/app.wasm": "` + x, `{"file":"web/app.wasm","size":1,"packedSize":0,"packed":"` + nothing} {
 		if !strings.Contains(string(got), want) {
 			t.Errorf("no %s in %s", want, got)
 		}
 	}
-	if strings.Contains(string(got), "404") {
-		t.Error("the host's own page is kept too")
+	for _, other := range []string{"404", "wasm.gz"} {
+		if strings.Contains(string(got), other) {
+			t.Errorf("%s is kept too", other)
+		}
 	}
 	if _, err := files.worker([]byte(`"{{version}}"`), "v"); err == nil {
 		t.Error("a template without its blanks is taken")
+	}
+}
+
+// A script of go-app's that fetches in another way must not pass for ours.
+func TestLoadOurWay(t *testing.T) {
+	o := Options{Base: "/tools/"}
+	files := tree{"app.js": []byte(`x = fetchWithProgress("/tools/web/app.wasm", showProgress);`), programFile: []byte("x")}
+	if err := o.loadOurWay(files); err != nil {
+		t.Fatal(err)
+	}
+	if got := string(files["app.js"]); !strings.Contains(got, `x = roofside.program({"address":"/tools/web/app.wasm","file":"web/app.wasm","size":1,`) {
+		t.Error(got)
+	}
+	if err := o.loadOurWay(files); err == nil {
+		t.Error("what is not there is replaced")
 	}
 }
 

@@ -26,10 +26,10 @@ func (t tree) compress(quality int) error {
 			continue
 		}
 		var err error
-		if t[name+".gz"], err = squeeze(content, func(w io.Writer) (io.WriteCloser, error) {
-			return gzip.NewWriterLevel(w, gzip.BestCompression)
-		}); err != nil {
-			return err
+		if name != programFile { // which is packed already
+			if t[name+".gz"], err = squeeze(content, zip); err != nil {
+				return err
+			}
 		}
 		if quality == 0 {
 			continue
@@ -42,6 +42,8 @@ func (t tree) compress(quality int) error {
 	}
 	return nil
 }
+
+func zip(w io.Writer) (io.WriteCloser, error) { return gzip.NewWriterLevel(w, gzip.BestCompression) }
 
 func squeeze(content []byte, open func(io.Writer) (io.WriteCloser, error)) ([]byte, error) {
 	var small bytes.Buffer

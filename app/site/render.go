@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"net/http"
 	"net/http/httptest"
-	"strconv"
 )
 
 // render asks go-app for its scripts and for each page. Pages become folders
@@ -14,8 +13,6 @@ func (o Options) render(t tree) error {
 	h := o.Handler
 	h.Resources = base(o.Base)
 	h.Version = unversioned
-	// Progress is counted in bytes after decompression.
-	h.WasmContentLength = strconv.Itoa(len(t["web/app.wasm"]))
 
 	get := func(path string) ([]byte, error) {
 		answer := httptest.NewRecorder()

@@ -27,11 +27,11 @@
       roofside.updateReady = true;
       window.dispatchEvent(new CustomEvent("roofside-update"));
     };
-    registration.addEventListener("updatefound", () => {
-      registration.installing.addEventListener("statechange", (event) => {
-        if (event.target.state === "installed") tell();
-      });
+    const follow = () => registration.installing?.addEventListener("statechange", (event) => {
+      if (event.target.state === "installed") tell();
     });
+    registration.addEventListener("updatefound", follow);
+    follow(); // one may be on its way since before this page
     tell();
 
     // A page that stays open for weeks is never loaded anew, so it looks when
