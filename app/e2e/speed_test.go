@@ -33,7 +33,3 @@ func TestKeystrokes(t *testing.T) {
 		})
 	}
 }
-
-// read is what was read at the new motor.
-const read = "&new.rotation=marked&new.no-load-amps=2.2A&trial.t1.turns=3turns&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V" +
-	"&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A"
