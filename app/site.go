@@ -11,11 +11,13 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
+	"roofside/app/page"
 	"roofside/app/site"
 	"roofside/app/text"
 )
@@ -55,8 +57,13 @@ func options() site.Options {
 	words := text.For("en")
 	return site.Options{
 		Base: "/", Web: "web", Wasm: ".build/app.wasm", Brotli: 11,
-		Routes:    routes(),
-		Shortcuts: []site.Shortcut{{Name: words.T("tab.drive"), Route: "/drive/"}, {Name: words.T("tab.airflow"), Route: "/airflow/"}},
+		Routes: routes(),
+		// In the order of the job: a launcher shows the first few.
+		Shortcuts: []site.Shortcut{
+			{Name: words.T("tab.drive"), Route: "/drive/"}, {Name: words.T("tab.airflow"), Route: "/airflow/"},
+			{Name: words.T("tab.belt"), Route: "/belt/"}, {Name: words.T("tab.power"), Route: "/power/"},
+			{Name: words.T("tab.raceway"), Route: "/raceway/"}, {Name: words.T("tab.record"), Route: "/record/"},
+		},
 		Handler: &app.Handler{
 			Name: "Roofside", ShortName: "Roofside", Title: "Roofside", Lang: words.Tag,
 			Description:     words.T("site.about"),
@@ -66,7 +73,9 @@ func options() site.Options {
 				SVG: "/web/icon.svg", Default: "/web/icon-192.png",
 				Large: "/web/icon-512.png", Maskable: "/web/icon-maskable.png",
 			},
-			Styles: []string{"/web/loading.css", "/web/app.css", "/web/picture.css", "/web/print.css"},
+			// iOS reads its own names for these.
+			RawHeaders: []string{`<meta content="yes" name="apple-mobile-web-app-capable">`, `<meta content="Roofside" name="apple-mobile-web-app-title">`},
+			Styles:     []string{"/web/loading.css", "/web/app.css", "/web/picture.css", "/web/print.css"},
 			// Plain scripts run before go-app's, which are deferred.
 			Scripts: []string{"/web/first/storage.js", "/web/first/address.js", "/web/first/program.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
 		},
@@ -88,7 +97,25 @@ func write(arguments []string) error {
 	if err != nil {
 		return fmt.Errorf("asking the compiler where its wasm_exec.js is: %w", err)
 	}
-	o.Loader = filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js")
+	goroot := strings.TrimSpace(string(root))
+	o.Loader = filepath.Join(goroot, "lib", "wasm", "wasm_exec.js")
+	program, err := os.ReadFile(o.Wasm)
+	if err != nil {
+		return fmt.Errorf("the program has to be compiled first: %w", err)
+	}
+	info, err := site.LinkedInto(program)
+	if err != nil {
+		return err
+	}
+	// Said from here: in the browser the compiler's own list costs 33 kB.
+	parts := []string{"Go " + strings.TrimPrefix(runtime.Version(), "go")}
+	for _, module := range info.Deps {
+		parts = append(parts, module.Path+" "+module.Version)
+	}
+	o.Handler.Env = map[string]string{page.BuiltFrom: strings.Join(parts, "\n")}
+	if o.Licenses, err = site.Licenses(info, goroot); err != nil {
+		return err
+	}
 	register()
 	return site.Build(o)
 }

@@ -21,6 +21,8 @@ type Options struct {
 	Loader string // the wasm_exec.js of the compiler that made it
 	Brotli int    // quality of the .br files, 1 to 11; 0 writes none
 
+	Licenses []byte // of all that is shipped, in full
+
 	Routes    []string     // canonical addresses, each with its slash at the end
 	Shortcuts []Shortcut   // pages offered by the icon's menu
 	Handler   *app.Handler // names, words, styles and scripts; serves one build
@@ -64,6 +66,7 @@ func (o Options) tree() (tree, error) {
 	if t["wasm_exec.js"], err = os.ReadFile(o.Loader); err != nil {
 		return nil, err
 	}
+	t["licenses.txt"] = o.Licenses
 	if t["manifest.webmanifest"], err = o.manifest(); err != nil {
 		return nil, err
 	}

@@ -11,7 +11,7 @@ import (
 
 // compressible names what shrinks. Pictures of the png kind do not.
 var compressible = map[string]bool{
-	".css": true, ".html": true, ".js": true, ".svg": true, ".wasm": true, ".webmanifest": true,
+	".css": true, ".html": true, ".js": true, ".svg": true, ".txt": true, ".wasm": true, ".webmanifest": true,
 }
 
 // worthwhile is the size in bytes below which a file fits one packet as it is.

@@ -13,7 +13,8 @@ import (
 // types are those that a machine's own table may lack or get wrong.
 var types = map[string]string{
 	".css": "text/css; charset=utf-8", ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8",
-	".png": "image/png", ".svg": "image/svg+xml", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json",
+	".png": "image/png", ".svg": "image/svg+xml", ".txt": "text/plain; charset=utf-8",
+	".wasm": "application/wasm", ".webmanifest": "application/manifest+json",
 }
 
 // Files serves a site as a static host would: plain files, their compressed

@@ -53,6 +53,7 @@ var english = map[string]string{
 	"settings.numbers": "Number format", "settings.numbers.": "As this browser", "settings.look": "Appearance",
 	"settings.look.": "As this device", "settings.look.light": "Light", "settings.look.dark": "Dark", "settings.look.sun": "Sun",
 	"sources.title": "Sources", "sources.lead": "Every formula and table in use, what it is valid for, where it stands, and how that is known here.",
+	"sources.built": "Built with", "sources.licenses": "Their licenses, in full",
 	"known.looked_up": "looked up", "known.derived": "derived here", "known.common_practice": "common practice", "known.memory": "from memory, to be confirmed",
 
 	// Drive.

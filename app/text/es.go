@@ -54,6 +54,7 @@ var spanish = map[string]string{
 	"settings.numbers": "Formato de números", "settings.numbers.": "El del navegador", "settings.look": "Apariencia",
 	"settings.look.": "La de este aparato", "settings.look.light": "Clara", "settings.look.dark": "Oscura", "settings.look.sun": "Sol",
 	"sources.title": "Fuentes", "sources.lead": "Cada fórmula y tabla en uso, para qué vale, dónde está y cómo se sabe aquí.",
+	"sources.built": "Hecho con", "sources.licenses": "Sus licencias, completas",
 	"known.looked_up": "consultado", "known.derived": "deducido aquí", "known.common_practice": "práctica común", "known.memory": "de memoria, por confirmar",
 
 	// Drive.
