@@ -13,7 +13,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test test-all vet unit browser axe jsqr chromium size bench fuzz mutate counts golden
+.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
@@ -31,12 +31,10 @@ wasm: ## compile the program for the browser, against modules without what it ne
 
 test: vet unit site browser ## everything that must hold before a change goes in
 
-test-all: test size ## and that it is as small to send as it has to be
-
 vet: ## the compiler's and gofmt's complaints
 	test -z "$$(gofmt -l app calc | tee /dev/stderr)"
 	go vet ./...
-	go vet -tags e2e ./app/e2e
+	go vet -tags e2e,wide,speed ./app/e2e
 	GOOS=js GOARCH=wasm go vet ./...
 
 unit: ## tests that need no browser
@@ -44,6 +42,14 @@ unit: ## tests that need no browser
 
 browser: chromium axe jsqr ## tests of the site in dist/ in headless Chromium
 	go test -tags e2e -count=1 -timeout 15m ./app/e2e
+
+test-all: test size wide ## test, and what takes longer: its weight, other hosts
+
+wide: chromium nginx ## the site in dist/ and below a path on nginx, every page in every form
+	PATH="$$PATH:/usr/sbin" go test -tags e2e,wide -count=1 -timeout 20m -run Wide ./app/e2e
+
+nginx:
+	@command -v nginx >/dev/null || test -x /usr/sbin/nginx || app/e2e/install-nginx
 
 axe:
 	@test -f .build/axe-core/axe.min.js || app/e2e/install-axe
@@ -57,6 +63,11 @@ chromium:
 size: wasm ## the program as served, next to a go-app page that only says hello: 1.5 times at most
 	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
 	go run ./app/e2e/weigh .build/app.wasm .build/floor.wasm
+
+vuln: ## known vulnerabilities in what is built and shipped; asks vuln.go.dev
+	GOBIN=$(CURDIR)/.build go install golang.org/x/vuln/cmd/govulncheck@v1.9.0
+	.build/govulncheck ./...
+	GOOS=js GOARCH=wasm .build/govulncheck ./app
 
 bench: ## benchmarks
 	go test -run '^$$' -bench . -benchmem ./...

@@ -3,6 +3,7 @@
 package e2e
 
 import (
+	"fmt"
 	"net/http"
 	"os"
 	"os/exec"
@@ -15,8 +16,8 @@ import (
 )
 
 // newVersion builds the site again with one more rule in its style, so that
-// another version of it is there to publish.
-func newVersion(t *testing.T) string {
+// version 2, 3 … of it is there to publish.
+func newVersion(t *testing.T, number int) string {
 	t.Helper()
 	web, out := t.TempDir(), t.TempDir()
 	if err := os.CopyFS(web, os.DirFS(filepath.Join(top, "web"))); err != nil {
@@ -26,7 +27,7 @@ func newVersion(t *testing.T) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := style.WriteString("\n:root { --test-version: 2; }\n"); err != nil {
+	if _, err := fmt.Fprintf(style, "\n:root { --test-version: %d; }\n", number); err != nil {
 		t.Fatal(err)
 	}
 	if err := style.Close(); err != nil {
@@ -57,7 +58,7 @@ func TestUpdateWaitsForTheWord(t *testing.T) {
 	for _, tab := range []*Tab{asked, other} {
 		Eval[any](tab, `(window.stillHere = true, addEventListener("roofside-update", () => { window.heard = true; }), null)`)
 	}
-	p.Site.Publish(newVersion(t))
+	p.Site.Publish(newVersion(t, 2))
 	Eval[any](asked, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
 	for _, tab := range []*Tab{asked, other} {
 		tab.Await(`window.heard && roofside.updateReady`)
@@ -87,12 +88,136 @@ func TestUpdateWaitsForTheWord(t *testing.T) {
 	other.Await(shown + ` === "2"`)
 }
 
+// look has a tab look for a new version, as it does by itself when it is opened
+// or taken up again.
+func (t *Tab) look() {
+	t.t.Helper()
+	Eval[any](t, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
+}
+
+// A new version that comes in the middle of a number leaves the number, the
+// caret and the page alone. Said yes to, it finds all that was typed.
+func TestUpdateWhileTyping(t *testing.T) {
+	p := NewPhone(t)
+	p.Open("/").AwaitInstalled()
+	tab := p.Open("/drive/#old.motor-speed=1725rpm&old.motor-sheave=4in&old.fan-sheave=10in")
+	tab.AwaitValue("old.fan-speed", 690, 1e-9, "rpm")
+	Eval[bool](tab, `window.stillHere = true`)
+	tab.open("old")
+	tab.Type("old.fan-sheave", "8.")
+	p.Site.Publish(newVersion(t, 2))
+	tab.look()
+	tab.Await(`roofside.updateReady && document.querySelector("button[name=update]")`)
+	if !Eval[bool](tab, `window.stillHere === true && document.activeElement.name === "old.fan-sheave" && document.activeElement.value === "8."`) {
+		t.Error("the field has lost what was typed, or the focus")
+	}
+	tab.Keys("625")
+	tab.AwaitValue("old.fan-speed", 1725*4/8.625, 1e-9, "rpm")
+	tab.Click("button[name=update]")
+	tab.Await(`window.stillHere === undefined`)
+	tab.AwaitMounted()
+	tab.Await(shown + ` === "2"`)
+	tab.AwaitValue("old.fan-speed", 1725*4/8.625, 1e-9, "rpm")
+}
+
+// Between lifted off and proven a fan is not to wait for a browser: nothing is
+// said of a new version until then.
+func TestUpdateIsNotToldDuringTheSwap(t *testing.T) {
+	p := NewPhone(t)
+	p.Open("/").AwaitInstalled()
+	tab := p.Open("/drive/#step=lifted-off&old.motor-speed=1725rpm")
+	p.Site.Publish(newVersion(t, 2))
+	tab.look()
+	tab.Await(`roofside.updateReady`)
+	tab.Rest()
+	if Eval[bool](tab, `!!document.querySelector("button[name=update]")`) {
+		t.Error("it is told in the middle of the swap")
+	}
+	proven := p.Open("/drive/#step=rotation-proven&old.motor-speed=1725rpm")
+	proven.Await(`document.querySelector("button[name=update]")`)
+}
+
+// Back after a month the device goes from the first version to the third, and
+// from there back to the first if the host has rolled back. Until the word is
+// given, and without signal, it shows what it holds.
+func TestTwoVersionsLaterAndBack(t *testing.T) {
+	p := NewPhone(t)
+	tab := p.Open("/drive/#old.motor-speed=1725rpm&old.motor-sheave=4in&old.fan-sheave=10in")
+	tab.AwaitInstalled()
+	tab.Close()
+	p.Site.Publish(newVersion(t, 2)) // never seen by this device
+	third := newVersion(t, 3)
+	now := ""
+	for _, c := range []struct{ dir, version string }{{third, "3"}, {dist, ""}} {
+		p.Site.Publish(c.dir)
+		tab = p.Open("/drive/")
+		tab.Await(`roofside.updateReady`)
+		if got := Eval[string](tab, shown); got != now {
+			t.Errorf("shows %q before the word, not %q", got, now)
+		}
+		tab.Click("button[name=update]")
+		tab.Await(fmt.Sprintf("%s === %q", shown, c.version))
+		tab.AwaitMounted()
+		tab.AwaitValue("old.fan-speed", 690, 1e-9, "rpm")
+		tab.Await(`caches.keys().then((names) => names.length === 1 || names.join(" ") && false)`)
+		tab.Close()
+		now = c.version
+		p.Offline()
+		cold := p.Open("/drive/")
+		cold.AwaitValue("old.fan-speed", 690, 1e-9, "rpm")
+		if got := Eval[string](cold, shown); got != now {
+			t.Errorf("without signal it shows %q, not %q", got, now)
+		}
+		cold.Close()
+		p.Online()
+	}
+}
+
+// A new version that can't be had whole is as none: the old one goes on, with
+// signal and without, and the next attempt fetches what is missing.
+func TestUpdateThatFails(t *testing.T) {
+	p := NewPhone(t)
+	p.Open("/").AwaitInstalled()
+	next := newVersion(t, 2)
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var cut atomic.Bool
+	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path == "/web/app.wasm" {
+			cut.Store(true)
+			panic(http.ErrAbortHandler)
+		}
+		site.Files{Dir: next, Headers: headers}.ServeHTTP(w, r)
+	}))
+	tab := p.Open("/drive/")
+	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => r.update().catch(() => {}).then(() => !r.installing && !r.waiting))`)
+	if !cut.Load() {
+		t.Fatal("the program was never asked for")
+	}
+	for _, offline := range []bool{false, true} {
+		if offline {
+			p.Offline()
+		}
+		old := p.Open("/drive/#old.motor-speed=1725rpm&old.motor-sheave=4in&old.fan-sheave=10in")
+		old.AwaitValue("old.fan-speed", 690, 1e-9, "rpm")
+		if got := Eval[string](old, shown); got != "" {
+			t.Errorf("shows version %q", got)
+		}
+	}
+	p.Online()
+	p.Site.Publish(next)
+	tab.look()
+	tab.Await(`roofside.updateReady`)
+}
+
 // A publish that lands half way through an install brings files of two versions
 // to one host. None of them is mixed: the old version goes on.
 func TestNoMixOfVersions(t *testing.T) {
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
-	next := newVersion(t)
+	next := newVersion(t, 2)
 	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
 	if err != nil {
 		t.Fatal(err)
@@ -163,7 +288,7 @@ func TestOtherCachesStay(t *testing.T) {
 	tab := p.Open("/")
 	tab.AwaitInstalled()
 	Eval[any](tab, `Promise.all(["their-app", "roofside-/elsewhere/-1", "roofside-/-0"].map((name) => caches.open(name))).then(() => null)`)
-	p.Site.Publish(newVersion(t))
+	p.Site.Publish(newVersion(t, 2))
 	Eval[any](tab, `navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => null)`)
 	tab.Await(`roofside.updateReady`)
 	Eval[any](tab, `(roofside.takeOver(), null)`)
