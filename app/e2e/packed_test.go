@@ -11,12 +11,16 @@ import (
 	"sync"
 	"testing"
 	"time"
+
+	"roofside/app/site"
 )
 
-// A plainHost sends files as they are and counts what goes out, by path. It
+// A plainHost sends files as they are, unless told otherwise, and counts what
+// goes out, by path. It
 // sends no faster than rate, in bytes a second, so that what a browser breaks
 // off is broken off as on a real line, and not long since in some buffer.
 type plainHost struct {
+	files   http.Handler
 	rate    int
 	unsized bool                                     // says no length
 	alter   func(http.ResponseWriter, *http.Request) // may set headers
@@ -29,7 +33,11 @@ func (h *plainHost) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	if h.alter != nil {
 		h.alter(w, r)
 	}
-	http.FileServer(http.Dir(dist)).ServeHTTP(&counted{w, r.URL.Path, h}, r)
+	files := h.files
+	if files == nil {
+		files = http.FileServer(http.Dir(dist))
+	}
+	files.ServeHTTP(&counted{w, r.URL.Path, h}, r)
 }
 
 // a counted answer hides ReadFrom, which would go past Write.
@@ -134,6 +142,24 @@ func TestHostWithoutCompression(t *testing.T) {
 	}
 	p.Offline()
 	p.Open("/drive/").AwaitValue("old.fan-speed", 1725*20/48.25, 1e-9, "rpm")
+}
+
+// A host that compresses sends the program once, and is asked for no other form.
+func TestHostThatCompresses(t *testing.T) {
+	host := &plainHost{files: site.Files{Dir: dist}, rate: 10_000_000 / 8}
+	p := NewPhone(t)
+	p.Site.Handle(host)
+	p.Open("/").AwaitInstalled()
+	size := sizeOf(t, program+".gz")
+	if info, err := os.Stat(filepath.Join(dist, program+".br")); err == nil {
+		size = int(info.Size())
+	}
+	if got := host.total(program); got > size*101/100 {
+		t.Errorf("sent %d, and the program is %d as sent", got, size)
+	}
+	if got := host.total(program + ".gz"); got > 0 {
+		t.Errorf("%d bytes of the packed copy were asked for by name", got)
+	}
 }
 
 // Hosts differ in what they make of a name that ends in .gz, and of .wasm.
