@@ -34,8 +34,8 @@
   // What the worker hands over comes off the device.
   function packed(answer, program) {
     const length = answer.headers.get("Content-Length");
-    return navigator.serviceWorker?.controller || typeof DecompressionStream === "undefined" ||
-      answer.headers.has("Content-Encoding") || length !== null && Number(length) < program.size;
+    return answer.headers.has("Content-Encoding") || length !== null && Number(length) < program.size ||
+      typeof DecompressionStream === "undefined" || navigator.serviceWorker?.controller;
   }
 
   // The type is said here because not every host knows it.
