@@ -31,10 +31,11 @@
   }
 
   // packed tells whether an answer comes in few bytes, or can't come in fewer.
-  // What the worker hands over comes off the device.
+  // What the worker hands over comes off the device. A frame that is sandboxed
+  // without its origin may not read the head, and takes what comes.
   function packed(answer, program) {
     const length = answer.headers.get("Content-Length");
-    return answer.headers.has("Content-Encoding") || length !== null && Number(length) < program.size ||
+    return self.origin === "null" || answer.headers.has("Content-Encoding") || length !== null && Number(length) < program.size ||
       typeof DecompressionStream === "undefined" || navigator.serviceWorker?.controller;
   }
 
