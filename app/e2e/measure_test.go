@@ -50,7 +50,7 @@ func (t *Tab) Strokes(name, text string) Strokes {
 	var s Strokes
 	for _, key := range text {
 		t.Rest()
-		Eval[bool](t, watchKey)
+		Eval[bool](t, watch("input"))
 		before := t.metrics()
 		t.Keys(string(key))
 		answer := Eval[float64](t, `window.strokeTest`)
@@ -62,18 +62,41 @@ func (t *Tab) Strokes(name, text string) Strokes {
 	return s
 }
 
-// watchKey promises the time from the next key to the last change of the page
-// after it, 0 if nothing changed. It looks on without a clock of its own, which
-// would be measured too: the page counts as done once a timer that every change
-// sets anew has run out.
-const watchKey = `(() => {
+// Taps taps one element after the other and measures each by itself.
+func (t *Tab) Taps(selectors ...string) Strokes {
+	t.t.Helper()
+	t.do("measuring", command(performance.Enable, performance.EnableParams{}))
+	var s Strokes
+	for _, selector := range selectors {
+		t.show(selector)
+		t.Rest()
+		Eval[bool](t, watch("click"))
+		before := t.metrics()
+		// Not by the driver's own tap: it asks the page where the element is, which
+		// would be measured too.
+		Eval[any](t, fmt.Sprintf(`(document.querySelector(%q).click(), null)`, selector))
+		answer := Eval[float64](t, `window.strokeTest`)
+		after := t.metrics()
+		s.Script = append(s.Script, 1000*(after["ScriptDuration"]-before["ScriptDuration"]))
+		s.Task = append(s.Task, 1000*(after["TaskDuration"]-before["TaskDuration"]))
+		s.Answer = append(s.Answer, answer)
+	}
+	return s
+}
+
+// watch promises the time from the next event of a kind to the last change of the
+// page after it, 0 if nothing changed. It looks on without a clock of its own,
+// which would be measured too: the page counts as done once a timer that every
+// change sets anew has run out.
+func watch(event string) string {
+	return fmt.Sprintf(`(() => {
 	window.strokeTest = new Promise((resolve) => {
 		let key = 0, last = 0, timer;
 		const wait = () => {
 			clearTimeout(timer);
 			timer = setTimeout(() => { watch.disconnect(); resolve(last - key); }, 150);
 		};
-		addEventListener("input", (event) => { last = key = event.timeStamp; wait(); }, { capture: true, once: true });
+		addEventListener(%q, (event) => { last = key = event.timeStamp; wait(); }, { capture: true, once: true });
 		const watch = new MutationObserver(() => {
 			if (!key) return;
 			last = performance.now();
@@ -82,7 +105,8 @@ const watchKey = `(() => {
 		watch.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
 	});
 	return true;
-})()`
+})()`, event)
+}
 
 func (t *Tab) metrics() map[string]float64 {
 	t.t.Helper()

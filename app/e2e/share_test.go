@@ -17,13 +17,8 @@ import (
 // completeFan is an invented fan with every page filled in, as a link.
 func completeFan(t *testing.T) string {
 	t.Helper()
-	data, err := os.ReadFile(filepath.Join(top, "calc/record/testdata/complete-fan.txt"))
-	if err != nil {
-		t.Fatal(err)
-	}
 	var parts []string
-	for line := range strings.Lines(string(data)) {
-		key, text, _ := strings.Cut(strings.TrimSuffix(line, "\n"), "=")
+	for key, text := range completeTexts(t) {
 		parts = append(parts, key+"="+url.PathEscape(text))
 	}
 	return "#" + strings.Join(parts, "&")
