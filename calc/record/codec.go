@@ -107,7 +107,35 @@ func (f *Fan) Marshal() ([]byte, error) {
 	if f.ReadOnly() {
 		return nil, fmt.Errorf("%w: %d can be read only", ErrForm, f.form)
 	}
-	return json.Marshal(stored{Form, f.Texts()})
+	var known []text
+	for k, p := range f.Places() {
+		if p.State() != Unknown {
+			known = append(known, text{k, p.Text()})
+		}
+	}
+	slices.SortFunc(known, func(a, b text) int { return strings.Compare(a.key, b.key) })
+	data := fmt.Appendf(make([]byte, 0, 32*(len(known)+1)), `{"form":%d,"fan":{`, Form)
+	for i, t := range known {
+		if i > 0 {
+			data = append(data, ',')
+		}
+		data = append(appendJSON(data, t.key), ':')
+		data = appendJSON(data, t.text)
+	}
+	return append(data, "}}"...), nil
+}
+
+type text struct{ key, text string }
+
+// appendJSON appends a text as JSON. Most hold nothing to be escaped, and a record is
+// written at every stroke.
+func appendJSON(data []byte, text string) []byte {
+	if strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c > '~' || strings.ContainsRune(`"\\<>&`, c) }) {
+		escaped, _ := json.Marshal(text) // a text can always be written
+		return append(data, escaped...)
+	}
+	data = append(append(data, '"'), text...)
+	return append(data, '"')
 }
 
 // Unmarshal reads a stored fan and reports the parts that were not taken. A

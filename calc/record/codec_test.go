@@ -1,9 +1,11 @@
 package record_test
 
 import (
+	"encoding/json"
 	"errors"
 	"os"
 	"path/filepath"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -158,5 +160,51 @@ func TestStoredSamplesOpen(t *testing.T) {
 		if err != nil || string(again) != strings.TrimSpace(string(data)) {
 			t.Errorf("%s, %v, is written as\n%s", file, err, again)
 		}
+	}
+}
+
+// What is written by hand is what the standard library writes.
+func TestStoredIsJSON(t *testing.T) {
+	f := filled(t)
+	set(t, &f.Name, "<b> & \"quotes\" \\ ½ \u2028 \u007f é")
+	set(t, &f.Old.MotorPower, "!two\thorses\n")
+	for _, f := range []*record.Fan{f, record.NewFan()} {
+		want, err := json.Marshal(map[string]any{"form": record.Form, "fan": f.Texts()})
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := f.Marshal()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var a, b any
+		if json.Unmarshal(got, &a) != nil || json.Unmarshal(want, &b) != nil || !reflect.DeepEqual(a, b) {
+			t.Errorf("%s\nwant %s", got, want)
+		}
+		_, fan, _ := strings.Cut(string(got), `"fan":`)
+		texts, err := json.Marshal(f.Texts())
+		if err != nil || fan != string(texts)+"}" {
+			t.Errorf("the order or the escapes are others:\n%s\n%s", fan, texts)
+		}
+	}
+}
+
+// A row's keys go by its id.
+func TestKeysOfARowGoByItsID(t *testing.T) {
+	f := record.NewFan()
+	w := f.NewWire()
+	set(t, &w.Count, "3")
+	equal(t, f.Texts(), map[string]string{"wire.w1.count": "3"})
+	w.ID = "w7"
+	equal(t, f.Texts(), map[string]string{"wire.w7.count": "3"})
+	for range f.Places() { // one that is broken off keeps no half of them
+		break
+	}
+	equal(t, f.Texts(), map[string]string{"wire.w7.count": "3"})
+	if w = f.NewWire(); f.Place("wire."+w.ID+".count") != &w.Count || f.Place("wire."+w.ID+".box-count") != &w.InBox || f.Place("wire."+w.ID+".where") != &w.Where {
+		t.Error("a row that was broken off lost its keys")
+	}
+	if n := testing.AllocsPerRun(20, func() { f.Empty() }); n > 60 {
+		t.Errorf("the keys are joined again: %v allocations for listing them", n)
 	}
 }

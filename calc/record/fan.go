@@ -140,6 +140,8 @@ type Trial struct {
 	Leads    Choice[Leads] // as they stood at the reading
 	Reading  Reading
 	Belt     BeltReading
+
+	keys []string
 }
 
 // BeltCard is what the maker of the new drive's belt says of it.

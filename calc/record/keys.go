@@ -2,15 +2,15 @@ package record
 
 import (
 	"iter"
+	"strings"
+	"sync"
 
 	"roofside/calc/unit"
 )
 
 // Places lists every place of f with its key, once.
 func (f *Fan) Places() iter.Seq2[string, Place] {
-	return func(yield func(string, Place) bool) {
-		f.lister(yield).fan(f)
-	}
+	return f.walk
 }
 
 // Place returns the place with a key, or nil.
@@ -35,21 +35,47 @@ func (f *Fan) KeyOf(p Place) string {
 
 // A lister walks the places and binds each to its facts.
 type lister struct {
-	yield   func(string, Place) bool
-	prefix  string
-	stopped bool
+	*walk
+	prefix string
 
 	clamp, volts *Fact // of what the fan's meters read
 }
 
-func (f *Fan) lister(yield func(string, Place) bool) *lister {
-	return &lister{yield: yield, clamp: f.Clamp.reads(&clampAmps), volts: f.Voltmeter.reads(&meterVolts)}
+// A walk goes from place to place. Keys are joined once: every fan has the same, but
+// for its rows, and those keep their own.
+type walk struct {
+	yield   func(string, Place) bool
+	keys    []string // of the places from here on, as far as they have been joined
+	joined  []string // here
+	stopped bool
 }
 
+// fixed are the keys of what is not in a list, in their order.
+var fixed = sync.OnceValue(func() []string {
+	f := &Fan{}
+	l := f.lister(nil, func(string, Place) bool { return true })
+	l.fan(f)
+	return l.joined
+})
+
+func (f *Fan) lister(keys []string, yield func(string, Place) bool) *lister {
+	return &lister{walk: &walk{yield: yield, keys: keys}, clamp: f.Clamp.reads(&clampAmps), volts: f.Voltmeter.reads(&meterVolts)}
+}
+
+// walk lists the places of f.
+func (f *Fan) walk(yield func(string, Place) bool) { f.lister(fixed(), yield).fan(f) }
+
 func (l *lister) add(key string, p Place) {
-	if !l.stopped && !l.yield(l.prefix+key, p) {
-		l.stopped = true
+	if l.stopped {
+		return
 	}
+	if len(l.keys) > 0 {
+		key, l.keys = l.keys[0], l.keys[1:]
+	} else {
+		key = l.prefix + key
+		l.joined = append(l.joined, key)
+	}
+	l.stopped = !l.yield(key, p)
 }
 
 func put[Q unit.Quantity](l *lister, key string, e *Entry[Q], f *Fact) {
@@ -60,13 +86,25 @@ func put[Q unit.Quantity](l *lister, key string, e *Entry[Q], f *Fact) {
 func (l *lister) under(prefix string) *lister {
 	m := *l
 	m.prefix += prefix
-	m.yield = func(k string, p Place) bool {
-		if l.stopped = l.stopped || !l.yield(k, p); l.stopped {
-			return false
-		}
-		return true
-	}
 	return &m
+}
+
+// row lists a row, which keeps its keys.
+func (l *lister) row(prefix string, keys *[]string, list func(*lister)) {
+	if l.stopped {
+		return
+	}
+	if len(*keys) > 0 && !strings.HasPrefix((*keys)[0], prefix) {
+		*keys = nil // its id was changed
+	}
+	m := *l
+	m.walk, m.prefix = &walk{yield: l.yield, keys: *keys}, prefix
+	list(&m)
+	if m.stopped {
+		l.stopped = true
+	} else if *keys == nil {
+		*keys = m.joined
+	}
 }
 
 func (l *lister) fan(f *Fan) {
@@ -83,7 +121,7 @@ func (l *lister) fan(f *Fan) {
 	l.under("new.").side(&f.New)
 	l.under("new.").card(&f.Card)
 	for _, t := range f.Trials {
-		l.under(trialPrefix + t.ID + ".").trial(t)
+		l.row(trialPrefix+t.ID+".", &t.keys, func(l *lister) { l.trial(t) })
 	}
 	l.under("hood.").hood(&f.Hood)
 	l.under("want.").want(&f.Want)
@@ -91,7 +129,7 @@ func (l *lister) fan(f *Fan) {
 	l.under("opening.").opening(&f.Opening)
 	l.under("raceway.").raceway(&f.Raceway)
 	for _, w := range f.Wires {
-		l.under(wirePrefix + w.ID + ".").wire(w)
+		l.row(wirePrefix+w.ID+".", &w.keys, func(l *lister) { l.wire(w) })
 	}
 	l.under("box.").box(&f.Box)
 	l.under("circuit.").circuit(&f.Circuit)

@@ -43,7 +43,7 @@ func (r *Roof) WriteReadings(w io.Writer, system unit.System) error {
 // keys.
 func readings(f *Fan, r *Reading, b *BeltReading) func(func(string, Place) bool) {
 	return func(yield func(string, Place) bool) {
-		l := f.lister(yield)
+		l := f.lister(nil, yield)
 		l.reading(r)
 		l.belt(b)
 	}

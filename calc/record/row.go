@@ -90,4 +90,6 @@ func without[R comparable](rows []R, out R) []R {
 }
 
 // bind binds the places of a new row to their facts.
-func bind(list func(*lister)) { list(&lister{yield: func(string, Place) bool { return true }}) }
+func bind(list func(*lister)) {
+	list(&lister{walk: &walk{yield: func(string, Place) bool { return true }}})
+}

@@ -16,6 +16,8 @@ type Wire struct {
 	Role       Choice[Role]
 	Where      Choice[Where]
 	InBox      Entry[unit.Count] // ends that count in the box, where they are not Count
+
+	keys []string
 }
 
 func wireID(w *Wire) string { return w.ID }
