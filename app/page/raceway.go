@@ -53,7 +53,7 @@ type racewayView struct {
 func (v *racewayView) accuseAll() {
 	f := v.Fan
 	clear(v.blamed)
-	if v.boxed() {
+	if sheet.Boxed(f) {
 		blame(v.bench, sheet.BoxNeeded(f), sheet.BoxVolume(f))
 	}
 	blame(v.bench, v.c.Device, v.c.Demand)
@@ -64,17 +64,6 @@ func (v *racewayView) accuseAll() {
 		v.accuse(d.Fault)
 	}
 	v.accuse(v.adapter.Fault)
-}
-
-// boxed tells whether a box has been spoken of.
-func (v *racewayView) boxed() bool {
-	b := &v.Fan.Box
-	for _, p := range []record.Place{&b.Size, &b.Volume, &b.Devices, &b.Clamps} {
-		if p.State() != record.Unknown {
-			return true
-		}
-	}
-	return false
 }
 
 // cautioned lists the cautions, with those of aluminum and of another circuit's
@@ -98,7 +87,7 @@ func (v *racewayView) headline() app.UI {
 	if v.adapter.Known() || len(v.joint) > 0 {
 		briefs = append(briefs, v.standing("joint", sheet.Worst(v.joint)))
 	}
-	if v.boxed() {
+	if sheet.Boxed(v.Fan) {
 		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
 	}
 	class := "move"
@@ -154,7 +143,7 @@ func (v *racewayView) next() app.UI {
 	}
 	all := append([]sheet.Verdict{v.fill}, v.c.Verdicts(v.Fan)...)
 	all = append(all, v.joint...)
-	if v.boxed() {
+	if sheet.Boxed(v.Fan) {
 		all = append(all, sheet.BoxVerdict(v.Fan))
 	}
 	for _, d := range all {

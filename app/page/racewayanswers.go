@@ -130,7 +130,7 @@ func (v *racewayView) limit() string {
 
 // box shows what a box must hold against what it holds, once a box is spoken of.
 func (v *racewayView) box() app.UI {
-	if !v.boxed() {
+	if !sheet.Boxed(v.Fan) {
 		return app.Div()
 	}
 	f := v.Fan

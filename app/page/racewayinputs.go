@@ -178,7 +178,7 @@ func (v *racewayView) circuit() app.UI {
 // boxInputs asks for the box and for what is in it of each row.
 func (v *racewayView) boxInputs() app.UI {
 	summary := ""
-	if d := sheet.BoxVerdict(v.Fan); v.boxed() {
+	if d := sheet.BoxVerdict(v.Fan); sheet.Boxed(v.Fan) {
 		summary = v.T("level." + string(levels[d.Level]))
 	}
 	return v.section("box", v.T("section.box"), summary, func() app.UI {

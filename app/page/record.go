@@ -44,7 +44,6 @@ func (p *Record) Render() app.UI {
 type recordView struct {
 	*bench
 	table  sheet.Table
-	move   sheet.Move
 	proof  sheet.Proof
 	parts  []sheet.Part
 	due    []sheet.Item // what is not settled
@@ -58,32 +57,12 @@ func newRecordView(b *bench) *recordView {
 	v := &recordView{bench: b, proof: sheet.Prove(f), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
 	if v.driven {
 		v.table = sheet.TableToSet(f)
-		v.move, _ = sheet.NextMove(f, v.table)
 	}
 	v.due = sheet.Outstanding(v.parts)
 	for i, along := range []bool{false, true} {
 		v.over[i] = sheet.ClearanceVerdict(sheet.Clearance(f, along))
 	}
 	return v
-}
-
-// worst is what stands most in the way, of drive, power and fit.
-func (v *recordView) worst() (sheet.Verdict, bool) {
-	var all []sheet.Verdict
-	if v.driven {
-		if s, judged := sheet.Standing(v.Fan, v.table, v.move); judged {
-			all = append(all, s)
-		}
-	}
-	if v.proof.Taken {
-		all = append(all, v.proof.Worst)
-	}
-	for _, o := range v.over {
-		if o.Level >= sheet.Watch {
-			all = append(all, o)
-		}
-	}
-	return sheet.Worst(all), len(all) > 0
 }
 
 // headline says what is still missing, the first in the order of the job; and once
@@ -98,7 +77,7 @@ func (v *recordView) headline() app.UI {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
 	line := []app.UI{app.Div()}
-	if worst, ok := v.worst(); ok && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
+	if worst, ok := sheet.Overall(v.Fan); ok && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
 		line[0] = v.brief("record", worst).UI()
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(

@@ -53,6 +53,17 @@ func boxed(a *Ask, f *record.Fan) ([]raceway.BoxRow, At) {
 	return rows, at
 }
 
+// Boxed tells whether a box has been spoken of.
+func Boxed(f *record.Fan) bool {
+	b := &f.Box
+	for _, p := range [...]record.Place{&b.Size, &b.Volume, &b.Devices, &b.Clamps} {
+		if p.State() != record.Unknown {
+			return true
+		}
+	}
+	return false
+}
+
 // BoxVolume answers with the volume of the box: as marked in it, or else that
 // of its trade size.
 func BoxVolume(f *record.Fan) Answer[unit.Volume] {

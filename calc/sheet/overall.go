@@ -1,0 +1,46 @@
+package sheet
+
+import "roofside/calc/record"
+
+// Overall judges a fan by all that can be held against it so far: the new drive as
+// far as the next move has come, what stands against running its belt, the reading
+// that its motor is proven by, conduit and conductors once there are any, and a base
+// that does not go well over the curb. judged is false where there is nothing yet. A
+// part of the job that has not been begun is not held against a fan: [Handover] lists
+// what is open.
+func Overall(f *record.Fan) (worst Verdict, judged bool) {
+	var all []Verdict
+	if f.Supply.Value() != record.Direct {
+		t := TurnsTable(f)
+		m, _ := NextMove(f, t)
+		if standing, judged := Standing(f, t, m); judged {
+			all = append(all, standing)
+		}
+		run := RunAt(f, SetTurns(f, t, m), nil)
+		all = append(all, BeltBars(f, m, run, Fits(f, run))...)
+	}
+	if p := Prove(f); p.Taken {
+		all = append(all, p.Worst)
+	} else if p.OfRotation.Level == Stop {
+		all = append(all, p.OfRotation)
+	}
+	all = append(all, racewayVerdicts(f)...)
+	for _, along := range []bool{false, true} {
+		if v := ClearanceVerdict(Clearance(f, along)); v.Level >= Watch {
+			all = append(all, v)
+		}
+	}
+	return Worst(all), len(all) > 0
+}
+
+// racewayVerdicts judge what has been said of conduit, conductors and box.
+func racewayVerdicts(f *record.Fan) (all []Verdict) {
+	if len(f.Wires) > 0 {
+		all = append(append(all, FillVerdict(f)), CircuitOf(f).Verdicts(f)...)
+	}
+	all = append(all, JointVerdicts(f, Adapter(f))...)
+	if Boxed(f) {
+		all = append(all, BoxVerdict(f))
+	}
+	return all
+}
