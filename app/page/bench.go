@@ -38,8 +38,14 @@ type bench struct {
 	typing     string // the field that has the focus
 	bound      string // the field that a jump to another page leads to
 
-	arrival  *arrival                 // a file that was chosen
-	briefs   map[string]brief         // of kept fans
+	arrival  *arrival         // a file that was chosen
+	briefs   map[string]brief // of kept fans
+	weighing bool             // some are about to be weighed
+	weighed  struct {         // the open fan
+		brief
+		of    *record.Fan
+		loads int
+	}
 	drawings map[string]func() app.UI // how the parts of the page are drawn
 	blamed   map[record.Place]error   // values that a formula refused, while a page is drawn
 

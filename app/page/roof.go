@@ -9,35 +9,6 @@ import (
 	"roofside/calc/sheet"
 )
 
-// A brief is what the list of fans says of one, kept with the text that it was
-// read from: a roof of many fans is drawn at every stroke.
-type brief struct {
-	text   string
-	name   string
-	stage  record.Stage
-	worst  sheet.Verdict
-	judged bool
-}
-
-// briefOf reads what the list says of a kept fan.
-func (b *bench) briefOf(id string) brief {
-	text := b.Fans.Text(id)
-	if have, ok := b.briefs[id]; ok && have.text == text {
-		return have
-	}
-	now := brief{text: text}
-	if f, _, err := b.Fans.Load(id); err == nil {
-		now.name, now.stage = f.Name.Text(), f.Step.Value()
-		if f.Supply.Value() != record.Direct {
-			t := sheet.TurnsTable(f)
-			m, _ := sheet.NextMove(f, t)
-			now.worst, now.judged = sheet.Standing(f, t, m)
-		}
-	}
-	b.briefs[id] = now
-	return now
-}
-
 // swapping tells whether a kitchen is without its fan: nothing is to come
 // between the hand and the record then.
 func (b *bench) swapping() bool {
@@ -106,21 +77,19 @@ func (b *bench) fanLine(id string) app.UI {
 	if name == "" {
 		name = b.T("fan.unnamed")
 	}
-	stage, level := b.stage(s.stage), levels[s.worst.Level]
-	word := ""
+	stage, next, level := b.stage(s.stage), b.nextStep(s.stage), ""
 	if s.judged {
-		word = b.T("level." + string(level))
+		level = string(levels[s.worst.Level])
 	}
 	draw := func() app.UI {
 		return app.Li().Class("fan").Body(widget.Button("open "+id, "", "wide fan-line", b.guarded(func() { b.Take(id) })).Body(
 			app.Strong().Text(name),
 			app.Span().Class("tag").Text(stage),
-			app.If(s.judged, func() app.UI {
-				return app.Span().Class("level "+string(level)).Body(widget.Mark(level), app.Span().Class("quiet").Text(word))
-			}),
+			app.Span().Body(app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) })),
+			app.If(next != "", func() app.UI { return app.Span().Class("next quiet").Text(next) }),
 		))
 	}
-	return b.memo("fan "+id, draw, name, stage, word)
+	return b.memo("fan "+id, draw, name, stage, next, level, b.words.Tag)
 }
 
 // openFan is the fan on the desk, with what can be done to it here.
@@ -129,9 +98,11 @@ func (b *bench) openFan() app.UI {
 	next := stage.Next()
 	return app.Li().Class("fan open").Body(
 		b.field("name"),
-		app.P().Class("stage").Body(app.Span().Class("tag").Text(b.stage(stage)), app.If(next != "", func() app.UI {
-			return app.Text(b.T("step.next", "what", b.T("next."+string(next))))
-		})),
+		app.P().Class("stage").Body(
+			app.Span().Class("tag").Text(b.stage(stage)),
+			app.Span().Body(app.If(b.overall().judged, func() app.UI { return b.levelMark(b.overall().worst.Level) })),
+			app.Span().Text(b.nextStep(stage)),
+		),
 		app.Div().Class("row").Body(
 			app.If(next != "", func() app.UI {
 				return widget.Button("step next", b.T("step.done"), "primary", b.guarded(func() { b.stand(next) }))
@@ -158,6 +129,20 @@ func (b *bench) stage(g record.Stage) string {
 		return b.T("stage.none")
 	}
 	return b.option(string(g))
+}
+
+// nextStep says what comes after a step, "" after the last.
+func (b *bench) nextStep(g record.Stage) string {
+	if g = g.Next(); g == "" {
+		return ""
+	}
+	return b.T("step.next", "what", b.T("next."+string(g)))
+}
+
+// levelMark is a verdict's sign and word.
+func (b *bench) levelMark(l sheet.Level) app.UI {
+	level := levels[l]
+	return app.Span().Class("level "+string(level)).Body(widget.Mark(level), app.Span().Class("quiet").Text(b.T("level."+string(level))))
 }
 
 // stand records the step that the swap has come to.
