@@ -27,6 +27,31 @@ type Strokes struct {
 	Answer []float64 // from the key to the last change of the page
 }
 
+// byThread counts the time that the page's thread was given, so that what else the
+// machine does is not measured with it; Answer goes by the clock.
+var byThread = performance.EnableParams{TimeDomain: performance.EnableTimeDomainThreadTicks}
+
+// Until taps an element and gives the time of scripts and of all work of the page, in
+// milliseconds, until a JavaScript condition holds.
+func (t *Tab) Until(selector, condition string) (script, task float64) {
+	t.t.Helper()
+	t.do("measuring", command(performance.Enable, byThread))
+	t.show(selector)
+	t.Rest()
+	before := t.metrics()
+	Eval[bool](t, fmt.Sprintf(`new Promise((resolve) => {
+		const watch = new MutationObserver(() => {
+			if (!(%s)) return;
+			watch.disconnect();
+			resolve(true);
+		});
+		watch.observe(document.body, { subtree: true, childList: true });
+		document.querySelector(%q).click();
+	})`, condition, selector))
+	after := t.metrics()
+	return 1000 * (after["ScriptDuration"] - before["ScriptDuration"]), 1000 * (after["TaskDuration"] - before["TaskDuration"])
+}
+
 // Median and P95 sum up a measure.
 func Median(ms []float64) float64 { return quantile(ms, 0.5) }
 func P95(ms []float64) float64    { return quantile(ms, 0.95) }
@@ -46,7 +71,7 @@ func (s Strokes) String() string {
 func (t *Tab) Strokes(name, text string) Strokes {
 	t.t.Helper()
 	t.focus(name)
-	t.do("measuring", command(performance.Enable, performance.EnableParams{}))
+	t.do("measuring", command(performance.Enable, byThread))
 	var s Strokes
 	for _, key := range text {
 		t.Rest()
@@ -65,7 +90,7 @@ func (t *Tab) Strokes(name, text string) Strokes {
 // Taps taps one element after the other and measures each by itself.
 func (t *Tab) Taps(selectors ...string) Strokes {
 	t.t.Helper()
-	t.do("measuring", command(performance.Enable, performance.EnableParams{}))
+	t.do("measuring", command(performance.Enable, byThread))
 	var s Strokes
 	for _, selector := range selectors {
 		t.show(selector)

@@ -5,6 +5,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
+	"roofside/app/store"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 )
@@ -66,31 +67,28 @@ const (
 )
 
 // weighLater weighs the fans that have not been weighed, the first ones first.
-func (b *bench) weighLater() {
-	if b.weighing || !b.live || b.unweighed() == "" {
+func (b *bench) weighLater(roofs []store.Roof) {
+	if b.weighing || !b.live {
+		return
+	}
+	var due []string
+	for _, r := range roofs {
+		for _, id := range r.Fans {
+			if s, drawn := b.briefs[id]; drawn && !s.weighed && id != b.ID {
+				due = append(due, id)
+			}
+		}
+	}
+	if len(due) == 0 {
 		return
 	}
 	b.weighing = true
 	b.ctx.After(weighRest, func(app.Context) {
 		b.weighing = false
-		for end := time.Now().Add(weighFor); time.Now().Before(end); {
-			id := b.unweighed()
-			if id == "" {
-				return
-			}
-			s := b.briefs[id]
-			s.weigh(b, id)
-			b.briefs[id] = s
+		for end := time.Now().Add(weighFor); len(due) > 0 && time.Now().Before(end); due = due[1:] {
+			s := b.briefs[due[0]]
+			s.weigh(b, due[0])
+			b.briefs[due[0]] = s
 		}
 	})
-}
-
-// unweighed returns the first fan in the list that has not been weighed, "" for none.
-func (b *bench) unweighed() string {
-	for _, id := range b.Fans.IDs() {
-		if s, drawn := b.briefs[id]; drawn && !s.weighed && id != b.ID {
-			return id
-		}
-	}
-	return ""
 }

@@ -26,7 +26,7 @@ var calculators = []struct{ route, key string }{
 func (p *Home) Render() app.UI {
 	return p.draw(shared.T("home.title"), func(b *bench) app.UI {
 		roofs := b.Fans.Roofs()
-		defer b.weighLater()
+		defer b.weighLater(roofs)
 		return app.Div().Class("home").Body(
 			app.P().Class("lead").Text(b.T("home.lead")),
 			app.Div().Body(app.If(b.ID == store.Scratch && !b.Fan.Empty(), func() app.UI {
