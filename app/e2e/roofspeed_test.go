@@ -9,14 +9,15 @@ import (
 
 // Reported, not judged, as keystrokes are. The budget at a processor four times
 // slower is 150 ms of script and page, for opening a roof of 40 complete fans and
-// for going from one fan to another.
+// for going from one fan to another. Here the processor is not slowed down, which
+// on a machine that does other things slows those down with it: the time that the
+// page's thread was given, times four, is what is held against the budget.
 func TestARoofOfFortyFans(t *testing.T) {
 	tab := NewPhone(t).Open("/settings/")
 	tab.stock(40, "f1")
 	tab.Reload()
-	tab.Slow(4)
 	script, task := tab.Until(`.tabs a[href="/"]`, `document.querySelectorAll(".fan").length === 40`)
-	t.Logf("first opened, until all fans are listed: script %.1f, task %.1f ms", script, task)
+	t.Logf("first opened, until all fans are listed: script %.1f, task %.1f ms, times four %.0f", script, task, 4*task)
 	Eval[bool](tab, `(window.long = [], new PerformanceObserver((list) => { for (const e of list.getEntries()) long.push(e.duration); }).observe({ type: "longtask" }), true)`)
 	tab.Await(`document.querySelectorAll(".fan .level").length === 40`)
 	long := Eval[[]float64](tab, `long.concat([0])`)
