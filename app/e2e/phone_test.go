@@ -29,6 +29,11 @@ func NewPhone(t *testing.T) *Phone { return NewPhoneIn(t, "en-US") }
 // NewPhoneIn starts a browser set to a language, and serves dist/ to it.
 func NewPhoneIn(t *testing.T, lang string) *Phone {
 	t.Helper()
+	return startPhone(t, NewServer(t, dist), lang)
+}
+
+func startPhone(t *testing.T, site *Server, lang string, more ...chromedp.ExecAllocatorOption) *Phone {
+	t.Helper()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
 		chromedp.ExecPath("chromium"),
 		chromedp.NoSandbox, // tests may run as root, which the sandbox refuses
@@ -38,9 +43,9 @@ func NewPhoneIn(t *testing.T, lang string) *Phone {
 		chromedp.Flag("lang", lang),
 		chromedp.Flag("accept-lang", lang),
 	)
-	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	allocator, stop := chromedp.NewExecAllocator(context.Background(), append(options, more...)...)
 	ctx, cancel := chromedp.NewContext(allocator)
-	p := &Phone{Site: NewServer(t, dist), t: t, ctx: ctx, lang: lang}
+	p := &Phone{Site: site, t: t, ctx: ctx, lang: lang}
 	t.Cleanup(func() {
 		p.finish()
 		cancel()

@@ -10,6 +10,9 @@ import (
 // prefix sets this program's entries apart from others of the same origin.
 const prefix = "roofside/"
 
+// lastEntry is the moment of the last change, by which the journal is compared.
+const lastEntry = "last"
+
 // Browser returns the browser's own shelf, or one in memory where the browser
 // refuses to keep anything.
 func Browser() Shelf {
@@ -23,7 +26,7 @@ func Browser() Shelf {
 // changes, for as long as the program runs.
 func Elsewhere(told func(key string)) {
 	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if key, ok := strings.CutPrefix(args[0].Get("key").String(), prefix); ok {
+		if key, ok := strings.CutPrefix(args[0].Get("key").String(), prefix); ok && key != lastEntry {
 			told(key)
 		}
 		return nil
@@ -48,10 +51,17 @@ func (b browser) Put(key, text string) (err error) {
 		}
 	}()
 	b.storage.Call("setItem", prefix+key, text)
+	noted(key)
 	return nil
 }
 
-func (b browser) Delete(key string) { b.storage.Call("removeItem", prefix+key) }
+func (b browser) Delete(key string) {
+	b.storage.Call("removeItem", prefix+key)
+	noted(key)
+}
+
+// noted tells the journal, which is written down sooner than the storage is.
+func noted(key string) { app.Window().Get("roofside").Call("noted", key) }
 
 func (b browser) Keys() []string {
 	var keys []string
