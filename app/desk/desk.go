@@ -24,6 +24,7 @@ type Desk struct {
 	Trouble  error            // why the last change was not kept on the device
 	Damaged  bool             // an entry could not be read and was set aside
 	Followed bool             // the open fan was changed in another tab, and is shown as it stands there
+	Gone     bool             // the open fan was removed in another tab
 
 	typed map[string]string // as typed, while it is on the screen
 	back  []change
@@ -78,6 +79,7 @@ func (d *Desk) Follows(key string) bool {
 		return false
 	}
 	f, problems, err := d.Fans.Load(d.ID)
+	d.Gone = errors.Is(err, store.ErrNone) && d.ID != store.Scratch
 	if err != nil || maps.Equal(f.Texts(), d.Fan.Texts()) {
 		return false
 	}
@@ -87,7 +89,7 @@ func (d *Desk) Follows(key string) bool {
 }
 
 func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
-	d.Fan, d.ID, d.Problems, d.back, d.Followed = f, id, problems, nil, false
+	d.Fan, d.ID, d.Problems, d.back, d.Followed, d.Gone = f, id, problems, nil, false, false
 	d.Reload()
 	d.note(d.Fans.Shelf.Put(openEntry, id))
 }
@@ -101,8 +103,15 @@ func (d *Desk) Follow(fragment string) {
 	}
 	f := record.NewFan()
 	problems = append(problems, f.Apply(texts)...)
-	if old, _, err := d.Fans.Load(store.Scratch); err == nil && !old.Empty() && !maps.Equal(old.Texts(), f.Texts()) {
-		d.note(d.Fans.Save(store.NewID(), old))
+	old, _, err := d.Fans.Load(store.Scratch)
+	if d.ID == store.Scratch {
+		old, err = d.Fan, nil // which a full device may not have kept
+	}
+	if err == nil && !old.Empty() && !maps.Equal(old.Texts(), f.Texts()) {
+		if err := d.Fans.Save(store.NewID(), old); err != nil {
+			d.note(err) // with no room for both, what is there stays
+			return
+		}
 	}
 	d.put(store.Scratch, f, problems)
 	d.save()
@@ -170,6 +179,7 @@ func (d *Desk) LoadsOf(key string) int { return d.load + d.loads[key] }
 func (d *Desk) save() {
 	d.saves++
 	d.note(d.Fans.Save(d.ID, d.Fan))
+	d.Gone = d.Gone && d.Trouble != nil // it is there again
 }
 
 // Saves counts the changes that were kept.

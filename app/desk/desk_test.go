@@ -187,6 +187,75 @@ func TestAFullDeviceIsSaidAndTheRecordGoesOn(t *testing.T) {
 	}
 }
 
+// tight is a shelf that takes no new entry.
+type tight struct{ store.Shelf }
+
+func (s tight) Put(key, text string) error {
+	if _, ok := s.Get(key); !ok {
+		return store.ErrFull
+	}
+	return s.Shelf.Put(key, text)
+}
+
+// What needs room for a second record leaves the first as it is where there is none.
+func TestWithoutRoomNothingIsReplaced(t *testing.T) {
+	d := Open(store.Memory(), "en-US")
+	d.Follow("name=Mine")
+	d.Fans.Shelf = tight{d.Fans.Shelf}
+	for what, act := range map[string]func(){
+		"keeping":          d.Keep,
+		"a link":           func() { d.Follow("name=Other") },
+		"a link of a copy": func() { d.Follow("name=Mine&supply=direct") },
+	} {
+		d.Trouble = nil
+		act()
+		if !errors.Is(d.Trouble, store.ErrFull) {
+			t.Errorf("%s: trouble %v", what, d.Trouble)
+		}
+		if f, _, err := d.Fans.Load(store.Scratch); err != nil || f.Name.Text() != "Mine" || d.ID != store.Scratch || d.Fan.Name.Text() != "Mine" {
+			t.Errorf("%s: the scratch record is gone: %v", what, err)
+		}
+	}
+}
+
+// What only the screen holds, because the device is full, is no less than what it keeps.
+func TestALinkKeepsWhatIsOnlyOnTheScreen(t *testing.T) {
+	shelf := store.Memory()
+	d := Open(shelf, "en-US")
+	d.Follow("name=Mine")
+	d.Fans.Shelf = full{shelf}
+	d.Type("name", &d.Fan.Name, "Mine, changed")
+	d.Fans.Shelf = shelf
+	d.Follow("name=Other")
+	ids := d.Fans.IDs()
+	if len(ids) != 1 {
+		t.Fatalf("kept: %v", ids)
+	}
+	if f, _, err := d.Fans.Load(ids[0]); err != nil || f.Name.Text() != "Mine, changed" {
+		t.Errorf("kept: %q, %v", f.Name.Text(), err)
+	}
+}
+
+// A fan that another tab has removed stays on the desk, which says so, and is kept
+// again with its next change.
+func TestAFanRemovedElsewhere(t *testing.T) {
+	first := fresh(t)
+	first.Start("", record.NewFan())
+	id := first.ID
+	second := Open(first.Fans.Shelf, "en-US")
+	first.Remove()
+	if second.Follows("fan/"+id) || !second.Gone || second.ID != id {
+		t.Errorf("gone %v, open %q", second.Gone, second.ID)
+	}
+	second.Type("name", &second.Fan.Name, "Still here")
+	if f, _, err := second.Fans.Load(id); err != nil || f.Name.Text() != "Still here" || second.Gone {
+		t.Errorf("%v, gone %v", err, second.Gone)
+	}
+	if ids := second.Fans.IDs(); len(ids) != 1 {
+		t.Errorf("it stands %d times", len(ids))
+	}
+}
+
 func TestTheOtherReadingIsOneTapAway(t *testing.T) {
 	d := fresh(t)
 	p := &d.Fan.Old.MotorSpeed

@@ -20,14 +20,19 @@ func (d *Desk) startAfter(roof, after string, f *record.Fan) {
 	}
 }
 
-// Keep turns the scratch record into a kept fan.
+// Keep turns the scratch record into a kept fan. Where there is no room for that it
+// stays what it was.
 func (d *Desk) Keep() {
 	if d.ID != store.Scratch {
 		return
 	}
-	f := d.Fan
-	d.Fans.Shelf.Delete("fan/" + store.Scratch)
-	d.Start("", f)
+	f, id := d.Fan, store.NewID()
+	if err := d.Fans.Add("", "", id, f); err != nil {
+		d.note(err)
+		return
+	}
+	d.Fans.Forget(store.Scratch)
+	d.put(id, f, nil)
 }
 
 // Copy starts a fan of the same make behind the one that is open.

@@ -33,6 +33,7 @@ type bench struct {
 	paper    int    // the change of the record that is on it
 	copied   string // as last copied, but for a link
 
+	blocked    bool   // the browser keeps nothing for this page
 	perishable bool   // the browser promises nothing for what is stored
 	title      string // as the browser shows it
 	typing     string // the field that has the focus
@@ -102,7 +103,7 @@ func Begin() {
 		shelf = store.Browser()
 	}
 	shared = newBench(shelf, app.Window().Get("navigator").Get("language").String())
-	shared.embedded = embedded
+	shared.embedded, shared.blocked = embedded, !embedded && !shelf.Lasting()
 	shared.resume()
 	if shelf.Lasting() {
 		store.Elsewhere(shared.follows)

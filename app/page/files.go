@@ -115,6 +115,7 @@ func (b *bench) arrived() app.UI {
 	)
 }
 
+// takeArrival adds the roof, or, where there is no room for all of it, nothing.
 func (b *bench) takeArrival() {
 	id, err := b.Fans.AddRoof(b.arrival.roof.Name)
 	for _, f := range b.arrival.roof.Fans {
@@ -122,5 +123,10 @@ func (b *bench) takeArrival() {
 			err = b.Fans.Add(id, "", store.NewID(), f)
 		}
 	}
-	b.arrival, b.Trouble = nil, err
+	if err != nil {
+		_, undone := b.Fans.RemoveRoof(id)
+		b.Trouble = errors.Join(err, undone)
+		return
+	}
+	b.arrival, b.Trouble = nil, nil
 }

@@ -165,6 +165,12 @@ func (b *bench) notices() app.UI {
 	if b.Trouble != nil {
 		note("watch", b.T("notice.storage"))
 	}
+	if b.blocked {
+		note("watch", b.T("notice.blocked"))
+	}
+	if b.Gone {
+		note("watch", b.T("notice.gone"))
+	}
 	if b.Followed {
 		note("watch", b.T("notice.followed"), widget.Button("followed seen", b.T("notice.seen"), "", b.guarded(func() { b.Followed = false })))
 	}

@@ -40,6 +40,9 @@ func (s Fans) Load(id string) (*record.Fan, []record.Problem, error) {
 	return f, problems, err
 }
 
+// Forget erases a fan's entry, and nothing of the list.
+func (s Fans) Forget(id string) { s.Shelf.Delete(fanPrefix + id) }
+
 // FanOf returns the id of the fan whose entry has a key, "" for any other entry.
 func FanOf(key string) string {
 	id, _ := strings.CutPrefix(key, fanPrefix)

@@ -11,6 +11,8 @@ var english = map[string]string{
 	"crash.title": "Something in this program failed", "crash.kept": "The record is kept as it was before. You can go on.",
 	"crash.on": "Go on", "crash.undo": "Undo the last change", "crash.home": "Start page",
 	"notice.storage":  "This device keeps nothing more for this page. The record on the screen is still usable; copy its link before closing.",
+	"notice.blocked":  "This browser keeps nothing for this page. What you type is there until the page is closed; copy its link before that.",
+	"notice.gone":     "This fan was removed in another tab. It stays here, and is kept again with your next change.",
 	"notice.followed": "This fan was changed in another tab. It is shown as it stands there.",
 	"notice.damaged":  "Something stored could not be read. It was set aside, not erased; the page with the fans hands it out as a file.",
 	"aside.is":        "Set aside, for it could not be read: {n}. Save it as a file before you erase it.", "aside.save": "Save what is set aside", "aside.drop": "Erase it",

@@ -12,6 +12,8 @@ var spanish = map[string]string{
 	"crash.title": "Algo falló en este programa", "crash.kept": "El registro quedó como estaba antes. Puede seguir.",
 	"crash.on": "Seguir", "crash.undo": "Deshacer el último cambio", "crash.home": "Página de inicio",
 	"notice.storage":  "Este aparato ya no guarda nada más de esta página. El registro en pantalla todavía sirve; copie su enlace antes de cerrar.",
+	"notice.blocked":  "Este navegador no guarda nada de esta página. Lo que escriba queda hasta que se cierre la página; copie antes su enlace.",
+	"notice.gone":     "Este ventilador se quitó en otra pestaña. Aquí sigue, y se guarda de nuevo con su próximo cambio.",
 	"notice.followed": "Este ventilador se cambió en otra pestaña. Se muestra como está allá.",
 	"notice.damaged":  "Algo guardado no se pudo leer. Se apartó, no se borró; la página de inicio lo entrega como archivo.",
 	"aside.is":        "Apartado, porque no se pudo leer: {n}. Guárdelo como archivo antes de borrarlo.", "aside.save": "Guardar lo apartado", "aside.drop": "Borrarlo",
