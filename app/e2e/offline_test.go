@@ -34,18 +34,3 @@ func TestUnknownPage(t *testing.T) {
 	p.Offline()
 	p.Open("/nowhere/")
 }
-
-// Two tabs on one fan: the second follows the first and says so.
-func TestTwoTabsOnOneFan(t *testing.T) {
-	p := NewPhone(t)
-	first := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
-	second := p.Open("/drive/")
-	second.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
-	first.open("old")
-	first.Type("old.fan-sheave", "8.4")
-	second.AwaitValue("old.fan-speed", 1750*3.4/8.4, 1e-9, "rpm")
-	second.AwaitText(".notice", "another tab")
-	second.open("old")
-	second.Type("old.motor-sheave", "3.5")
-	first.AwaitValue("old.fan-speed", 1750*3.5/8.4, 1e-9, "rpm")
-}

@@ -1,0 +1,51 @@
+//go:build e2e
+
+package e2e
+
+import "testing"
+
+// Two tabs on one fan: the second follows the first and says so.
+func TestTwoTabsOnOneFan(t *testing.T) {
+	p := NewPhone(t)
+	first := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
+	second := p.Open("/drive/")
+	second.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
+	first.open("old")
+	first.Type("old.fan-sheave", "8.4")
+	second.AwaitValue("old.fan-speed", 1750*3.4/8.4, 1e-9, "rpm")
+	second.AwaitText(".notice", "another tab")
+	second.open("old")
+	second.Type("old.motor-sheave", "3.5")
+	first.AwaitValue("old.fan-speed", 1750*3.5/8.4, 1e-9, "rpm")
+}
+
+// Two tabs on one roof: the second shows the order and the names that the first has
+// given; a fan that was removed there stays on its desk, which says so, and is kept
+// again with the next change.
+func TestTwoTabsOnOneRoof(t *testing.T) {
+	p := NewPhone(t)
+	first := p.Open("/")
+	first.stock(3, "f1")
+	first.Reload()
+	second := p.Open("/")
+	names := `[...document.querySelectorAll(".fan")].map((f) => f.querySelector("input")?.value ?? f.querySelector("strong").textContent).join()`
+	second.Await(names + ` === "Fan 1,Fan 2,Fan 3"`)
+	first.Click(`button[name="later"]`)
+	second.Await(names + ` === "Fan 2,Fan 1,Fan 3"`)
+	first.Click(`button[name="open f3"]`)
+	first.Type("name", "Third")
+	second.Await(names + ` === "Fan 2,Fan 1,Third"`)
+	first.Click(`button[name="open f1"]`)
+	first.Click(`button[name="remove fan"]`)
+	second.AwaitText(".notice", "removed in another tab")
+	second.Await(names + ` === "Fan 2,Third"`)
+	second.AwaitText(".fan-name", "Fan 1")
+
+	second.Click(`.tabs a[href="/drive/"]`)
+	second.open("target")
+	second.Type("target.speed", "700")
+	second.Await(`!document.querySelector(".notice")`)
+	first.Await(names + ` === "Fan 2,Third,Fan 1"`)
+	second.AwaitText(".fan-name", "Fan 1")
+	second.Await(`JSON.parse(localStorage.getItem("roofside/fan/f1")).fan["target.speed"] === "700 rpm"`)
+}
