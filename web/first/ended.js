@@ -55,14 +55,14 @@
   }
 
   // wasm_exec.js defines Go later than this runs, and go-app uses it at once:
-  // so its arrival is awaited. It begins once what is stored is whole (journal.js),
-  // and has no end of its own: if run returns, or throws, it has failed.
+  // so its arrival is awaited. The program has no end of its own: if run
+  // returns, or throws, it has failed.
   Object.defineProperty(window, "Go", {
     configurable: true,
     set(Go) {
       Object.defineProperty(window, "Go", { configurable: true, writable: true, value: Go });
       const run = Go.prototype.run;
-      Go.prototype.run = function (instance) { return Promise.resolve(window.roofside.restored).then(() => run.call(this, instance)).finally(say); };
+      Go.prototype.run = function (instance) { return run.call(this, instance).finally(say); };
     },
   });
 

@@ -68,7 +68,6 @@
     read.onerror = () => reject(read.error);
   });
 
-  // The program waits for this (ended.js).
   let late = false;
   const restore = journal.then(rows).then((all) => {
     if (late) return; // the program has begun, and knows better
@@ -82,5 +81,17 @@
     }
     if (newest > had) localStorage.setItem(LAST, newest);
   }).catch(() => {});
-  roofside.restored = Promise.race([restore, new Promise((resolve) => setTimeout(resolve, PATIENCE))]).then(() => { late = true; });
+  const whole = Promise.race([restore, new Promise((resolve) => setTimeout(resolve, PATIENCE))]).then(() => { late = true; });
+
+  // go-app begins as soon as the program is compiled, and takes its sign of loading
+  // away: so what compiles it waits.
+  for (const name of ["instantiate", "instantiateStreaming"]) {
+    const compile = WebAssembly[name];
+    if (!compile) continue;
+    WebAssembly[name] = async (...parts) => {
+      const program = await compile.apply(WebAssembly, parts);
+      await whole;
+      return program;
+    };
+  }
 })();
