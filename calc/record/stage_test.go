@@ -1,6 +1,9 @@
 package record_test
 
 import (
+	"os"
+	"regexp"
+	"strings"
 	"testing"
 
 	"roofside/calc/record"
@@ -58,5 +61,32 @@ func TestATwinHasTheMakeAndNoReadings(t *testing.T) {
 	twin = f.Twin()
 	if twin.New.MotorPower.Text() != "2 hp" || twin.New.Section.Text() != "A" || len(twin.Texts()) != 2 {
 		t.Errorf("%v", twin.Texts())
+	}
+}
+
+// Of a fan that is handed over, a twin takes nothing that was done, seen, set, read or
+// written there. What a twin does not keep is listed here by hand.
+func TestATwinHasNothingOfTheWork(t *testing.T) {
+	data, err := os.ReadFile("testdata/complete-fan.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := record.NewFan()
+	for line := range strings.Lines(string(data)) {
+		key, text, _ := strings.Cut(strings.TrimSuffix(line, "\n"), "=")
+		f.Apply(map[string]string{key: text})
+	}
+	twin := f.Twin().Texts()
+	own := regexp.MustCompile(`^(trial|wire|raceway|box|circuit|check|handover)\.|^(name|step|hood\.airflow|hood\.space-pressure)$|` +
+		`^(old|new)\.(turns|center-distance|travel-.*|.*-outside|curb-.*|inlet|count-.*|belt-healthy|tipped-up|no-load-amps|volts-.*|amps-.*|speed|leads|rotation.*|overload-dial)$`)
+	for key := range twin {
+		if own.MatchString(key) {
+			t.Errorf("%s is the other fan's own", key)
+		}
+	}
+	for _, key := range []string{"new.motor-amps", "new.wheel-max-speed", "new.section", "target.airflow", "opening.size", "supply", "new.model", "new.hinge", "hood.listing"} {
+		if twin[key] == "" {
+			t.Errorf("%s is lost", key)
+		}
 	}
 }

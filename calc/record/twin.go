@@ -3,8 +3,8 @@ package record
 import "strings"
 
 // Twin returns a fan of the same make as f, of which nothing has been read yet:
-// plates, sheaves, opening and target as they stand, without what was measured
-// or counted at f, its trials, its wiring, its steps and its name.
+// plates, sheaves, opening and target as they stand, without what was measured,
+// counted, seen or set at f, its trials, its wiring, its checks, its steps and its name.
 func (f *Fan) Twin() *Fan {
 	c := NewFan()
 	texts := f.Texts()
@@ -13,14 +13,21 @@ func (f *Fan) Twin() *Fan {
 			delete(texts, k)
 		}
 	}
-	for _, k := range [...]string{"name", "step", "old.belt-healthy", "old.tipped-up", "new.belt-healthy", "new.tipped-up"} {
-		delete(texts, k)
+	delete(texts, "name")
+	delete(texts, "step")
+	for _, k := range seen {
+		delete(texts, "old."+k)
+		delete(texts, "new."+k)
 	}
 	for _, p := range c.Apply(texts) {
 		panic("record: own text refused: " + p.Key + " " + p.Err.Error())
 	}
 	return c
 }
+
+// seen is what somebody saw or set at one fan, and did not measure: above all, a
+// rotation that is proven at one proves nothing of another.
+var seen = [...]string{"belt-healthy", "tipped-up", "leads", "rotation", "rotation-low", "rotation-leads", "overload-dial"}
 
 // wiring tells whether a key is of the conduit that comes to one fan, of what is
 // in it, or of the work done there.
