@@ -129,3 +129,48 @@ func TestAKilledBrowserLosesNothing(t *testing.T) {
 		t.Errorf("the last that was typed came back as %q", got)
 	}
 }
+
+// What was removed before the browser was killed does not come back, and what was put
+// in order stays so.
+func TestAKilledBrowserBringsNothingBack(t *testing.T) {
+	pocket := NewPocket(t)
+	p := pocket.Phone()
+	tab := p.Open("/")
+	tab.Click(`button[name="demo"]`)
+	tab.Await(`document.querySelectorAll(".fan").length === 4`)
+	removed := Eval[string](tab, `localStorage.getItem("roofside/open")`)
+	tab.Click(`button[name="later"]`)
+	tab.Await(`document.querySelector(".fan strong").textContent === "Hood line 1, east"`)
+	tab.Click(`button[name="remove fan"]`)
+	tab.Await(`document.querySelectorAll(".fan").length === 3`)
+	time.Sleep(2 * time.Second)
+	p.Kill()
+
+	again := pocket.Phone().Open("/")
+	again.Await(`[...document.querySelectorAll(".fan strong")].map((f) => f.textContent).join("|") === "Hood line 1, east|Bread oven|Dish room"`)
+	if left := again.laid("fan/" + removed); left != "" {
+		t.Errorf("the fan that was removed is back: %.80s", left)
+	}
+}
+
+// A journal that the browser refuses, or that never opens, keeps nobody from his record.
+func TestWithoutAJournal(t *testing.T) {
+	for name, script := range map[string]string{
+		"refused": `Object.defineProperty(window, "indexedDB", { value: { open() { throw new DOMException("refused", "SecurityError"); } } });`,
+		"silent":  `Object.defineProperty(window, "indexedDB", { value: { open() { return {}; } } });`,
+		"none":    `Object.defineProperty(window, "indexedDB", { value: undefined });`,
+	} {
+		t.Run(name, func(t *testing.T) {
+			tab := NewPhone(t).NewTab()
+			tab.before(script)
+			tab.Go("/drive/")
+			tab.open("old")
+			tab.Type("old.motor-speed", "1735")
+			tab.Reload()
+			tab.open("old")
+			if got := tab.FieldText("old.motor-speed"); got != "1735" {
+				t.Errorf("came back as %q", got)
+			}
+		})
+	}
+}

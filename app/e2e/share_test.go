@@ -12,6 +12,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"roofside/calc/record"
 )
 
 // completeFan is an invented fan with every page filled in, as a link.
@@ -137,4 +139,31 @@ func TestTheShortLinkIsCopied(t *testing.T) {
 	cut := p.Open(strings.TrimPrefix(link[:len(link)-6], p.Site.URL))
 	cut.AwaitText(".notice", "z1: cut short or altered; nothing of it is used")
 	cut.AwaitNoValue("old.fan-speed")
+}
+
+// A packed link that is opened on a filled scratch record replaces nothing: what was
+// there is kept as a fan.
+func TestAPackedLinkReplacesNothing(t *testing.T) {
+	f := record.NewFan()
+	if p := f.Apply(map[string]string{"name": "From afar", "old.motor-speed": "1150 rpm"}); p != nil {
+		t.Fatal(p)
+	}
+	part, _, err := f.Pack()
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := NewPhone(t)
+	mine := p.Open("/drive/#name=Mine&old.motor-speed=1750rpm")
+	mine.AwaitText(".fan-name", "Mine")
+	mine.Close()
+	tab := p.Open("/drive/#" + part)
+	tab.AwaitText(".fan-name", "From afar")
+	tab.Click(`.tabs a[href="/"]`)
+	tab.Await(`[...document.querySelectorAll(".fan strong")].map((f) => f.textContent).join() === "Mine"`)
+	tab.Click(`.fan button`)
+	tab.Go("/drive/")
+	tab.open("old")
+	if got := tab.FieldText("old.motor-speed"); got != "1750" {
+		t.Errorf("its motor's speed is %q", got)
+	}
 }
