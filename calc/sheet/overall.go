@@ -11,7 +11,7 @@ import "roofside/calc/record"
 func Overall(f *record.Fan) (worst Verdict, judged bool) {
 	var all []Verdict
 	if f.Supply.Value() != record.Direct {
-		t := TurnsTable(f)
+		t := TableToSet(f)
 		m, _ := NextMove(f, t)
 		if standing, judged := Standing(f, t, m); judged {
 			all = append(all, standing)

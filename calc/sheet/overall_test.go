@@ -92,3 +92,21 @@ func BenchmarkUnmarshal(b *testing.B) {
 		}
 	}
 }
+
+// A fan is judged by the table that judges no more than what it orders: it says of the
+// drive what the whole one says.
+func TestTheShortTableJudgesAsTheWholeOne(t *testing.T) {
+	for _, f := range []*record.Fan{demo(t), complete(t)} {
+		for _, texts := range [][]string{nil, {"new.wheel-max-speed", "500 rpm"}, {"new.wheel-max-speed", "716 rpm"}, {"new.motor-amps", "3 A"}, {"target.speed", "300 rpm"}, {"target.speed", "1500 rpm"}, {"new.travel-toward", "0 in"}, {"new.motor-amps", ""}, {"target.speed", ""}} {
+			set(t, f, texts...)
+			whole, short := sheet.TurnsTable(f), sheet.TableToSet(f)
+			m, _ := sheet.NextMove(f, whole)
+			n, _ := sheet.NextMove(f, short)
+			a, judged := sheet.Standing(f, whole, m)
+			b, also := sheet.Standing(f, short, n)
+			if judged != also || a.Level != b.Level || a.Rule != b.Rule {
+				t.Errorf("with %v: %v %d by %s, and %v %d by %s", texts, judged, a.Level, a.Rule, also, b.Level, b.Rule)
+			}
+		}
+	}
+}
