@@ -85,8 +85,10 @@ func (b *bench) fanLine(id string) app.UI {
 		return app.Li().Class("fan").Body(widget.Button("open "+id, "", "wide fan-line", b.guarded(func() { b.Take(id) })).Body(
 			app.Strong().Text(name),
 			app.Span().Class("tag").Text(stage),
-			app.Span().Body(app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) })),
-			app.If(next != "", func() app.UI { return app.Span().Class("next quiet").Text(next) }),
+			app.Span().Class("next").Body(
+				app.Span().Body(app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) })),
+				app.Span().Class("quiet").Text(next),
+			),
 		))
 	}
 	return b.memo("fan "+id, draw, name, stage, next, level, b.words.Tag)
