@@ -13,7 +13,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden
+.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden engines
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
@@ -34,7 +34,7 @@ test: vet unit site browser ## everything that must hold before a change goes in
 vet: ## the compiler's and gofmt's complaints
 	test -z "$$(gofmt -l app calc | tee /dev/stderr)"
 	go vet ./...
-	go vet -tags e2e,wide,speed ./app/e2e
+	go vet -tags e2e,wide,speed,engines ./app/e2e
 	GOOS=js GOARCH=wasm go vet ./...
 
 unit: ## tests that need no browser
@@ -50,6 +50,10 @@ wide: chromium nginx ## the site in dist/ and below a path on nginx, every page 
 
 nginx:
 	@command -v nginx >/dev/null || test -x /usr/sbin/nginx || app/e2e/install-nginx
+
+engines: chromium ## the main job in Firefox and WebKitGTK, on the site in dist/
+	@command -v firefox-esr >/dev/null && command -v WebKitWebDriver >/dev/null && command -v Xvfb >/dev/null || app/e2e/install-engines
+	go test -tags e2e,engines -count=1 -timeout 15m -run InOtherEngines ./app/e2e
 
 axe:
 	@test -f .build/axe-core/axe.min.js || app/e2e/install-axe

@@ -147,15 +147,17 @@ func (t *Tab) outputText(output string) string {
 // a clock of its own, so the answer to a key comes a little after it.
 func (t *Tab) Rest() {
 	t.t.Helper()
-	Eval[bool](t, `new Promise((resolve) => {
-		let calm = 0;
-		const watch = new MutationObserver(() => { calm = 0; });
-		watch.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
-		const frame = () => {
-			if (++calm < 6) return requestAnimationFrame(frame);
-			watch.disconnect();
-			resolve(true);
-		};
-		requestAnimationFrame(frame);
-	})`)
+	Eval[bool](t, rest)
 }
+
+const rest = `new Promise((resolve) => {
+	let calm = 0;
+	const watch = new MutationObserver(() => { calm = 0; });
+	watch.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+	const frame = () => {
+		if (++calm < 6) return requestAnimationFrame(frame);
+		watch.disconnect();
+		resolve(true);
+	};
+	requestAnimationFrame(frame);
+})`
