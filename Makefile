@@ -13,10 +13,10 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden engines
+.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden engines startup lighthouse
 
 help: ## what can be made
-	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 10
+	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 12
 
 run: wasm ## build the site quickly and serve it on localhost
 	go run ./app site -out dist -brotli 0
@@ -34,7 +34,7 @@ test: vet unit site browser ## everything that must hold before a change goes in
 vet: ## the compiler's and gofmt's complaints
 	test -z "$$(gofmt -l app calc | tee /dev/stderr)"
 	go vet ./...
-	go vet -tags e2e,wide,speed,engines ./app/e2e
+	go vet -tags e2e,wide,speed,engines,startup ./app/e2e
 	GOOS=js GOARCH=wasm go vet ./...
 
 unit: ## tests that need no browser
@@ -54,6 +54,14 @@ nginx:
 engines: chromium ## the main job in Firefox and WebKitGTK, on the site in dist/
 	@command -v firefox-esr >/dev/null && command -v WebKitWebDriver >/dev/null && command -v Xvfb >/dev/null || app/e2e/install-engines
 	go test -tags e2e,engines -count=1 -timeout 15m -run InOtherEngines ./app/e2e
+
+startup: chromium ## how long a cheap phone waits, next to the floor; of the site in dist/
+	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
+	go test -tags e2e,startup -count=1 -timeout 15m -v -run StartUp ./app/e2e
+
+lighthouse: chromium ## Lighthouse's figures of the site in dist/
+	@test -x .build/lighthouse/node_modules/.bin/lighthouse || app/e2e/install-lighthouse
+	go run ./app/e2e/lighthouse dist .build/lighthouse/node_modules/.bin/lighthouse
 
 axe:
 	@test -f .build/axe-core/axe.min.js || app/e2e/install-axe
