@@ -61,7 +61,15 @@ type bench struct {
 	rows   [2]int                  // and with how many trials and rows of conductors
 }
 
-var shared = newBench(store.Memory(), "en-US")
+var shared = unopened()
+
+// unopened is what the site is written from; a browser's own follows in Begin.
+func unopened() *bench {
+	if app.IsClient {
+		return nil
+	}
+	return newBench(store.Memory(), "en-US")
+}
 
 func newBench(shelf store.Shelf, language string) *bench {
 	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}}
@@ -113,6 +121,11 @@ func Begin() {
 	}
 	shared.asked(u.Query())
 	shared.speak()
+	if fragment := u.EscapedFragment(); fragment != "" {
+		shared.guarded(func() { shared.Follow(fragment) })()
+		u.Fragment, u.RawFragment = "", ""
+		app.Window().Get("history").Call("replaceState", nil, "", u.String())
+	}
 	// Held for as long as the program runs.
 	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
 		shared.tell()
@@ -151,9 +164,10 @@ func (b *bench) still() {
 	if !b.live {
 		return
 	}
-	held := app.Window().Get("document").Get("activeElement")
-	if !held.Truthy() {
-		return
+	document := app.Window().Get("document")
+	held := document.Get("activeElement")
+	if !held.Truthy() || held.Equal(document.Get("body")) {
+		return // nothing is under the hand, and asking where it is costs a layout
 	}
 	top := func() float64 { return held.Call("getBoundingClientRect").Get("top").Float() }
 	before := top()

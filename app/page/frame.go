@@ -24,7 +24,8 @@ func (l *leaf) OnMount(ctx app.Context) {
 }
 
 // OnNav follows the fragment of a link, once: it is then taken out of the
-// address, so that a reload never overwrites what came later.
+// address, so that a reload never overwrites what came later. The first link is
+// followed before the first page is drawn, which then needn't be drawn again.
 func (l *leaf) OnNav(ctx app.Context) {
 	b := shared
 	b.ctx = ctx
@@ -37,8 +38,8 @@ func (l *leaf) OnNav(ctx app.Context) {
 	b.choosing, b.link, b.copied, b.typing = "", "", "", ""
 	if b.visited {
 		b.count("")
+		b.Reload()
 	}
-	b.Reload()
 	if !b.follow(ctx) && b.visited {
 		b.focus("main")
 	}
