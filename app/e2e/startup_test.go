@@ -167,7 +167,11 @@ func (h *hello) Render() app.UI { return app.H1().Text("…") }
 func floorSite(t *testing.T) string {
 	t.Helper()
 	web, out := t.TempDir(), t.TempDir()
-	for _, name := range []string{"worker.js", "icon.svg", "icon-192.png", "icon-512.png", "icon-maskable.png"} {
+	if err := os.Mkdir(filepath.Join(web, "first"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	// Every site's program is loaded by our script.
+	for _, name := range []string{"worker.js", "first/program.js", "icon.svg", "icon-192.png", "icon-512.png", "icon-maskable.png"} {
 		content, err := os.ReadFile(filepath.Join(top, "web", name))
 		if err != nil {
 			t.Fatal(err)
@@ -186,7 +190,7 @@ func floorSite(t *testing.T) string {
 		Loader: filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"), Brotli: 11,
 		Routes: []string{"/"},
 		Handler: &app.Handler{
-			Name: "Floor", ShortName: "Floor", Title: "Floor", LoadingLabel: "{progress} %", ThemeColor: "#22303a", BackgroundColor: "#f4f1ea",
+			Name: "Floor", ShortName: "Floor", Title: "Floor", LoadingLabel: "{progress} %", Scripts: []string{"/web/first/program.js"}, ThemeColor: "#22303a", BackgroundColor: "#f4f1ea",
 			Icon: app.Icon{SVG: "/web/icon.svg", Default: "/web/icon-192.png", Large: "/web/icon-512.png", Maskable: "/web/icon-maskable.png"},
 		},
 	}); err != nil {
