@@ -26,12 +26,13 @@ type Desk struct {
 	Followed bool             // the open fan was changed in another tab, and is shown as it stands there
 	Gone     bool             // the open fan was removed in another tab
 
-	typed map[string]string // as typed, while it is on the screen
-	back  []change
-	kept  Settings
-	saves int            // how often a change was kept
-	load  int            // how often all fields were loaded anew,
-	loads map[string]int // and each by itself
+	typed   map[string]string // as typed, while it is on the screen
+	back    []change
+	kept    Settings
+	saves   int            // how often a change was kept
+	figures int            // and how often one that an answer may go by
+	load    int            // how often all fields were loaded anew,
+	loads   map[string]int // and each by itself
 }
 
 // change is the way back from something that was done.
@@ -133,8 +134,15 @@ func (d *Desk) Do(key string, act func()) {
 		})
 	}
 	act()
+	if !record.Silent(key) {
+		d.figures++
+	}
 	d.save()
 }
+
+// Figures counts the changes that an answer may have moved by, while a fan is on the
+// desk.
+func (d *Desk) Figures() int { return d.figures }
 
 func (d *Desk) remember(key string, back func()) {
 	d.back = append(d.back, change{key, back})

@@ -33,7 +33,8 @@ type bench struct {
 	paper    int    // the change of the record that is on it
 	copied   string // as last copied, but for a link
 
-	blocked    bool   // the browser keeps nothing for this page
+	blocked    bool // the browser keeps nothing for this page
+	reckoning  *reckoned
 	perishable bool   // the browser promises nothing for what is stored
 	title      string // as the browser shows it
 	typing     string // the field that has the focus

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
@@ -43,8 +44,7 @@ func (p *Record) Render() app.UI {
 // A recordView is the page with what the record holds.
 type recordView struct {
 	*bench
-	table  sheet.Table
-	proof  sheet.Proof
+	*reckoned
 	parts  []sheet.Part
 	due    []sheet.Item // what is not settled
 	lines  []sheet.Line
@@ -54,15 +54,35 @@ type recordView struct {
 
 func newRecordView(b *bench) *recordView {
 	f := b.Fan
-	v := &recordView{bench: b, proof: sheet.Prove(f), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
-	if v.driven {
-		v.table = sheet.TableToSet(f)
-	}
+	v := &recordView{bench: b, reckoned: b.reckon(), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
 	v.due = sheet.Outstanding(v.parts)
 	for i, along := range []bool{false, true} {
 		v.over[i] = sheet.ClearanceVerdict(sheet.Clearance(f, along))
 	}
 	return v
+}
+
+// What is reckoned of a fan holds until something is typed that it goes by: most of
+// what is typed on this page is not.
+type reckoned struct {
+	of      *record.Fan
+	figures int
+	table   sheet.Table
+	proof   sheet.Proof
+	running []sheet.Verdict
+}
+
+func (b *bench) reckon() *reckoned {
+	if r := b.reckoning; r != nil && r.of == b.Fan && r.figures == b.Figures() {
+		return r
+	}
+	r := &reckoned{of: b.Fan, figures: b.Figures(), proof: sheet.Prove(b.Fan)}
+	if b.Fan.Supply.Value() != record.Direct {
+		r.table = sheet.TableToSet(b.Fan)
+	}
+	r.running = sheet.Running(b.Fan, r.table, r.proof)
+	b.reckoning = r
+	return r
 }
 
 // headline says what is still missing, the first in the order of the job; and once
@@ -77,7 +97,8 @@ func (v *recordView) headline() app.UI {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
 	line := []app.UI{app.Div()}
-	if worst, ok := sheet.Overall(v.Fan); ok && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
+	all := append(slices.Clip(v.running), sheet.Curbed(v.Fan)...)
+	if worst := sheet.Worst(all); len(all) > 0 && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
 		line[0] = v.brief("record", worst).UI()
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(

@@ -9,9 +9,19 @@ import "roofside/calc/record"
 // part of the job that has not been begun is not held against a fan: [Handover] lists
 // what is open.
 func Overall(f *record.Fan) (worst Verdict, judged bool) {
-	var all []Verdict
+	var t Table
 	if f.Supply.Value() != record.Direct {
-		t := TableToSet(f)
+		t = TableToSet(f)
+	}
+	all := append(Running(f, t, Prove(f)), Curbed(f)...)
+	return Worst(all), len(all) > 0
+}
+
+// Running returns what can be held against the fan where it stands, with the table and
+// the proof that were made of it. No place that is silent, see [record.Silent], has a
+// part in it.
+func Running(f *record.Fan, t Table, p Proof) (all []Verdict) {
+	if f.Supply.Value() != record.Direct {
 		m, _ := NextMove(f, t)
 		if standing, judged := Standing(f, t, m); judged {
 			all = append(all, standing)
@@ -19,18 +29,22 @@ func Overall(f *record.Fan) (worst Verdict, judged bool) {
 		run := RunAt(f, SetTurns(f, t, m), nil)
 		all = append(all, BeltBars(f, m, run, Fits(f, run))...)
 	}
-	if p := Prove(f); p.Taken {
+	if p.Taken {
 		all = append(all, p.Worst)
 	} else if p.OfRotation.Level == Stop {
 		all = append(all, p.OfRotation)
 	}
-	all = append(all, racewayVerdicts(f)...)
+	return append(all, racewayVerdicts(f)...)
+}
+
+// Curbed returns what stands against the base's going over the curb.
+func Curbed(f *record.Fan) (all []Verdict) {
 	for _, along := range []bool{false, true} {
 		if v := ClearanceVerdict(Clearance(f, along)); v.Level >= Watch {
 			all = append(all, v)
 		}
 	}
-	return Worst(all), len(all) > 0
+	return all
 }
 
 // racewayVerdicts judge what has been said of conduit, conductors and box.

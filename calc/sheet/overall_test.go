@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"testing"
@@ -108,5 +109,48 @@ func TestTheShortTableJudgesAsTheWholeOne(t *testing.T) {
 				t.Errorf("with %v: %v %d by %s, and %v %d by %s", texts, judged, a.Level, a.Rule, also, b.Level, b.Rule)
 			}
 		}
+	}
+}
+
+// What is silent moves nothing that runs: neither the table nor the proof nor what is
+// held against them.
+func TestSilentPlacesMoveNothing(t *testing.T) {
+	base := map[string]string{}
+	for i := 0; i < len(left); i += 2 {
+		base[left[i]] = left[i+1]
+	}
+	say := func(f *record.Fan) string {
+		table, proof := sheet.TableToSet(f), sheet.Prove(f)
+		var s strings.Builder
+		for _, v := range sheet.Running(f, table, proof) {
+			fmt.Fprintln(&s, v.Level, v.Rule, v.Value.Base, v.Limit.Base, len(v.Wanted))
+		}
+		for _, r := range table.Rows {
+			fmt.Fprintln(&s, r.Turns, r.Speed, r.Verdict().Rule, r.Verdict().Level)
+		}
+		return s.String()
+	}
+	plain := demo(t)
+	plain.Apply(base)
+	want, moved := say(plain), 0
+	for key := range plain.Places() {
+		if !record.Silent(key) {
+			continue
+		}
+		f := demo(t)
+		f.Apply(base)
+		p := f.Place(key)
+		for _, text := range []string{"1 in", "99 lb", "2026-03-09", "done", "1", "far", "down", "some words"} {
+			if p.Set(text) == nil {
+				moved++
+				break
+			}
+		}
+		if got := say(f); got != want {
+			t.Errorf("%s moves\n%s\nto\n%s", key, want, got)
+		}
+	}
+	if moved < 50 || record.Silent("new.motor-amps") || record.Silent("trial.t1.speed") || !record.Silent("old.weight") {
+		t.Errorf("%d silent places were filled", moved)
 	}
 }

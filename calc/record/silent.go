@@ -1,0 +1,26 @@
+package record
+
+import (
+	"strings"
+	"sync"
+)
+
+// silent are the places of a side that only the comparison of the two fans reads, and
+// what is to be brought.
+var silent = sync.OnceValue(func() map[string]bool {
+	names := map[string]bool{}
+	var f Fan
+	f.lister(nil, func(key string, _ Place) bool { names[key] = true; return true }).fit(&f.Old.Fit)
+	return names
+})
+
+// Silent tells whether nothing about drive, air, belt, motor and raceway is reckoned
+// from the place with a key: names, days and notes, checks, and what decides whether a
+// fan fits.
+func Silent(key string) bool {
+	if key == "name" || strings.HasPrefix(key, "handover.") || strings.HasPrefix(key, "check.") {
+		return true
+	}
+	side, name, ok := strings.Cut(key, ".")
+	return ok && (side == "old" || side == "new") && silent()[name]
+}
