@@ -41,9 +41,9 @@ unit: ## tests that need no browser
 	go test ./...
 
 browser: chromium axe jsqr ## tests of the site in dist/ in headless Chromium
-	go test -tags e2e -count=1 -timeout 15m ./app/e2e
+	go test -tags e2e -count=1 -timeout 25m ./app/e2e
 
-test-all: test size wide engines lighthouse startup ## test, and what takes longer: its weight, other hosts and engines
+test-all: test size wide engines lighthouse ## test, and what takes longer: its weight, other hosts and engines
 
 wide: chromium nginx ## the site in dist/ and below a path on nginx, every page in every form
 	PATH="$$PATH:/usr/sbin" go test -tags e2e,wide -count=1 -timeout 20m -run Wide ./app/e2e
