@@ -44,6 +44,7 @@ func (h thumb) typeIn(key, text string) { h.Type(key, text) }
 func (h thumb) take(key, word string)   { h.Tab.take(key, word) }
 func (h thumb) choose(key, word string) { h.Choose(key, word) }
 func (h thumb) press(button string) {
+	h.Rest() // what was typed before may still move the page
 	h.Click(fmt.Sprintf("button[name%s=%q]", begins(button), button))
 }
 func (h thumb) visit(route string) {
