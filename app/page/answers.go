@@ -154,7 +154,7 @@ func (b *bench) working(s shown, steps *sheet.Steps, value float64) widget.Worki
 func (b *bench) steps(steps *sheet.Steps) widget.Working {
 	var w widget.Working
 	if m, ok := source.Lookup(steps.Method); ok {
-		w.Formula, w.Valid, w.Source = b.formula(m), b.valid(m), b.sourceOf(steps.Method)
+		w.Formula, w.Valid, w.Source, w.Link = b.formula(m), b.valid(m), b.sourceOf(steps.Method), b.entry(steps.Method)
 	}
 	for _, t := range steps.Terms {
 		w.Lines = append(w.Lines, b.line(t))

@@ -122,7 +122,7 @@ func Begin() {
 	}
 	shared.asked(u.Query())
 	shared.speak()
-	if fragment := u.EscapedFragment(); fragment != "" {
+	if fragment := u.EscapedFragment(); fragment != "" && !entryOf(fragment) {
 		shared.guarded(func() { shared.Follow(fragment) })()
 		u.Fragment, u.RawFragment = "", ""
 		app.Window().Get("history").Call("replaceState", nil, "", u.String())

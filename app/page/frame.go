@@ -30,7 +30,9 @@ func (l *leaf) OnNav(ctx app.Context) {
 	b := shared
 	b.ctx = ctx
 	u := *ctx.Page().URL()
-	if fragment := u.EscapedFragment(); fragment != "" {
+	fragment := u.EscapedFragment()
+	entry := entryOf(fragment)
+	if fragment != "" && !entry {
 		b.guarded(func() { b.Follow(fragment) })()
 		u.Fragment, u.RawFragment = "", ""
 		ctx.Page().ReplaceURL(&u)
@@ -40,7 +42,10 @@ func (l *leaf) OnNav(ctx app.Context) {
 		b.count("")
 		b.Reload()
 	}
-	if !b.follow(ctx) && b.visited {
+	switch {
+	case entry:
+		b.focus(fragment)
+	case !b.follow(ctx) && b.visited:
 		b.focus("main")
 	}
 	b.visited = true

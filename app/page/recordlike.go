@@ -54,6 +54,7 @@ func (v *recordView) likeForLike() app.UI {
 					v.bench.wanted("like", missing(unknown), mostWanted),
 				)
 			}),
+			app.P().Body(widget.Source(v.sourceOf("fit.alike"), v.entry("fit.alike"))),
 		)
 	})
 }
@@ -85,16 +86,32 @@ func (v *recordView) lineName(l sheet.Line) string { return v.label(v.keyOf(l.Ne
 
 func (v *recordView) difference(l sheet.Line) app.UI {
 	level := levels[l.Level]
+	reason := v.consequence(l)
+	if limit := v.alikeWithin(l); limit != "" {
+		reason += " " + limit
+	}
 	return app.Div().Class("difference").Body(
 		app.H3().Text(v.lineName(l)),
 		app.If(l.Old != l.New, func() app.UI {
 			return app.P().Class("from-to").Body(app.Span().Text(v.held(l.Old)), app.Text(" → "), app.Strong().Text(v.held(l.New)))
 		}),
-		(&widget.Verdict{Name: "like." + l.Name, Level: level, Word: v.T("level." + string(level)), Reason: v.consequence(l)}).UI(),
+		(&widget.Verdict{Name: "like." + l.Name, Level: level, Word: v.T("level." + string(level)), Reason: reason, Source: v.sourceOf(l.Method), Link: v.entry(l.Method)}).UI(),
 		app.If(l.Settled != "", func() app.UI {
 			return app.A().Class("button").Href(href("/" + string(l.Settled) + "/")).Text(v.T("tab." + string(l.Settled)))
 		}),
 	)
+}
+
+// alikeWithin says how far the two values of a difference may lie apart. Words are the
+// same or are not.
+func (v *recordView) alikeWithin(l sheet.Line) string {
+	if _, measured := l.New.(record.Measure); !measured || !l.Differs() || l.Method != "fit.alike" {
+		return ""
+	}
+	if l.Apart == 0 {
+		return v.T("like.exact")
+	}
+	return v.T("like.within", "share", v.figure(sheet.Figure{Scale: &unit.Share, Base: float64(l.Apart)}))
 }
 
 var likenessKeys = map[sheet.Likeness]string{sheet.More: "more", sheet.Less: "less", sheet.Other: "other"}

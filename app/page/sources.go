@@ -26,7 +26,7 @@ func (p *Sources) Render() app.UI {
 			app.P().Class("lead").Text(b.T("sources.lead")),
 			app.Dl().Body(app.Range(methods).Slice(func(i int) app.UI {
 				m := methods[i]
-				return app.Div().ID("m-"+m.Key).Class("method").Body(
+				return app.Div().ID(entries+m.Key).TabIndex(-1).Class("method").Body(
 					app.Dt().Body(app.Code().Text(m.Key), app.Span().Class("formula").Text(b.formula(m))),
 					app.Dd().Body(app.P().Text(b.valid(m)), app.P().Class("source").Text(b.sourceOf(m.Key))),
 				)

@@ -124,7 +124,7 @@ var levels = map[sheet.Level]widget.Level{sheet.Within: widget.Within, sheet.Unj
 // verdict words a verdict.
 func (b *bench) verdict(name string, v sheet.Verdict) *widget.Verdict {
 	level := levels[v.Level]
-	return &widget.Verdict{Name: name, Level: level, Word: b.T("level." + string(level)), Reason: b.reason(v), Source: b.sourceOf(v.Method)}
+	return &widget.Verdict{Name: name, Level: level, Word: b.T("level." + string(level)), Reason: b.reason(v), Source: b.sourceOf(v.Method), Link: b.entry(v.Method)}
 }
 
 // brief words a verdict for the plate that stays in view, where there is no room
@@ -267,6 +267,26 @@ func (b *bench) first(ps []record.Place) string {
 
 func (b *bench) formula(m source.Method) string { return b.words.Method("formula", m.Key, m.Formula) }
 func (b *bench) valid(m source.Method) string   { return b.words.Method("valid", m.Key, m.Valid) }
+
+// entries begins the fragments that lead to a method on the page of sources.
+const entries = "m-"
+
+// entry is the address of a method in the register. A frame has no way back from it.
+func (b *bench) entry(method string) string {
+	if method == "" || b.embedded {
+		return ""
+	}
+	return href("/sources/#" + entries + method)
+}
+
+// entryOf tells whether a fragment leads to a method, and carries no record.
+func entryOf(fragment string) bool {
+	key, ok := strings.CutPrefix(fragment, entries)
+	if ok {
+		_, ok = source.Lookup(key)
+	}
+	return ok
+}
 
 // sourceOf names where a method stands, and how that is known.
 func (b *bench) sourceOf(method string) string {

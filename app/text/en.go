@@ -564,6 +564,8 @@ var english = map[string]string{
 	"section.closing":             "Who, when, notes",
 	"fit.help":                    "Of the old fan measure the curb outside, of the new one its base inside. Seen from the disconnect, near is the side you stand at.",
 	"like.tally":                  "{differ} differ · {same} alike · {unknown} open",
+	"like.within":                 "Alike within {share}.",
+	"like.exact":                  "Alike within the error of the readings.",
 	"like.same":                   "Alike: {what}.",
 	"like.unknown":                "Not compared yet: {what}.",
 	"like.same-wheel":             "Another wheel: a speed match is no match for air. Set to the new fan's rated speed.",

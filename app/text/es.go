@@ -568,6 +568,8 @@ var spanish = map[string]string{
 	"section.closing":             "Quién, cuándo, notas",
 	"fit.help":                    "Del ventilador viejo mida la base de azotea por fuera; del nuevo, su base por dentro. Visto desde la desconexión, cerca es el lado donde usted está.",
 	"like.tally":                  "{differ} distintos · {same} iguales · {unknown} pendientes",
+	"like.within":                 "Iguales hasta con {share} de diferencia.",
+	"like.exact":                  "Iguales dentro del error de las lecturas.",
 	"like.same":                   "Iguales: {what}.",
 	"like.unknown":                "Sin comparar: {what}.",
 	"like.same-wheel":             "Otra rueda: igualar la velocidad no iguala el aire. Ajuste a la velocidad nominal del ventilador nuevo.",

@@ -88,6 +88,7 @@ type Verdict struct {
 	Word   string
 	Reason string
 	Source string
+	Link   string // to what the source says; none in a frame
 }
 
 // UI draws the verdict.
@@ -96,8 +97,16 @@ func (v Verdict) UI() app.UI {
 		Mark(v.Level),
 		app.Strong().Text(v.Word),
 		app.Span().Class("reason").Text(v.Reason),
-		app.If(v.Source != "", func() app.UI { return app.Small().Class("source").Text(v.Source) }),
+		app.If(v.Source != "", func() app.UI { return Source(v.Source, v.Link) }),
 	)
+}
+
+// Source names what an answer rests on, and leads to its entry.
+func Source(words, link string) app.UI {
+	if link == "" {
+		return app.Small().Class("source").Text(words)
+	}
+	return app.A().Class("source").Href(link).Text(words)
 }
 
 // Mark is the shape of a level.
@@ -118,6 +127,7 @@ type Working struct {
 	Result  string
 	Valid   string
 	Source  string
+	Link    string
 }
 
 // UI draws the working.
@@ -133,6 +143,6 @@ func (w Working) UI() app.UI {
 		})),
 		app.If(w.Result != "", func() app.UI { return app.P().Class("result").Text(w.Result) }),
 		app.If(w.Valid != "", func() app.UI { return app.P().Class("valid").Text(w.Valid) }),
-		app.If(w.Source != "", func() app.UI { return app.P().Class("source").Text(w.Source) }),
+		app.If(w.Source != "", func() app.UI { return app.P().Body(Source(w.Source, w.Link)) }),
 	)
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"roofside/calc/limit"
+	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -38,7 +39,9 @@ type Line struct {
 	Name     string // that of its places behind old. and new.
 	Old, New record.Place
 	Likeness Likeness
-	Level    Level // of what the difference means: Unjudged where it isn't known
+	Apart    unit.Ratio // how far two values may lie apart and still be the same, beside their own errors
+	Level    Level      // of what the difference means: Unjudged where it isn't known
+	Method   string     // key in the register of what the level rests on
 	Settled  Subject
 }
 
@@ -49,13 +52,14 @@ func (l Line) Differs() bool { return l.Likeness > Alike }
 // same, and what a difference means.
 type comparer struct {
 	name       string
-	apart      float64 // as a share
+	apart      unit.Ratio
 	more, less Level
 	settled    Subject
 }
 
 // What is compared, as the hand meets it: the wheel, the motor's plate, the drive,
-// the curb, the lift. How far plates of one motor lie apart is common practice.
+// the curb, the lift. How far plates of one motor lie apart, and what a difference
+// means, is common practice (fit.alike).
 var compared = [...]comparer{
 	{"wheel-diameter", 0.005, Watch, Watch, OfDrive},
 	{"motor-volts", 0.001, Watch, Watch, OfPower},
@@ -83,9 +87,8 @@ var compared = [...]comparer{
 }
 
 // voltsApart is how far the volts of two plates may lie apart before the one motor
-// can't run where the other ran: what a motor bears (NEMA MG 1, 12.44, from
-// memory).
-const voltsApart = 0.1
+// can't run where the other ran: what a motor bears of its plate's (fit.volts).
+const voltsApart = phase.PlateTolerance
 
 // LikeForLike compares the new fan with the old one, line by line. Where the wheel
 // is said not to be the same, or is and the diameters differ, the first line says
@@ -98,12 +101,12 @@ func LikeForLike(f *record.Fan) []Line {
 		l := c.line(places["old."+c.name], places["new."+c.name])
 		switch c.name {
 		case "motor-volts":
-			if l.Differs() && abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) > voltsApart+slack {
-				l.Level = Stop
+			if l.Differs() && abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) > float64(voltsApart)+slack {
+				l.Level, l.Method = Stop, "fit.volts"
 			}
 		case "discharge":
 			if f.New.Fit.Discharge.State() == record.Known && f.New.Fit.Discharge.Value() != record.Upward {
-				l.Level = Stop // whatever the old one did: grease is thrown away from the roof
+				l.Level, l.Method = Stop, "fit.discharge" // whatever the old one did: grease is thrown away from the roof
 			}
 		}
 		lines = append(lines, l)
@@ -112,7 +115,7 @@ func LikeForLike(f *record.Fan) []Line {
 }
 
 func sameWheel(f *record.Fan) Line {
-	l := Line{Name: "same-wheel", Old: &f.SameWheel, New: &f.SameWheel, Level: Unjudged, Settled: OfDrive}
+	l := Line{Name: "same-wheel", Old: &f.SameWheel, New: &f.SameWheel, Level: Unjudged, Method: "air.laws", Settled: OfDrive}
 	switch f.SameWheel.Value() {
 	case record.Yes:
 		l.Likeness, l.Level = Alike, Within
@@ -123,14 +126,14 @@ func sameWheel(f *record.Fan) Line {
 }
 
 func (c comparer) line(old, fresh record.Place) Line {
-	l := Line{Name: c.name, Old: old, New: fresh, Level: Unjudged, Settled: c.settled}
+	l := Line{Name: c.name, Old: old, New: fresh, Apart: c.apart, Level: Unjudged, Method: "fit.alike", Settled: c.settled}
 	if old.State() != record.Known || fresh.State() != record.Known {
 		return l
 	}
 	switch a := old.(type) {
 	case record.Measure:
 		b := fresh.(record.Measure)
-		apart := a.Band() + b.Band() + c.apart*max(abs(a.Base()), abs(b.Base()))
+		apart := a.Band() + b.Band() + float64(c.apart)*max(abs(a.Base()), abs(b.Base()))
 		switch d := b.Base() - a.Base(); {
 		case d > apart+slack:
 			l.Likeness = More

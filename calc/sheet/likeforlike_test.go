@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"roofside/calc/sheet"
+	"roofside/calc/source"
 )
 
 func lineOf(t *testing.T, name string, with ...string) sheet.Line {
@@ -62,10 +63,27 @@ func TestLikeForLike(t *testing.T) {
 			t.Errorf("%s %q and %q are alike one way only", c.name, c.old, c.new)
 		}
 	}
+	for name, c := range map[string]struct{ old, new, method string }{
+		"motor-amps":     {"6.6 A", "5.2 A", "fit.alike"},
+		"motor-volts":    {"208 V", "460 V", "fit.volts"},
+		"discharge":      {"up", "down", "fit.discharge"},
+		"belt-number":    {"A50", "A52", "fit.alike"},
+		"service-factor": {"", "", "fit.alike"},
+	} {
+		if l := lineOf(t, name, "old."+name, c.old, "new."+name, c.new); l.Method != c.method {
+			t.Errorf("%s of %q and %q rests on %s", name, c.old, c.new, l.Method)
+		}
+	}
+	if l := lineOf(t, "motor-volts", "old.motor-volts", "208 V", "new.motor-volts", "200 V"); l.Method != "fit.alike" || l.Apart != 0.001 {
+		t.Errorf("volts near each other rest on %s, alike within %v", l.Method, l.Apart)
+	}
 	if l := lineOf(t, "same-wheel", "same-wheel", "no"); l.Level != sheet.Watch || !l.Differs() {
 		t.Errorf("another wheel is at level %d", l.Level)
 	}
 	for _, l := range sheet.LikeForLike(made(t)) {
+		if _, ok := source.Lookup(l.Method); !ok {
+			t.Errorf("%s rests on %q, which is not registered", l.Name, l.Method)
+		}
 		if l.Likeness != sheet.NotKnown || l.Level != sheet.Unjudged {
 			t.Errorf("%s of an empty record has likeness %d at level %d", l.Name, l.Likeness, l.Level)
 		}
