@@ -37,6 +37,7 @@ var materialStates = []string{
 	demoFan + "&wire.w1.insulation=TW&hottest-air=60 C",
 	demoFan + "&raceway.conduit=EMT&wire.w2.where=box&raceway.length=!long&circuit.material=",
 	"opening.kind=knockout&opening.size=1&raceway.conduit=EMT&raceway.size=1/2&raceway.place=indoors&supply=direct",
+	"raceway.conduit=FMC&raceway.size=1/2&raceway.length=6ft",
 	"opening.kind=hub&opening.size=1/2&raceway.conduit=LFMC&raceway.size=1/2&new.model=" + strings.Repeat("W", 200),
 	"new.belts=4&new.belt-number=B&new.weight=!heavy",
 }
@@ -136,7 +137,7 @@ func TestMaterialsText(t *testing.T) {
 		}
 	}
 	drawn := html.UnescapeString(whole(t, &list{ui: func() app.UI { return b.materials(sheet.Materials(b.Fan)) }}))
-	for _, want := range []string{"NFPA 70: National Electrical Code, 342.30", "From New fan: belt number, New fan: belts side by side<"} {
+	for _, want := range []string{"NFPA 70: National Electrical Code, 342.30", "From new fan: belt number, new fan: belts side by side<"} {
 		if !strings.Contains(drawn, want) {
 			t.Errorf("no %q in\n%s", want, drawn)
 		}

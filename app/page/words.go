@@ -160,9 +160,24 @@ func (b *bench) reason(v sheet.Verdict) string {
 		s += " " + b.T("derated")
 	}
 	if len(v.Wanted) > 0 {
-		s += " " + b.T("wanted", "places", b.list(v.Wanted))
+		s += " " + b.missing(v.Wanted)
 	}
 	return s
+}
+
+// missing says what is not there yet; where everything is, that surer figures are
+// wanted. What is there is not asked for beside what isn't.
+func (b *bench) missing(wanted []record.Place) string {
+	if known(wanted) {
+		return b.T("settled", "places", b.list(wanted))
+	}
+	var open []record.Place
+	for _, p := range wanted {
+		if p.State() != record.Known {
+			open = append(open, p)
+		}
+	}
+	return b.T("wanted", "places", b.list(open))
 }
 
 // unjudged says why nothing is said: something is wrong, or missing, or the band
@@ -173,10 +188,7 @@ func (b *bench) unjudged(v sheet.Verdict) string {
 		return what + ": " + b.faulty(v.Fault)
 	}
 	if len(v.Wanted) > 0 {
-		missing = b.T("wanted", "places", b.list(v.Wanted))
-	}
-	if settle := known(v.Wanted); settle && v.Value.Scale != nil {
-		missing = b.T("settled", "places", b.list(v.Wanted))
+		missing = b.missing(v.Wanted)
 	}
 	switch own := "rule." + string(v.Rule) + ".unjudged"; {
 	case v.Rule == sheet.RuleReadings:
@@ -233,7 +245,7 @@ func (b *bench) list(ps []record.Place) string {
 }
 
 // named names a place within a sentence.
-func (b *bench) named(p record.Place) string { return question(b.full(b.keyOf(p))) }
+func (b *bench) named(p record.Place) string { return lowerFirst(question(b.full(b.keyOf(p)))) }
 
 // question takes the mark off a label that asks.
 func question(label string) string { return strings.Trim(label, "?¿") }
@@ -262,7 +274,7 @@ func (b *bench) first(ps []record.Place) string {
 	if len(ps) == 0 {
 		return ""
 	}
-	return question(b.label(b.keyOf(ps[0]))) + b.others(len(ps)-1)
+	return lowerFirst(question(b.label(b.keyOf(ps[0])))) + b.others(len(ps)-1)
 }
 
 func (b *bench) formula(m source.Method) string { return b.words.Method("formula", m.Key, m.Formula) }

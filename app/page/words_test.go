@@ -11,6 +11,7 @@ import (
 
 	"roofside/app/store"
 	"roofside/app/text"
+	"roofside/calc/record"
 	"roofside/calc/source"
 )
 
@@ -216,5 +217,31 @@ func TestAnAddressChoosesWordsUnitsAndLooks(t *testing.T) {
 		if got := [3]string{b.Settings.Language, systemName(b.Settings.Units), b.Settings.Look}; got != want {
 			t.Errorf("?%s gives %v, not %v", query, got, want)
 		}
+	}
+}
+
+// In mid-sentence a place's name begins small, and what stands is not asked for.
+func TestWhatIsMissingIsSaidInASentence(t *testing.T) {
+	before := shared
+	t.Cleanup(func() { shared = before })
+	shared = newBench(store.Memory(), "en-US")
+	shared.Follow("old.count-motor-turns=47turns")
+	b := shared
+	b.place("name") // the places are known by their keys
+	count, groove, tach := record.Place(&b.Fan.Old.CountMotor), record.Place(&b.Fan.New.Groove), record.Place(&b.Fan.Old.Reading.MotorTach)
+	for _, c := range []struct {
+		wanted []record.Place
+		says   string
+	}{
+		{[]record.Place{groove}, "Needs new fan: groove."},
+		{[]record.Place{count, tach}, "Needs old fan: motor speed, tachometer."},
+		{[]record.Place{count}, "Surer figures would settle it: old fan: motor turns counted."},
+	} {
+		if got := b.missing(c.wanted); got != c.says {
+			t.Errorf("it says %q, want %q", got, c.says)
+		}
+	}
+	if got := b.first([]record.Place{groove, tach}); got != "groove and 1 more" {
+		t.Errorf("the first is named %q", got)
 	}
 }

@@ -147,6 +147,9 @@ func TargetVerdict(f *record.Fan) Verdict {
 			}
 		}
 	}
+	if v.Level == Watch { // two lie apart for sure: no surer value of a third takes that back
+		v.Wanted = nil
+	}
 	return v
 }
 

@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"strings"
 	"testing"
 
 	"roofside/calc/record"
@@ -69,6 +70,21 @@ func TestTargetCanBeChosen(t *testing.T) {
 	// A choice stands when its value is taken away: nothing takes its place unsaid.
 	set(t, f, "old.count-fan-turns", "")
 	wants(t, f, "chosen, and wanting", sheet.TargetSpeed(f), "old.count-fan-turns")
+}
+
+// Where two origins lie apart for sure, nothing is asked for, least of all a count that
+// stands; where a count's own error leaves it open, it is named as what a surer figure
+// would settle.
+func TestWhatLiesApartAsksForNothing(t *testing.T) {
+	const count = "&motor-speed=1725rpm&motor-tachometer=1725rpm;within 0rpm&count-fan-turns=20&count-motor-turns=48.25"
+	v := sheet.TargetVerdict(fan(t, "target.speed=712rpm&target.tag-speed=800rpm"+strings.Replace(count, "48.25", "47", 1)))
+	if v.Level != sheet.Watch || len(v.Wanted) > 0 {
+		t.Errorf("level %d wants %d", v.Level, len(v.Wanted))
+	}
+	f := fan(t, "target.speed=712rpm"+strings.Replace(count, "48.25", "47", 1))
+	if v := sheet.TargetVerdict(f); v.Level != sheet.Unjudged || len(v.Wanted) != 1 || f.KeyOf(v.Wanted[0]) != "old.count-motor-turns" {
+		t.Errorf("level %d wants %d", v.Level, len(v.Wanted))
+	}
 }
 
 func TestOriginsThatDisagree(t *testing.T) {
