@@ -72,7 +72,9 @@ func TestPowerPlate(t *testing.T) {
 		{"half the plate's volts", powerStates[3], "Stop: plate volts.", nil},
 		{"no triangle", "supply=three-phase&trial.t1.volts-12=480V&trial.t1.volts-23=200V&trial.t1.volts-31=200V", "Next: settle reading 1: volts, 1–2.", nil},
 		{"turns that are none", powerDemo + evenAmps + proven + "&trial.t1.clamp-turns=1.5turns", "Next: settle reading 1: turns through the clamp.", nil},
-		{"three legs of nothing", powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "Next: settle reading 1: amps, leg 1.", nil},
+		{"three legs of nothing", powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "Stop: no leg carries anything.", []string{"Next:", " %."}},
+		{"two legs of nothing", powerDemo + proven + "&trial.t1.amps-1=5A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "Stop: legs 2 and 3 carry nothing.", []string{"Next:", " %."}},
+		{"the outer legs of nothing", powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=5A&trial.t1.amps-3=0A", "Stop: legs 1 and 3 carry nothing.", nil},
 		{"three pairs of nothing", "supply=three-phase&trial.t1.volts-12=0V&trial.t1.volts-23=0V&trial.t1.volts-31=0V", "Next: settle reading 1: volts, 1–2.", nil},
 		{"one pair of nothing", "supply=three-phase&trial.t1.volts-12=0V&trial.t1.volts-23=208V&trial.t1.volts-31=208V", "Stop: voltage unbalance.", nil},
 		{"one leg of three missing", powerDemo + proven + "&trial.t1.amps-1=5A&trial.t1.amps-3=5A", "Next: read amps on all three legs", []string{"button name=\"roll next\""}},
@@ -141,7 +143,9 @@ func TestPowerNamesItsLimits(t *testing.T) {
 		"dial under the amps":   {powerDemo + evenAmps + "&new.overload-dial=5A", "5.00 A is under the 5.70 A that a leg draws"},
 		"power that can't be":   {powerDemo + evenAmps + "&new.power-factor=0.5&new.efficiency=84%25", "by the plate at most 84.0 %: amps, power factor or plate is wrong."},
 		"real power in kW":      {powerStates[0], "kW"},
-		"three legs of nothing": {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "All three read zero: it is off, or the meter reads nothing. That proves nothing dead."},
+		"three legs of nothing": {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "The motor does not run, or the clamp read nothing: one conductor in the jaws, not the whole cable. Don't take it for dead;"},
+		"two legs of nothing":   {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=5A&trial.t1.amps-3=0A", "No motor runs on one leg: what leg 2 carries goes to ground, or was read wrong."},
+		"one leg of nothing":    {powerDemo + proven + "&trial.t1.amps-1=5A&trial.t1.amps-2=0A&trial.t1.amps-3=5A", "Leg 2 carries next to nothing: look no further at percentages."},
 		"failing leg, its part": {powerDemo + "&trial.t1.amps-1=0.8A&trial.t1.amps-2=5A&trial.t1.amps-3=5A", "One leg carries 16.0 % of what the others do; under 25.0 % no light load explains it."},
 	} {
 		if html := powerOf(t, c.state); !strings.Contains(html, strings.ReplaceAll(c.says, "'", "&#39;")) {

@@ -4,6 +4,7 @@ import (
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
+	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
@@ -146,7 +147,18 @@ func (v *powerView) volts(a sheet.Answer[unit.Voltage]) string {
 
 // lost says which phase is lost, and where.
 func (v *powerView) lost() string {
-	return v.T("power.lost."+string(v.p.Lost.Loss), "leg", v.whole(int(v.p.Lost.Leg)))
+	return v.T("power.lost."+string(v.p.Lost.Loss), v.deadLegs()...)
+}
+
+// deadLegs fills in the legs of a sentence on a lost phase: the one that tells it, and
+// the two that carry nothing.
+func (v *powerView) deadLegs() []string {
+	l := &v.p.Lost
+	legs := []string{"leg", v.whole(int(l.Leg))}
+	if dead := l.Dead(); l.Loss == phase.LossPair {
+		legs = append(legs, "one", v.whole(int(dead[0])), "other", v.whole(int(dead[1])))
+	}
+	return legs
 }
 
 // whole writes a whole number.
@@ -160,7 +172,7 @@ func (v *powerView) below() app.UI {
 	switch p.Next {
 	case sheet.StepLost:
 		body = append(body, v.verdict("lost", p.OfLost).UI())
-		body = append(body, app.P().Class("follow").Text(v.T("power.lost."+string(p.Lost.Loss)+".do", "leg", v.whole(int(p.Lost.Leg)))))
+		body = append(body, app.P().Class("follow").Text(v.T("power.lost."+string(p.Lost.Loss)+".do", v.deadLegs()...)))
 	case sheet.StepExchange:
 		say("swap." + string(sheet.Reversal(v.Fan)))
 	case sheet.StepRotation:

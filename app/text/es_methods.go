@@ -133,7 +133,7 @@ var spanishMethods = map[string]string{
 	"valid.phase.triangle":           "Voltajes entre líneas; corrientes de línea sin neutro.",
 	"valid.phase.clamp":              "Un conductor, n vueltas por la pinza.",
 	"valid.phase.unbalance.idle":     "Con menos de media carga, uV de 1 % por lo menos; 3 % si no se leyó. Corriente de arranque de 6 a 7 veces la de placa, con una corriente en vacío de 0.3 de ella.",
-	"valid.phase.lost":               "Con menos de 0.1 la línea está abierta, con menos de 0.25 casi, con cualquier carga. Lo último: una fase perdida antes de un transformador estrella-delta o delta-estrella, a 15 %.",
+	"valid.phase.lost":               "Con menos de 0.1 la línea está abierta, con menos de 0.25 casi, con cualquier carga; dos con menos de 0.1 de la tercera: lo que esa lleva se va a tierra, o se leyó mal. Lo último: una fase perdida antes de un transformador estrella-delta o delta-estrella, a 15 %.",
 	"valid.phase.lost.amps":          "Misma potencia en el eje, mismo factor de potencia y eficiencia; los motores reales toman hasta 2 I (de memoria).",
 	"valid.phase.headroom":           "Carga como parte de la potencia de placa; la reducción con su dispersión.",
 	"valid.phase.heating":            "Hasta 5 % de desbalance de voltaje.",

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/cmplx"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"roofside/calc/internal/check"
@@ -287,6 +288,11 @@ func TestLostPhase(t *testing.T) {
 		{"half more", legs{6, 4, 4}, phase.LossNone, 0},
 		{"edge of the pattern", legs{6.85, 4, 4}, phase.LossUnjudged, 1},
 		{"balanced", legs{8, 8, 8}, phase.LossNone, 0},
+		{"two of nothing", legs{5, 0, 0}, phase.LossPair, 1},
+		{"two of next to nothing", legs{17.3, 0.5, 0.9}, phase.LossPair, 1},
+		{"one of nothing, one of a seventh", legs{17.3, 2.5, 0}, phase.LossOpen, 3},
+		{"two of nothing at a clamp's floor", legs{0.4, 0, 0}, phase.LossUnjudged, 2},
+		{"three of nothing", legs{0, 0, 0}, phase.LossAll, 0},
 	} {
 		for turn := range 3 {
 			x := legs{test.x[turn], test.x[(turn+1)%3], test.x[(turn+2)%3]}
@@ -295,6 +301,9 @@ func TestLostPhase(t *testing.T) {
 				leg = phase.Leg((int(leg)-1-turn+3)%3 + 1)
 			}
 			l := check.Value[phase.Lost](t)(phase.LostPhase(x[0], x[1], x[2], phase.UsualClamp))
+			if test.x == (legs{0.4, 0, 0}) {
+				leg = l.Leg // either of the two
+			}
 			if l.Loss != test.want || l.Leg != leg {
 				t.Errorf("%s, turned %d: %+v, want %s on %d", test.name, turn, l, test.want, leg)
 			}
@@ -311,6 +320,15 @@ func TestLostPhase(t *testing.T) {
 	} {
 		if got := check.Value[phase.Lost](t)(phase.LostPhase(test.a, test.b, test.c, phase.Meter[unit.Current]{})); got.Loss != test.want {
 			t.Errorf("%v %v %v: %+v, want %s", test.a, test.b, test.c, got, test.want)
+		}
+	}
+	for _, test := range []struct {
+		x    legs
+		want []phase.Leg
+	}{{legs{0, 5, 5}, []phase.Leg{1}}, {legs{0, 5, 0}, []phase.Leg{1, 3}}, {legs{5, 0, 0}, []phase.Leg{2, 3}}, {legs{0, 0, 0}, []phase.Leg{1, 2, 3}}, {legs{5, 5, 5}, nil}, {legs{4, 8, 4}, nil}} {
+		l := check.Value[phase.Lost](t)(phase.LostPhase(test.x[0], test.x[1], test.x[2], phase.UsualClamp))
+		if got := l.Dead(); !slices.Equal(got, test.want) || l.Sure() != (test.x != legs{5, 5, 5}) {
+			t.Errorf("%v: dead are %v, want %v", test.x, got, test.want)
 		}
 	}
 	l := check.Value[phase.Lost](t)(phase.LostPhase(8, 4, 4, phase.UsualClamp))

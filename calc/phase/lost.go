@@ -15,6 +15,8 @@ const (
 	LossNone     Loss = "none"
 	LossOpen     Loss = "open"                 // one leg carries next to nothing
 	LossNearly   Loss = "nearly-open"          // one carries so little that no light load explains it
+	LossPair     Loss = "pair-open"            // two legs carry next to nothing: a motor can't run on the third
+	LossAll      Loss = "all-open"             // none carries anything
 	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
 	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
 )
@@ -38,8 +40,8 @@ const (
 	aheadNear  = 0.15
 )
 
-// A Lost is a lost phase: its pattern, the leg that tells it (the dead one, or the
-// one that carries double), and that leg over the mean of the other two.
+// A Lost is a lost phase: its pattern, the leg that tells it (the dead one, the one
+// that carries double, or of two dead ones the one that lives), and that leg over the mean of the other two.
 type Lost struct {
 	Loss Loss
 	Leg  Leg
@@ -47,15 +49,33 @@ type Lost struct {
 }
 
 // Sure tells whether a phase is lost or failing, beyond the meter's error.
-func (l Lost) Sure() bool { return l.Loss == LossOpen || l.Loss == LossNearly || l.Loss == LossAhead }
+func (l Lost) Sure() bool { return l.Loss != LossNone && l.Loss != LossUnjudged }
+
+// Dead returns the legs that carry next to nothing, as far as that is sure.
+func (l Lost) Dead() []Leg {
+	switch l.Loss {
+	case LossOpen:
+		return []Leg{l.Leg}
+	case LossPair:
+		j, k := others(int(l.Leg) - 1)
+		return []Leg{Leg(min(j, k) + 1), Leg(max(j, k) + 1)}
+	case LossAll:
+		return []Leg{1, 2, 3}
+	}
+	return nil
+}
 
 // LostPhase looks for a lost or failing phase in three line currents of a motor,
-// which is to be said before any unbalance. Volts at an open terminal may look near
+// which is to be said before any unbalance. Three readings of zero are no average to
+// hold anything against, and yet an answer: no leg carries anything. Volts at an open terminal may look near
 // right, as the motor itself makes them; so amps are asked. Errors: as
 // [UnbalanceRange].
 //
 // Method: phase.lost.
 func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
+	if err := meter.check(); a == 0 && b == 0 && c == 0 && err == nil {
+		return Lost{Loss: LossAll}, nil
+	}
 	t, err := bound(a, b, c, meter)
 	if err != nil {
 		return Lost{}, err
@@ -68,6 +88,10 @@ func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
 		if x > t.value[high] {
 			high = i
 		}
+	}
+	if j, k := others(high); max(t.high[j], t.high[k]) < float64(OpenLeg)*t.low[high] {
+		over, _, _ := t.over(high)
+		return Lost{LossPair, Leg(high + 1), over}, nil
 	}
 	if over, least, most := t.over(low); over < NearlyOpenLeg || least < NearlyOpenLeg {
 		l := Lost{LossOpen, Leg(low + 1), over}

@@ -44,6 +44,10 @@ func LostVerdict(r *record.Reading) Verdict {
 	switch l := LostPhase(r); l.Loss {
 	case phase.LossOpen, phase.LossAhead:
 		v.Level = Stop
+	case phase.LossPair:
+		v.Level, v.Rule = Stop, RulePairOpen
+	case phase.LossAll:
+		v.Level, v.Rule = Stop, RuleNoAmps
 	case phase.LossNearly:
 		v.Level, v.Rule = Stop, RuleNearlyOpen
 		v.Value, v.Limit = Figure{&unit.Share, float64(l.Over)}, Figure{&unit.Share, float64(phase.NearlyOpenLeg)}
@@ -69,9 +73,18 @@ func LostPhase(r *record.Reading) phase.Lost {
 	}
 	lost, err := phase.LostPhase(amps[0], amps[1], amps[2], clampOf(r))
 	if err != nil {
-		return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as three of zero, are no proof of three phases
+		return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as one below zero, are no proof of three phases
 	}
 	return lost
+}
+
+// lostPhase tells whether a verdict is the stop that of a phase that is lost, or of legs that carry nothing.
+func (v Verdict) lostPhase() bool {
+	switch v.Rule {
+	case RuleLostPhase, RuleNearlyOpen, RulePairOpen, RuleNoAmps:
+		return v.Level == Stop
+	}
+	return false
 }
 
 // errLost is the fault of legs that tell a lost phase: they tell no load.

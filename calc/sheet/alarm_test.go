@@ -30,7 +30,8 @@ func TestAlarms(t *testing.T) {
 		level sheet.Level
 	}{
 		{"a dead leg", legs("0", "7.4", "7.3"), sheet.RuleLostPhase, sheet.Stop},
-		{"three dead legs prove nothing", legs("0", "0", "0"), sheet.RuleLostPhase, sheet.Unjudged},
+		{"two dead legs", legs("5", "0", "0"), sheet.RulePairOpen, sheet.Stop},
+		{"three dead legs", legs("0", "0", "0"), sheet.RuleNoAmps, sheet.Stop},
 		{"1 : 1 : 2", legs("4", "4", "8.1"), sheet.RuleLostPhase, sheet.Stop},
 		{"one leg above the service factor", legs("5", "5", "9"), sheet.RuleServiceAmps, sheet.Stop},
 		{"one leg above the plate", legs("6", "6", "7.1"), sheet.RulePlateAmps, sheet.Watch},

@@ -52,7 +52,7 @@ const (
 // what keeps it from being known.
 func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	for _, v := range Alarms(f) {
-		if (v.Rule == RuleLostPhase || v.Rule == RuleNearlyOpen) && v.Level == Stop || v.Rule == RuleHarmonic {
+		if v.lostPhase() || v.Rule == RuleHarmonic {
 			return Move{Do: DoHold}, nil
 		}
 	}

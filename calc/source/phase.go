@@ -69,7 +69,7 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.lost",
 		Formula: "I₁ < 0.1, 0.25 · (I₂ + I₃) / 2;  1 : 1 : 2",
-		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load. The last: a phase lost ahead of a wye-delta or delta-wye transformer, within 15 %.",
+		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load; two under 0.1 of the third: what it carries goes to ground, or was read wrong. The last: a phase lost ahead of a wye-delta or delta-wye transformer, within 15 %.",
 		Known:   CommonPractice,
 	},
 	{

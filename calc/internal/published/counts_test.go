@@ -18,8 +18,8 @@ var formulas = []string{"drive", "belt", "airflow", "phase", "raceway"}
 // withoutCase are the exported functions that no case calls, with the reason.
 var withoutCase = map[string]string{
 	"drive.Grooves":   list,
-	"phase.Lost.Sure": word,
-	"belt.Judge":      word, "belt.JudgeAlignment": word, "belt.SectionInGroove": word,
+	"phase.Lost.Dead": list, "phase.Lost.Sure": word,
+	"belt.Judge": word, "belt.JudgeAlignment": word, "belt.SectionInGroove": word,
 	"phase.Checks":     list,
 	"phase.BeforeRoll": word, "phase.CheckUse": word, "phase.ConnectionHint": word, "phase.ReversedBy": word,
 	"raceway.Boxes": list, "raceway.Columns": list, "raceway.Conduits": list, "raceway.Devices": list, "raceway.Editions": list,
