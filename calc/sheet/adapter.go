@@ -75,15 +75,8 @@ func ToGround(f *record.Fan) raceway.ToGround {
 // types are known, and the joint's bonding over 250 V to ground.
 func JointVerdicts(f *record.Fan, joined Finding[raceway.Adapter]) []Verdict {
 	var all []Verdict
-	conduits := []*record.Choice[record.Conduit]{&f.Raceway.Conduit}
-	if f.Opening.Kind.Value() == record.OpeningConduit {
-		conduits = append(conduits, &f.Opening.Conduit)
-	}
-	for _, c := range conduits {
-		if allowed, err := raceway.Allowed(raceway.Conduit(c.Value()), site(f)); err == nil && !allowed {
-			all = append(all, Verdict{Level: Stop, Rule: RuleConduitWet, Method: "raceway.place"})
-			break
-		}
+	if dryOnly(f, &f.Raceway.Conduit) || f.Opening.Kind.Value() == record.OpeningConduit && dryOnly(f, &f.Opening.Conduit) {
+		all = append(all, Verdict{Level: Stop, Rule: RuleConduitWet, Method: "raceway.place"})
 	}
 	if slices.Contains(joined.Value.Conditions, raceway.BondOver250) {
 		v := Verdict{Level: Watch, Rule: RuleBond, Method: "raceway.adapter"}
@@ -93,6 +86,12 @@ func JointVerdicts(f *record.Fan, joined Finding[raceway.Adapter]) []Verdict {
 		all = append(all, v)
 	}
 	return all
+}
+
+// dryOnly tells whether a conduit must not run where it is said to.
+func dryOnly(f *record.Fan, conduit *record.Choice[record.Conduit]) bool {
+	allowed, err := raceway.Allowed(raceway.Conduit(conduit.Value()), site(f))
+	return err == nil && !allowed
 }
 
 // HangingFree answers with how long a flexible conduit may hang free where it

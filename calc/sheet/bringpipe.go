@@ -7,10 +7,20 @@ import (
 )
 
 // pipe is what joins the opening and the conduit, the conduit itself where new one is
-// laid, its couplings and straps. A conduit too small for its conductors changes all
-// of them, so that nothing else is said until the record has another size.
+// laid, its couplings and straps. A conduit too small for its conductors, or of a kind
+// that must stay dry, changes all of them, so that nothing else is said until the record
+// has another.
 func (l *bringing) pipe() {
 	r := &l.f.Raceway
+	switch {
+	case dryOnly(l.f, &r.Conduit):
+		l.liquidtight(&r.Conduit, &r.Size)
+		return
+	case l.f.Opening.Kind.Value() == record.OpeningConduit && dryOnly(l.f, &l.f.Opening.Conduit):
+		l.liquidtight(&l.f.Opening.Conduit, &l.f.Opening.Size)
+		l.conduit()
+		return
+	}
 	if v := FillVerdict(l.f); v.Level == Stop {
 		m := Material{Spec: Spec{Thing: TheConduit, Conduit: raceway.Conduit(r.Conduit.Value())}, Plan: Bring}
 		if smallest := SmallestRaceway(l.f); smallest.Known() {
@@ -29,6 +39,42 @@ func (l *bringing) pipe() {
 	}
 	l.joint()
 	l.conduit()
+}
+
+// liquidtight is what goes in the place of a flexible conduit that must stay dry: of
+// its size, unless the conductors fill that beyond what they may.
+func (l *bringing) liquidtight(conduit *record.Choice[record.Conduit], size *record.Choice[record.TradeSize]) {
+	const instead = raceway.LFMC
+	from := []record.Place{conduit, size, &l.f.Raceway.Site}
+	m := Material{Spec: Spec{Thing: TheConduit, Conduit: instead}, Plan: Bring}
+	m.lacks([]record.Place{conduit}, nil)
+	if r := &l.f.Raceway; conduit == &r.Conduit {
+		m.Size = l.sizeIn(instead)
+		m.Amount = told(&m, Read("L", FromPlace, &r.Length))
+	} else {
+		m.Size = raceway.TradeSize(size.Value())
+	}
+	if m.Size == "" {
+		m.lacks([]record.Place{size}, nil)
+	}
+	m.why("conduit-wet", "raceway.place", from...)
+	l.put(m)
+	others := Material{Spec: Spec{Thing: Fittings}, Plan: Unsure, Wanted: []record.Place{conduit}}
+	others.why("conduit-wet", "raceway.place")
+	l.put(others)
+}
+
+// sizeIn returns the trade size of another conduit for the record's conductors: the
+// one that is entered, or a larger one that takes them; "" where that isn't known.
+func (l *bringing) sizeIn(conduit raceway.Conduit) raceway.TradeSize {
+	other := *l.f
+	if other.Raceway.Conduit.Set(string(conduit)) != nil {
+		return ""
+	}
+	if FillVerdict(&other).Level == Stop {
+		return SmallestRaceway(&other).Value.Size
+	}
+	return raceway.TradeSize(other.Raceway.Size.Value())
 }
 
 // joint is the parts between the opening and the conduit, as [Adapter] has them, and

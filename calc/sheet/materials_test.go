@@ -376,3 +376,18 @@ func wellListed(t *testing.T, list []sheet.Material) {
 		t.Error("the sum of one list differs from it")
 	}
 }
+
+// Flexible metal conduit is listed for no roof (348.12): liquidtight goes there, of the
+// same size or of the one that takes the conductors, and its fittings with it. Indoors it
+// stays. Ten of 12 THWN-2 at 0.0133 in2 are more than 40 % of the 0.314 in2 of 1/2, and not of the
+// 0.541 in2 of 3/4 (Chapter 9, Tables 4 and 5).
+func TestNoDryConduitIsListedOutdoors(t *testing.T) {
+	const dry = "&raceway.conduit=FMC&raceway.length=6 ft"
+	has(t, "FMC outdoors", demoRoof(t, dry), "bring 6 ft conduit 1/2 LFMC | conduit-wet | raceway.conduit", "unsure fittings | conduit-wet | raceway.conduit", "no FMC", "no connector", "no strap")
+	has(t, "FMC, place not said", demoRoof(t, dry+"&raceway.place="), "bring 6 ft conduit 1/2 LFMC | conduit-wet | raceway.conduit", "no FMC")
+	has(t, "FMC, length not said", demoRoof(t, "&raceway.conduit=FMC"), "bring conduit 1/2 LFMC | conduit-wet | raceway.conduit raceway.length", "no FMC")
+	has(t, "FMC too small for its wire", demoRoof(t, dry+"&wire.w1.count=9"), "bring 6 ft conduit 3/4 LFMC | conduit-wet | raceway.conduit", "no FMC")
+	has(t, "FMC indoors", demoRoof(t, dry+"&raceway.place=indoors"), "bring 6 ft conduit 1/2 FMC | conduit-new", "no LFMC", "no conduit-wet")
+	has(t, "FMC at the opening", demoRoof(t, "&opening.kind=conduit&opening.conduit=FMC&opening.size=3/4&raceway.length=6 ft"),
+		"bring conduit 3/4 LFMC | conduit-wet | opening.conduit", "unsure fittings | conduit-wet | opening.conduit", "bring 6 ft conduit 1/2 LFMC | conduit-new", "no FMC")
+}
