@@ -67,11 +67,7 @@ func newBeltView(b *bench) *beltView {
 	v.set = sheet.TensionAt(f, v.t.Basis, sheet.RunAt(f, turns, nil), sheet.SetSpeed(f, v.t, turns), b.RuleMark())
 	v.fits = sheet.Fits(f, v.set.Run)
 	v.bars = sheet.BeltBars(f, v.move, v.set.Run, v.fits)
-	if t := lastTrial(f); t != nil && sheet.HasTension(t) && !v.moving() {
-		v.last = t
-		v.read = v.tensionOf(v.last)
-		v.taut = v.read.Taut(v.last)
-	}
+	v.last, v.read, v.taut = sheet.TensionNow(f, v.t, v.move, b.RuleMark())
 	return v
 }
 

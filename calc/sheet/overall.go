@@ -1,10 +1,13 @@
 package sheet
 
-import "roofside/calc/record"
+import (
+	"roofside/calc/record"
+	"roofside/calc/unit"
+)
 
 // Overall judges a fan by all that can be held against it so far: the new drive as
-// far as the next move has come, what stands against running its belt, the reading
-// that its motor is proven by, conduit and conductors once there are any, and a base
+// far as the next move has come, what stands against running its belt, its tension once
+// it was read, the reading that its motor is proven by, conduit and conductors once there are any, and a base
 // that does not go well over the curb. judged is false where there is nothing yet. A
 // part of the job that has not been begun is not held against a fan: [Handover] lists
 // what is open.
@@ -17,6 +20,10 @@ func Overall(f *record.Fan) (worst Verdict, judged bool) {
 	return Worst(all), len(all) > 0
 }
 
+// anyMark is the mark of the rule that a tension is judged by where no force is shown:
+// force and edges go with it alike.
+const anyMark = unit.Inch / 16
+
 // Running returns what can be held against the fan where it stands, with the table and
 // the proof that were made of it. No place that is silent, see [record.Silent], has a
 // part in it.
@@ -28,6 +35,9 @@ func Running(f *record.Fan, t Table, p Proof) (all []Verdict) {
 		}
 		run := RunAt(f, SetTurns(f, t, m), nil)
 		all = append(all, BeltBars(f, m, run, Fits(f, run))...)
+		if last, _, taut := TensionNow(f, t, m, anyMark); last != nil {
+			all = append(all, taut.Verdict)
+		}
 	}
 	if p.Taken {
 		all = append(all, p.Worst)

@@ -8,6 +8,7 @@ import (
 
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 // Each part of the job decides by itself what is said of the whole fan. What a part
@@ -39,6 +40,76 @@ func TestOverallIsTheWorstOfAll(t *testing.T) {
 		if judged != c.judged || v.Level != c.level || v.Rule != c.rule {
 			t.Errorf("%s: judged %v, level %d by %s; want %v, %d by %s", c.name, judged, v.Level, v.Rule, c.judged, c.level, c.rule)
 		}
+	}
+}
+
+// A belt's tension is held against a fan once it was read, and while no move of the
+// sheave undoes it.
+func TestOverallHasTheTension(t *testing.T) {
+	judged := func(f *record.Fan) (levels map[sheet.Rule]sheet.Level) {
+		levels = map[sheet.Rule]sheet.Level{}
+		for _, v := range sheet.Running(f, sheet.TableToSet(f), sheet.Prove(f)) {
+			if levels[v.Rule] <= v.Level {
+				levels[v.Rule] = v.Level
+			}
+		}
+		return levels
+	}
+	with := func(texts ...string) *record.Fan {
+		f := demo(t)
+		set(t, f, join(left, []string{"new.belts", "1", "trial.t1.turns", "3 turns"}, texts)...)
+		return f
+	}
+	for _, c := range []struct {
+		name  string
+		texts []string
+		rule  sheet.Rule
+		level sheet.Level
+	}{
+		{"loose", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.RuleLoose, sheet.Watch},
+		{"tight", []string{"trial.t1.belt-frequency", "90 Hz"}, sheet.RuleTight, sheet.Watch},
+		{"its age not said", []string{"trial.t1.belt-age", ""}, sheet.RuleTension, sheet.Unjudged},
+		{"readings apart", []string{"trial.t1.belt-frequency", "90 Hz", "trial.t1.belt-force", "1 lbf", "trial.t1.belt-deflection", "1/4 in"}, sheet.RuleReadings, sheet.Unjudged},
+	} {
+		f := with(c.texts...)
+		level, ok := judged(f)[c.rule]
+		if !ok || level != c.level {
+			t.Errorf("%s: level %d of %s in %v", c.name, level, c.rule, judged(f))
+		}
+		if worst, _ := sheet.Overall(f); worst.Level < c.level {
+			t.Errorf("%s: the fan stands at %d", c.name, worst.Level)
+		}
+	}
+	for name, f := range map[string]*record.Fan{
+		"not read":          with("trial.t1.belt-frequency", "", "trial.t1.belt-age", ""),
+		"the sheave moves":  with("trial.t1.turns", "5 turns", "trial.t1.belt-frequency", "10 Hz", "trial.t1.speed", "645 rpm"),
+		"driven by no belt": with("supply", "direct", "trial.t1.belt-frequency", "10 Hz"),
+	} {
+		for rule := range judged(f) {
+			if rule == sheet.RuleLoose || rule == sheet.RuleTight || rule == sheet.RuleTension {
+				t.Errorf("%s: judged by %s", name, rule)
+			}
+		}
+	}
+}
+
+// A tension stands the same by whole marks of any rule.
+func TestTensionIsJudgedAlikeByAnyMark(t *testing.T) {
+	levels := map[sheet.Level]bool{}
+	for hz := 10; hz < 90; hz++ {
+		f := demo(t)
+		set(t, f, join(left, []string{"new.belts", "1", "new.belt-mass", "0.07 lb/ft", "trial.t1.turns", "3 turns", "trial.t1.belt-frequency", fmt.Sprint(hz, " Hz")})...)
+		table := sheet.TableToSet(f)
+		m, _ := sheet.NextMove(f, table)
+		_, _, inch := sheet.TensionNow(f, table, m, unit.Inch/16)
+		_, _, milli := sheet.TensionNow(f, table, m, unit.Millimeter)
+		levels[inch.Verdict.Level] = true
+		if inch.Verdict.Level != milli.Verdict.Level || inch.Verdict.Rule != milli.Verdict.Rule {
+			t.Errorf("%d Hz: %d by %s, and %d by %s", hz, inch.Verdict.Level, inch.Verdict.Rule, milli.Verdict.Level, milli.Verdict.Rule)
+		}
+	}
+	if len(levels) < 3 {
+		t.Errorf("only the levels %v were reached", levels)
 	}
 }
 
@@ -115,7 +186,7 @@ func TestTheShortTableJudgesAsTheWholeOne(t *testing.T) {
 // What is silent moves nothing that runs: neither the table nor the proof nor what is
 // held against them.
 func TestSilentPlacesMoveNothing(t *testing.T) {
-	base := map[string]string{}
+	base := map[string]string{"new.belts": "1", "trial.t1.turns": "3 turns"}
 	for i := 0; i < len(left); i += 2 {
 		base[left[i]] = left[i+1]
 	}
@@ -133,6 +204,9 @@ func TestSilentPlacesMoveNothing(t *testing.T) {
 	plain := demo(t)
 	plain.Apply(base)
 	want, moved := say(plain), 0
+	if !strings.Contains(want, " belt-") {
+		t.Errorf("the belt's tension is not among what is judged:\n%s", want)
+	}
 	for key := range plain.Places() {
 		if !record.Silent(key) {
 			continue

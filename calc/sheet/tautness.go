@@ -150,6 +150,18 @@ func (t *Tension) Taut(trial *record.Trial) Tautness {
 	return said
 }
 
+// TensionNow answers with what the latest reading at the belt says, pressed in by whole
+// marks of a rule, and the trial it was read at; nil where none stands, or where m moves
+// the sheave first, which undoes it.
+func TensionNow(f *record.Fan, t Table, m Move, mark unit.Length) (*record.Trial, *Tension, Tautness) {
+	last := lastTrial(f)
+	if last == nil || !HasTension(last) || m.Do == DoOpen || m.Do == DoClose {
+		return nil, nil, Tautness{}
+	}
+	read := TensionAt(f, t.Basis, RunAt(f, TrialTurns(last), &last.Reading), SpeedOf(f, t, last), mark)
+	return last, read, read.Taut(last)
+}
+
 // contradicts tells whether two readings can't both be right: they say different things
 // surely, or say one nothing surely, and their bands don't meet.
 func (x Tautness) contradicts(y Tautness) bool {
