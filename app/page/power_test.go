@@ -85,6 +85,9 @@ func TestPowerPlate(t *testing.T) {
 		{"drive, in order", "supply=drive&new.motor-volts=480V&new.motor-amps=4A&new.rotation=marked&trial.t1.volts-12=480V&trial.t1.volts-23=479V&trial.t1.volts-31=478V&trial.t1.amps-1=3A&trial.t1.amps-2=3A&trial.t1.amps-3=3.1A", "Within: 479.0 V, 3.03 A.", nil},
 		{"a plate of 60 Hz on 50", powerDemo + evenAmps + proven + "&new.motor-frequency=60Hz&trial.t1.frequency=50Hz", "Stop: frequency.", nil},
 		{"a plate of 50 Hz on 60", powerDemo + evenAmps + proven + "&new.motor-frequency=50Hz&trial.t1.frequency=60Hz", "Watch: frequency.", nil},
+		{"three phases from one", "supply=single-phase&new.phases=3", "Stop: plate&#39;s phases.", []string{"Next:"}},
+		{"one phase from a drive", "supply=drive&new.phases=1", "Stop: plate&#39;s phases.", []string{"Next:"}},
+		{"one phase on three", "supply=three-phase&new.phases=1", "Next: start a reading", nil},
 		{"as found", "supply=three-phase&old.amps-1=0A&old.amps-2=9A&old.amps-3=9A", "Stop: lost phase on leg 1.", nil},
 	} {
 		html := powerOf(t, c.state)
@@ -146,6 +149,8 @@ func TestPowerNamesItsLimits(t *testing.T) {
 		"three legs of nothing": {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "The motor does not run, or the clamp read nothing: one conductor in the jaws, not the whole cable. Don't take it for dead;"},
 		"two legs of nothing":   {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=5A&trial.t1.amps-3=0A", "No motor runs on one leg: what leg 2 carries goes to ground, or was read wrong."},
 		"one leg of nothing":    {powerDemo + proven + "&trial.t1.amps-1=5A&trial.t1.amps-2=0A&trial.t1.amps-3=5A", "Leg 2 carries next to nothing: look no further at percentages."},
+		"three phases from one": {"supply=single-phase&new.phases=3", "It needs a phase converter or a drive listed for it, or another motor."},
+		"one phase on three":    {"supply=three-phase&new.phases=1", "lies across two of its lines"},
 		"failing leg, its part": {powerDemo + "&trial.t1.amps-1=0.8A&trial.t1.amps-2=5A&trial.t1.amps-3=5A", "One leg carries 16.0 % of what the others do; under 25.0 % no light load explains it."},
 	} {
 		if html := powerOf(t, c.state); !strings.Contains(html, strings.ReplaceAll(c.says, "'", "&#39;")) {

@@ -30,7 +30,9 @@ func (v *powerView) inputs(route string) []app.UI {
 func (v *powerView) supply() app.UI {
 	supply := string(v.Fan.Supply.Value())
 	return v.section("job", v.T("section.supply"), v.option(supply), func() app.UI {
-		return app.Div().Body(v.fields("supply"), app.Div().Body(app.If(v.words.Has("power.supply."+supply), func() app.UI {
+		return app.Div().Body(v.fields("supply"), app.Div().Body(app.If(v.p.OfPhases.Level >= sheet.Watch, func() app.UI {
+			return v.verdict("supply.phases", v.p.OfPhases).UI()
+		})), app.Div().Body(app.If(v.words.Has("power.supply."+supply), func() app.UI {
 			return app.P().Class("field-note").Text(v.T("power.supply." + supply))
 		})))
 	})

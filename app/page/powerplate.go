@@ -89,6 +89,8 @@ func (v *powerView) about(w sheet.Verdict) []record.Place {
 		if p := &v.p.VoltsAt.Frequency; v.p.New && p.State() == record.Known {
 			return []record.Place{p}
 		}
+	case sheet.RulePhases, sheet.RuleOutputPhases:
+		return []record.Place{&v.Fan.New.Fit.Phases}
 	case sheet.RuleEfficiency:
 		return []record.Place{&v.p.Side.PowerFactor}
 	}
@@ -191,8 +193,11 @@ func (v *powerView) below() app.UI {
 			body = append(body, v.verdict("power", p.Worst).UI())
 		}
 	default:
-		if p.Taken && p.Worst.Level >= sheet.Watch {
+		switch {
+		case p.Taken && p.Worst.Level >= sheet.Watch:
 			body = append(body, v.verdict("power", p.Worst).UI())
+		case !p.Taken && p.OfPhases.Level >= sheet.Watch:
+			body = append(body, v.verdict("power", p.OfPhases).UI())
 		}
 	}
 	return app.Div().Class("below").Body(body...)

@@ -68,6 +68,8 @@ var english = map[string]string{
 	"move.check":     "Faster than this drive can be: check diameters and plate, then read again.",
 	"move.frequency": "Set the drive's output to {f}.",
 	"rule.tipped-up": "Amps", "rule.tipped-up.watch": "Read at a fan tipped up: not its load, and not judged. Lower it and read again.",
+	"rule.plate-phases": "Plate's phases", "rule.plate-phases.within": "As many as the supply brings.", "rule.plate-phases.watch": "A single-phase motor on a three-phase supply lies across two of its lines: are those at the plate's volts, and starter and overload made for one phase? Where only two lines come, the supply is single-phase.", "rule.plate-phases.stop": "The plate asks for three phases, and the supply has one: it won't start, and burns. It needs a phase converter or a drive listed for it, or another motor.",
+	"rule.output-phases": "Plate's phases", "rule.output-phases.stop": "A single-phase motor on a drive: a drive gives three phases, and burns such a motor unless the two are listed for each other. Another motor, or no drive.",
 	"rule.pair-open": "Two dead legs", "rule.pair-open.stop": "Two legs carry nothing, and no motor runs on one: what that one carries goes to ground, or was read wrong. Stop the motor. The amps are used for nothing.",
 	"rule.no-amps": "No amps", "rule.no-amps.stop": "No leg carries anything: the motor does not run, or the clamp read nothing. It may still be live. The amps are used for nothing.",
 	"rule.lost-phase": "Lost phase", "rule.lost-phase.stop": "The legs tell a lost phase: stop the motor. The amps are used for nothing.",

@@ -140,6 +140,7 @@ var spanishMethods = map[string]string{
 	"valid.phase.life":               "Aislamiento del devanado, más caliente que antes.",
 	"valid.phase.torque":             "Par de arranque y par máximo.",
 	"valid.phase.plate.volts":        "En el motor, según como están conectadas sus puntas.",
+	"valid.phase.phases":             "Fases de la placa del motor y de lo que lo alimenta. Tres con una: un convertidor de fases o un variador listado para eso, u otro motor. Una con tres: dos de las líneas, al voltaje de la placa. Una con variador: solo donde variador y motor están listados el uno para el otro.",
 	"valid.phase.plate.amps":         "Amperaje a factor de servicio según placa; no vale con desbalance mayor de 1 % ni en la mayoría de los variadores (de memoria).",
 	"valid.phase.frequency":          "Un motor directo a la línea; un variador fija las dos. Fuera de lo primero cambian la velocidad, el enfriamiento y la potencia del ventilador; fuera de lo segundo se satura el hierro.",
 	"valid.phase.connection":         "A menos de 15 %: razón para preguntar, no una conclusión.",

@@ -58,7 +58,7 @@ func TestNothingIsLeftInEnglish(t *testing.T) {
 
 // symbols are the letters in the register that are no words of a language:
 // units, functions, subscripts, marks on parts.
-var symbols = strings.Fields("in ft lb lbf psi rpm hp mm sin cos tan asin atan ln exp min max tmax Pmin Pmax Pd Pr Pp Te Ts Ac Do Vp Va Vb Vc Vd Mp xp np ns nsp Ir uI uV Ta Tc pv pf Pin OD FLA SFA FLC VUF AX BX VX fp wg Qm Qt")
+var symbols = strings.Fields("in ft lb lbf psi rpm hp mm sin cos tan asin atan ln exp min max tmax Pmin Pmax Pd Pr Pp Te Ts Ac Do Vp Va Vb Vc Vd Mp xp np ns nsp Ir uI uV Ta Tc pv pf Pin OD FLA SFA FLC VUF AX BX VX fp wg Qm Qt pm ps")
 
 // worded tells whether a text of the register holds words.
 func worded(s string) bool {

@@ -14,6 +14,9 @@ var silent = sync.OnceValue(func() map[string]bool {
 	return names
 })
 
+// plated is what of them the supply is held against.
+const plated = "new.phases"
+
 // Silent tells whether nothing about drive, air, belt, motor and raceway is reckoned
 // from the place with a key: names, days and notes, checks, and what decides whether a
 // fan fits.
@@ -22,5 +25,5 @@ func Silent(key string) bool {
 		return true
 	}
 	side, name, ok := strings.Cut(key, ".")
-	return ok && (side == "old" || side == "new") && silent()[name]
+	return ok && key != plated && (side == "old" || side == "new") && silent()[name]
 }

@@ -39,10 +39,16 @@ func Running(f *record.Fan, t Table, p Proof) (all []Verdict) {
 			all = append(all, taut.Verdict)
 		}
 	}
-	if p.Taken {
+	switch {
+	case p.Taken:
 		all = append(all, p.Worst)
-	} else if p.OfRotation.Level == Stop {
-		all = append(all, p.OfRotation)
+	default:
+		if p.OfPhases.Level >= Watch {
+			all = append(all, p.OfPhases)
+		}
+		if p.OfRotation.Level == Stop {
+			all = append(all, p.OfRotation)
+		}
 	}
 	return append(all, racewayVerdicts(f)...)
 }

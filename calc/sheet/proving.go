@@ -51,7 +51,7 @@ type Proof struct {
 	Headroom   Answer[unit.Ratio]
 	Roll       Roll
 
-	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfEfficiency, OfRotation Verdict
+	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfEfficiency, OfRotation, OfPhases Verdict
 
 	Asks []Verdict // what looks like another connection of the leads
 }
@@ -65,9 +65,12 @@ func Prove(f *record.Fan) Proof {
 	}
 	p.Judged, p.Taken = JudgedReading(f)
 	p.New = p.Trial != nil || !p.Taken
-	p.OfRotation = RotationVerdict(f)
+	p.OfRotation, p.OfPhases = RotationVerdict(f), PhasesVerdict(f)
 	if !p.Taken {
-		if p.Next = StepReading; p.OfRotation.Level == Stop {
+		switch p.Next = StepReading; {
+		case p.OfPhases.Level == Stop:
+			p.Next, p.Worst = StepVerdict, p.OfPhases
+		case p.OfRotation.Level == Stop:
 			p.Next = StepExchange
 		}
 		return p
@@ -114,6 +117,9 @@ func (p *Proof) read(f *record.Fan) {
 // verdicts lists what decides, the most telling first.
 func (p *Proof) verdicts(f *record.Fan) []Verdict {
 	all := []Verdict{p.OfLost, p.Volts.Verdict}
+	if p.OfPhases.Level >= Watch {
+		all = append(all, p.OfPhases)
+	}
 	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil {
 		all = append(all, p.OfFrequency)
 	}

@@ -48,6 +48,8 @@ const (
 	RuleTippedUp      Rule = "tipped-up"
 	RuleLostPhase     Rule = "lost-phase"
 	RuleNearlyOpen    Rule = "nearly-open"
+	RulePhases        Rule = "plate-phases"
+	RuleOutputPhases  Rule = "output-phases"
 	RulePairOpen      Rule = "pair-open"
 	RuleNoAmps        Rule = "no-amps"
 	RuleBelow         Rule = "below-target"

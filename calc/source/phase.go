@@ -113,6 +113,12 @@ var phaseMethods = []Method{
 		Known:   LookedUp,
 	},
 	{
+		Key:     "phase.phases",
+		Formula: "pm = ps",
+		Valid:   "Phases of the motor's plate and of what feeds it. Three on one: a phase converter or a drive listed for it, or another motor. One on three: two of the lines, at the plate's volts. One on a drive: only where drive and motor are listed for each other.",
+		Known:   CommonPractice,
+	},
+	{
 		Key:     "phase.plate.amps",
 		Formula: "I ≤ FLA;  I ≤ SFA",
 		Valid:   "Service-factor amps as plated; void with unbalance above 1 % and on most drives (memory).",
