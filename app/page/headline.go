@@ -109,6 +109,9 @@ func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 		s, hz := v.Figure(&unit.Cycles, float64(m.Frequency))
 		return v.T("move.frequency", "f", s+" "+hz)
 	case sheet.DoNone:
+		if m.Sheave != "" {
+			return v.T("move.none."+string(m.Sheave), "pitch", v.size(m.Pitch))
+		}
 		return v.T("move.none." + string(m.Why))
 	case sheet.DoFixed:
 		s, rpm := v.Figure(&unit.Rotation, float64(m.Speed))

@@ -130,8 +130,8 @@ func (l *bringing) buySheave() {
 	m := Material{Spec: Spec{Thing: MotorSheave}, Plan: Bring, Count: 1}
 	need, old, shaft := h.Motor, MotorPitch(&f.Old), shaftOf(&f.New.Fit, false)
 	had, size := shaftOf(&f.Old.Fit, false), &l.motor
-	if h.MotorVerdict.Level >= Watch && h.FanVerdict.Level < h.MotorVerdict.Level {
-		m.Thing = FanSheave
+	if thing, _, _ := h.instead(); thing == FanSheave {
+		m.Thing = thing
 		need, old, shaft, had = h.Fan, FanPitch(&f.Old), shaftOf(&f.New.Fit, true), shaftOf(&f.Old.Fit, true)
 		size = &l.driven
 		if _, most := usualTurns(&f.New); most.Known() && f.New.Sheave.Value() == record.Adjustable { // as SheavesFor takes it

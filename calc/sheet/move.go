@@ -19,6 +19,8 @@ type Move struct {
 	Frequency unit.Frequency // to set a drive's output to
 	Why       Why            // there is no setting
 	Barred    Verdict        // of the setting that must not be run
+	Sheave    Thing          // one that would reach the target all the same, where every setting must not be run; else ""
+	Pitch     unit.Length    // its pitch diameter
 }
 
 // Why says why no setting brings the drive to its target.
@@ -69,7 +71,12 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case t.Set < 0:
 		m = Move{Do: DoNone}
 		m.Why, m.Barred = noSetting(t.Rows, t.Target.Value)
-		if h := SheavesFor(f); m.Why != MustNotBe && h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
+		switch h := SheavesFor(f); {
+		case m.Why == MustNotBe:
+			if thing, need, own := h.instead(); need.Known() && h.AtTheTarget.Level != Stop && own.Level != Stop && clears(f, t, m.Barred, own) {
+				m.Sheave, m.Pitch = thing, need.Value
+			}
+		case h.Frequency.Known() && h.FrequencyVerdict.Level == Within:
 			m.Do, m.Frequency, m.Speed = DoFrequency, h.Frequency.Value, t.Target.Value
 		}
 		return m, nil

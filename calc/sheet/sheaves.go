@@ -121,6 +121,29 @@ func (h *Sheaves) judge(f *record.Fan, n Answer[unit.Speed], target Answer[unit.
 	h.AtTheTarget = Worst([]Verdict{WheelVerdict(f, target), MotorVerdict(f, FanBasis(f), target)})
 }
 
+// instead returns the sheave to change for the target: the motor's, unless only the
+// fan's is within its limits; with its pitch diameter and what is held against it.
+func (h *Sheaves) instead() (Thing, Answer[unit.Length], Verdict) {
+	if h.MotorVerdict.Level >= Watch && h.FanVerdict.Level < h.MotorVerdict.Level {
+		return FanSheave, h.Fan, h.FanVerdict
+	}
+	return MotorSheave, h.Motor, h.MotorVerdict
+}
+
+// clears tells whether what bars a setting surely bars the target no more, once another
+// sheave reaches it: own is held against that.
+func clears(f *record.Fan, t Table, barred, own Verdict) bool {
+	v := own
+	switch barred.Rule {
+	case RuleWheelMax:
+		v = WheelVerdict(f, t.Target)
+	case RuleBeltSpeed:
+	default:
+		v = MotorVerdict(f, t.Basis, t.Target)
+	}
+	return v.Level == Within || v.Level == Watch
+}
+
 // leastVerdict holds a pitch diameter to a least one; 0 where no table covers
 // the case, which is then not judged.
 func leastVerdict(rule Rule, method string, d Answer[unit.Length], least unit.Length) Verdict {

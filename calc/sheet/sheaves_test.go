@@ -32,6 +32,35 @@ func TestWhyNoSettingReachesTheTarget(t *testing.T) {
 	}
 }
 
+// Where only the half turns step over what must not be, a sheave of the pitch between
+// them is named first; where the target itself must not be, none is.
+func TestASheaveInsteadOfASettingThatMustNotBe(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		with   []string
+		sheave sheet.Thing
+	}{
+		{"the next half turn is above the wheel", []string{"target.speed", "699 rpm", "new.wheel-max-speed", "703 rpm"}, sheet.MotorSheave},
+		{"the target is", []string{"target.speed", "760 rpm", "new.wheel-max-speed", "700 rpm"}, ""},
+		{"whether the target is can't be told", []string{"target.speed", "699 rpm", "new.wheel-max-speed", "699 rpm; within 2 rpm"}, ""},
+	} {
+		f := demo(t)
+		set(t, f, c.with...)
+		table := sheet.TableToSet(f)
+		m, _ := sheet.NextMove(f, table)
+		if m.Why != sheet.MustNotBe || m.Sheave != c.sheave {
+			t.Errorf("%s: %+v", c.name, m)
+		}
+		bought := false
+		for _, l := range sheet.Materials(f) {
+			bought = bought || l.Thing == sheet.MotorSheave && l.Plan == sheet.Bring && l.Pitch.Known && l.Pitch.V == m.Pitch
+		}
+		if bought != (c.sheave != "") {
+			t.Errorf("%s: whether it is on the list: %v", c.name, bought)
+		}
+	}
+}
+
 // A sheave that would reach the target is held to what its motor and its section
 // ask for, and the target itself to wheel and motor.
 func TestSheavesAreJudged(t *testing.T) {
