@@ -93,3 +93,30 @@ func TestOnPaper(t *testing.T) {
 		tab.Close()
 	}
 }
+
+// All fans of a roof go on paper in one go, a side each, and nothing else of the page.
+func TestARoofOnPaper(t *testing.T) {
+	for _, c := range []struct {
+		path          string
+		width, height float64
+	}{{"/", 8.5, 11}, {"/?lang=es&look=dark", 8.27, 11.69}} {
+		tab := NewPhone(t).Open(c.path)
+		tab.Click(`button[name="demo"]`)
+		tab.Await(`document.querySelectorAll(".fan").length === 4`)
+		tab.Click(`.roof:last-child .roof-head button`)
+		Eval[bool](tab, `(window.print = () => { window.printed = document.querySelectorAll(".paper .sheet").length; }, true)`)
+		tab.Click(`button[name^="print "]`)
+		tab.Await(`window.printed === 4`)
+		if shown := Eval[float64](tab, `document.querySelector(".paper").getBoundingClientRect().height`); shown != 0 {
+			t.Errorf("%s: the paper is seen on the screen", c.path)
+		}
+		own := false
+		pdf := tab.paper(cdppage.PrintToPDFParams{PreferCSSPageSize: &own, PaperWidth: c.width, PaperHeight: c.height})
+		if n := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(pdf, -1)); n != 4 {
+			t.Errorf("%s: %d pages", c.path, n)
+		}
+		tab.Click(`button[name="step next"]`)
+		tab.Await(`!document.querySelector(".paper")`)
+		tab.Close()
+	}
+}

@@ -137,7 +137,10 @@ func Begin() {
 // follows goes on with what another tab has changed.
 func (b *bench) follows(key string) {
 	if b.live {
-		b.ctx.Dispatch(func(app.Context) { b.Follows(key) })
+		b.ctx.Dispatch(func(app.Context) {
+			b.printing = "" // what a roof's sheets show may be another's by now
+			b.Follows(key)
+		})
 	}
 }
 

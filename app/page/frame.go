@@ -37,7 +37,7 @@ func (l *leaf) OnNav(ctx app.Context) {
 		u.Fragment, u.RawFragment = "", ""
 		ctx.Page().ReplaceURL(&u)
 	}
-	b.choosing, b.link, b.copied, b.typing = "", "", "", ""
+	b.choosing, b.link, b.copied, b.typing, b.printing = "", "", "", "", ""
 	if b.visited {
 		b.count("")
 		b.Reload()

@@ -56,6 +56,7 @@ func (p *Home) Render() app.UI {
 			),
 			b.cautions("lock", "belt", "live", "code"),
 			app.P().Class("field-note").Text(b.T("home.privacy")),
+			b.roofOnPaper(roofs),
 		)
 	})
 }

@@ -64,6 +64,9 @@ func (b *bench) roofEdit(r store.Roof) app.UI {
 		}.UI(),
 		app.Div().Class("row").Body(
 			widget.Button("export "+r.ID, b.T("file.save"), "", b.guarded(func() { b.export(r) })),
+			app.If(len(r.Fans) > 0, func() app.UI {
+				return widget.Button("print "+r.ID, b.T("print.roof"), "", b.guarded(func() { b.putOnPaper(printRoof + r.ID) }))
+			}),
 			widget.Button("readings "+r.ID, b.T("file.readings"), "", b.guarded(func() { b.exportReadings(r) })),
 		),
 		app.Div().Class("row").Body(widget.Button("roof "+r.ID+" remove", b.T("roof.remove"), "", b.guarded(func() { b.RemoveRoof(r.ID) }))),

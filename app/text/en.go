@@ -617,6 +617,7 @@ var english = map[string]string{
 	"answer.curb.clearance-along": "Base over curb, along the hinge",
 	"print.sheet":                 "Print the sheet",
 	"print.label":                 "Print the label",
+	"print.roof":                  "Print all fans",
 	"print.by":                    "By {by}, {on}. Belt due {due}. {stage}.",
 	"print.earlier":               "{n} earlier readings are in the file.",
 	"print.sheaves":               "Sheaves, pitch",

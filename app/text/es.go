@@ -621,6 +621,7 @@ var spanish = map[string]string{
 	"answer.curb.clearance-along": "Base sobre base, a lo largo de la bisagra",
 	"print.sheet":                 "Imprimir la hoja",
 	"print.label":                 "Imprimir la etiqueta",
+	"print.roof":                  "Imprimir todos",
 	"print.by":                    "Por {by}, {on}. Banda: {due}. {stage}.",
 	"print.earlier":               "{n} lecturas anteriores están en el archivo.",
 	"print.sheaves":               "Poleas, paso",
