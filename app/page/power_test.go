@@ -147,7 +147,7 @@ func TestPowerNamesItsLimits(t *testing.T) {
 		"power that can't be":   {powerDemo + evenAmps + "&new.power-factor=0.5&new.efficiency=84%25", "by the plate at most 84.0 %: amps, power factor or plate is wrong."},
 		"real power in kW":      {powerStates[0], "kW"},
 		"three legs of nothing": {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=0A&trial.t1.amps-3=0A", "The motor does not run, or the clamp read nothing: one conductor in the jaws, not the whole cable. Don't take it for dead;"},
-		"two legs of nothing":   {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=5A&trial.t1.amps-3=0A", "No motor runs on one leg: what leg 2 carries goes to ground, or was read wrong."},
+		"two legs of nothing":   {powerDemo + proven + "&trial.t1.amps-1=0A&trial.t1.amps-2=5A&trial.t1.amps-3=0A", "Look for a fault to ground on leg 2, then for what opens the other two."},
 		"one leg of nothing":    {powerDemo + proven + "&trial.t1.amps-1=5A&trial.t1.amps-2=0A&trial.t1.amps-3=5A", "Leg 2 carries next to nothing: look no further at percentages."},
 		"three phases from one": {"supply=single-phase&new.phases=3", "It needs a phase converter or a drive listed for it, or another motor."},
 		"one phase on three":    {"supply=three-phase&new.phases=1", "lies across two of its lines"},
