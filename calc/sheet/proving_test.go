@@ -59,7 +59,7 @@ func TestSteps(t *testing.T) {
 		{"garbled leg", join(evenVolts, proven, evenAmps, []string{"trial.t1.amps-2", "!5,,7"}), sheet.StepFault, ""},
 		{"garbled meter", join(evenVolts, proven, evenAmps, []string{"meter.clamp-digits", "!x"}), sheet.StepFault, ""},
 		{"half a turn through the clamp", join(evenVolts, proven, evenAmps, []string{"trial.t1.clamp-turns", "1.5 turns"}), sheet.StepFault, ""},
-		{"three of zero", join(evenVolts, proven, trial("t1", "amps", "0 A", "0 A", "0 A")), sheet.StepFault, ""},
+		{"three of zero", join(evenVolts, proven, trial("t1", "amps", "0 A", "0 A", "0 A")), sheet.StepLost, ""},
 		{"single-phase", []string{"supply", "single-phase", "trial.t1.turns", "1 turns"}, sheet.StepVolts, "trial.t1.volts-12"},
 		{"single-phase has one of each", []string{"supply", "single-phase", "trial.t1.volts-12", "208 V", "trial.t1.amps-1", "6 A", "new.rotation", "marked"}, sheet.StepVerdict, ""},
 		{"two-speed wants both", join(evenVolts, proven, []string{"supply", "two-speed"}), sheet.StepRotation, "new.rotation-low"},
