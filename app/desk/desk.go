@@ -30,7 +30,8 @@ type Desk struct {
 	back    []change
 	kept    Settings
 	saves   int            // how often a change was kept
-	figures int            // and how often one that an answer may go by
+	figures int            // how often one that an answer may go by,
+	fits    int            // and one that the comparison of the fans may
 	load    int            // how often all fields were loaded anew,
 	loads   map[string]int // and each by itself
 }
@@ -137,12 +138,19 @@ func (d *Desk) Do(key string, act func()) {
 	if !record.Silent(key) {
 		d.figures++
 	}
+	if !record.Alone(key) {
+		d.fits++
+	}
 	d.save()
 }
 
 // Figures counts the changes that an answer may have moved by, while a fan is on the
 // desk.
 func (d *Desk) Figures() int { return d.figures }
+
+// Fits counts those that the comparison of the two fans, or what is to be brought, may
+// have moved by: the same and more.
+func (d *Desk) Fits() int { return d.fits }
 
 func (d *Desk) remember(key string, back func()) {
 	d.back = append(d.back, change{key, back})

@@ -61,6 +61,9 @@ func (d *Desk) Text(key string, p record.Place) string {
 	return d.Locale.Localize(digits)
 }
 
+// Typed returns what was typed into a field since it was loaded.
+func (d *Desk) Typed(key string) string { return d.typed[key] }
+
 // Type takes what was typed into the field of a place.
 func (d *Desk) Type(key string, p record.Place, typed string) {
 	d.Do(key, func() {

@@ -35,6 +35,7 @@ type bench struct {
 
 	blocked    bool // the browser keeps nothing for this page
 	reckoning  *reckoned
+	matching   *matched
 	perishable bool   // the browser promises nothing for what is stored
 	title      string // as the browser shows it
 	typing     string // the field that has the focus
@@ -48,8 +49,9 @@ type bench struct {
 		of    *record.Fan
 		loads int
 	}
-	drawings map[string]func() app.UI // how the parts of the page are drawn
-	blamed   map[record.Place]error   // values that a formula refused, while a page is drawn
+	drawings    map[string]func() app.UI // how the parts of the page are drawn
+	fieldsDrawn map[string]drawnField    // of the fields, as last drawn
+	blamed      map[record.Place]error   // values that a formula refused, while a page is drawn
 
 	visited bool // a page has been shown before this one
 
@@ -73,7 +75,7 @@ func unopened() *bench {
 }
 
 func newBench(shelf store.Shelf, language string) *bench {
-	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}}
+	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}, fieldsDrawn: map[string]drawnField{}}
 	b.words = text.For(b.Settings.TextTag())
 	return b
 }

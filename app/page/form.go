@@ -7,11 +7,13 @@ import (
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
+	"roofside/app/text"
 	"roofside/app/widget"
 	"roofside/calc/number"
 	"roofside/calc/raceway"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 // field draws the field of a place: a choice, a quantity or plain text.
@@ -26,12 +28,49 @@ func (b *bench) paired(key string) app.UI {
 
 func (b *bench) fieldAs(key, label, side string) app.UI {
 	p := b.place(key)
+	now := fieldState{
+		place: p, text: p.Text(), typed: b.Typed(key), label: label, side: side, load: b.LoadsOf(key),
+		typing: b.typing == key, fixed: b.Fan.ReadOnly(), words: b.words, locale: b.Locale, units: b.Settings.Units,
+	}
+	_, blamed := b.blamed[p]
+	whole := !blamed && b.choosing != key // then the state says all that the field shows
+	if was, ok := b.fieldsDrawn[key]; ok && whole && was.fieldState == now {
+		return &memo{Key: was.key, Digest: was.digest}
+	}
+	var m *memo
 	switch p := p.(type) {
 	case record.Selector:
-		return b.choice(key, p, label, side)
+		m = b.choice(key, p, label, side)
 	case record.Measure:
-		return b.quantity(key, p, label, side)
+		m = b.quantity(key, p, label, side)
+	default:
+		m = b.plain(key, p, label, side)
 	}
+	if delete(b.fieldsDrawn, key); whole {
+		b.fieldsDrawn[key] = drawnField{now, m.Key, m.Digest}
+	}
+	return m
+}
+
+// A fieldState is all that a field is drawn from, where nothing is wrong with its value and
+// its ways of being known are not laid out: most fields stay as they are at a stroke.
+type fieldState struct {
+	place                    record.Place
+	text, typed, label, side string
+	load                     int
+	typing, fixed            bool
+	words                    *text.Catalog
+	locale                   *number.Locale
+	units                    unit.System
+}
+
+type drawnField struct {
+	fieldState
+	key, digest string // of its memo
+}
+
+// plain draws the field of what is no quantity: a name, a day, a note.
+func (b *bench) plain(key string, p record.Place, label, side string) *memo {
 	f := widget.Field{
 		Key: key, Load: b.LoadsOf(key), Label: label, Side: side, Plain: true, Fixed: b.Fan.ReadOnly(), Text: b.Text(key, p),
 		OnType: b.guardedText(func(s string) { b.Type(key, p, s) }),
@@ -45,7 +84,7 @@ func (b *bench) fieldAs(key, label, side string) app.UI {
 	if fault, ok := b.blamed[p]; ok {
 		f.Error = b.fault(fault)
 	}
-	return f.UI()
+	return b.memo("field "+key, f.UI, exact(float64(f.Load)), label, side, f.Text, f.Error, f.Note, boolean(f.Fixed))
 }
 
 // fields draws several.
@@ -57,7 +96,7 @@ func (b *bench) fields(keys ...string) app.UI {
 // is chosen from a list.
 const mostChips = 10
 
-func (b *bench) choice(key string, p record.Selector, label, side string) app.UI {
+func (b *bench) choice(key string, p record.Selector, label, side string) *memo {
 	take := b.guardedText(func(s string) { b.take(key, s) })
 	note, wrong := b.hint(key), ""
 	if fault, ok := b.blamed[p]; ok {
@@ -151,7 +190,7 @@ func (b *bench) optionIn(key, o string) string {
 	return b.option(o)
 }
 
-func (b *bench) quantity(key string, m record.Measure, label, side string) app.UI {
+func (b *bench) quantity(key string, m record.Measure, label, side string) *memo {
 	shown, scale := b.Shown(key, m), m.Fact().Scale
 	f := widget.Field{
 		Key: key, Load: b.LoadsOf(key), Label: label, Side: side, Text: b.Text(key, m), Unit: b.unit(shown.Label), Fixed: b.Fan.ReadOnly(),

@@ -20,7 +20,7 @@ func (m *memo) Render() app.UI { return shared.drawings[m.Key]() }
 
 // memo returns a part that shows the given texts and nothing else. What its
 // handlers hold must not outlive a reload of the record.
-func (b *bench) memo(key string, draw func() app.UI, shown ...string) app.UI {
+func (b *bench) memo(key string, draw func() app.UI, shown ...string) *memo {
 	b.drawings[key] = draw
 	return &memo{Key: key, Digest: exact(float64(b.Loads())) + strings.Join(shown, "\x00")}
 }

@@ -9,6 +9,7 @@ import (
 	"roofside/app/widget"
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 // Record is the start-up record: as found, as left, what was checked, what differs
@@ -45,20 +46,16 @@ func (p *Record) Render() app.UI {
 type recordView struct {
 	*bench
 	*reckoned
+	*matched
 	parts  []sheet.Part
 	due    []sheet.Item // what is not settled
-	lines  []sheet.Line
-	over   [2]sheet.Verdict // how the base goes over the curb, both ways
-	driven bool             // by a belt
+	driven bool         // by a belt
 }
 
 func newRecordView(b *bench) *recordView {
 	f := b.Fan
-	v := &recordView{bench: b, reckoned: b.reckon(), parts: sheet.Handover(f), lines: sheet.LikeForLike(f), driven: f.Supply.Value() != record.Direct}
+	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), parts: sheet.Handover(f), driven: f.Supply.Value() != record.Direct}
 	v.due = sheet.Outstanding(v.parts)
-	for i, along := range []bool{false, true} {
-		v.over[i] = sheet.ClearanceVerdict(sheet.Clearance(f, along))
-	}
 	return v
 }
 
@@ -85,6 +82,32 @@ func (b *bench) reckon() *reckoned {
 	return r
 }
 
+// What is compared of the two fans holds until something is typed that it goes by.
+type matched struct {
+	of     *record.Fan
+	fits   int
+	lines  []sheet.Line
+	over   [2]sheet.Answer[unit.Length] // how the base goes over the curb, both ways
+	curbed []sheet.Verdict
+}
+
+func (b *bench) match() *matched {
+	if c := b.matching; c != nil && c.of == b.Fan && c.fits == b.Fits() {
+		return c
+	}
+	b.matching = &matched{
+		of: b.Fan, fits: b.Fits(), lines: sheet.LikeForLike(b.Fan), curbed: sheet.Curbed(b.Fan),
+		over: [2]sheet.Answer[unit.Length]{sheet.Clearance(b.Fan, false), sheet.Clearance(b.Fan, true)},
+	}
+	return b.matching
+}
+
+// standing returns a part of the page that only what is counted moves: the changes
+// that are felt there, and what it is opened to.
+func (v *recordView) standing(key string, draw func() app.UI, count int, shown ...string) app.UI {
+	return v.memo("record "+key, draw, append(shown, exact(float64(count)), systemName(v.Settings.Units), v.words.Tag)...)
+}
+
 // headline says what is still missing, the first in the order of the job; and once
 // nothing is, hands over.
 func (v *recordView) headline() app.UI {
@@ -97,7 +120,7 @@ func (v *recordView) headline() app.UI {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
 	line := []app.UI{app.Div()}
-	all := append(slices.Clip(v.running), sheet.Curbed(v.Fan)...)
+	all := slices.Concat(v.running, v.curbed)
 	if worst := sheet.Worst(all); len(all) > 0 && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
 		line[0] = v.brief("record", worst).UI()
 	}

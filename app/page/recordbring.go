@@ -12,10 +12,6 @@ import (
 func (v *recordView) bring() app.UI {
 	return v.section("bring", v.T("section.bring"), v.T("section.bring.sub"), func() app.UI {
 		roof := v.open["bring roof"]
-		list := sheet.Materials(v.Fan)
-		if roof {
-			list = v.wholeRoof()
-		}
 		scope := func(name, label string, whole bool) app.UI {
 			return widget.Button(name, label, "choice", v.guarded(func() { v.open["bring roof"] = whole })).Aria("pressed", boolean(roof == whole))
 		}
@@ -23,13 +19,21 @@ func (v *recordView) bring() app.UI {
 			app.If(v.ID != store.Scratch, func() app.UI {
 				return app.Div().Class("choices").Body(scope("bring fan", v.T("bring.fan"), false), scope("bring roof", v.T("bring.roof"), true))
 			}),
-			v.materials(list),
+			v.lists(roof),
 			widget.Button("copy materials", v.T("bring.copy"), "wide", v.guarded(func() { v.copyText(v.listed()) })),
 			app.Div().Body(app.If(v.copied != "", func() app.UI {
 				return app.Textarea().Class("field-input lines").Rows(6).ReadOnly(true).Aria("label", v.T("bring.copied")).Text(v.copied)
 			})),
 		)
 	})
+}
+
+// lists draws the list of the one fan or of all.
+func (v *recordView) lists(roof bool) app.UI {
+	if roof { // another tab may have changed its fans
+		return v.materials(v.wholeRoof())
+	}
+	return v.standing("bring", func() app.UI { return v.materials(sheet.Materials(v.Fan)) }, v.Fits())
 }
 
 // listed is the list as text; it is made when it is asked for.

@@ -88,7 +88,9 @@ func (v *recordView) rows() []figureRow {
 }
 
 // figures shows them side by side.
-func (v *recordView) figures() app.UI {
+func (v *recordView) figures() app.UI { return v.standing("figures", v.drawFigures, v.Figures()) }
+
+func (v *recordView) drawFigures() app.UI {
 	rows := v.rows()
 	return app.Section().Class("figures").Body(
 		app.H2().Text(v.T("record.figures")),
@@ -154,7 +156,9 @@ func (v *recordView) log() app.UI {
 		if len(ts) == 0 {
 			return app.P().Class("field-note").Text(v.T("readings.none"))
 		}
-		return app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", v.T("section.readings")).Body(v.logTable(ts))
+		return v.standing("log", func() app.UI {
+			return app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", v.T("section.readings")).Body(v.logTable(ts))
+		}, v.Figures())
 	})
 }
 

@@ -41,7 +41,7 @@ func (v *recordView) likeForLike() app.UI {
 		}
 	}
 	summary := v.T("like.tally", "differ", v.whole(len(differ)), "same", v.whole(len(same)), "unknown", v.whole(len(unknown)))
-	return v.section("like", v.T("section.like"), summary, func() app.UI {
+	draw := func() app.UI {
 		return app.Div().Class("like").Body(
 			app.Range(differ).Slice(func(i int) app.UI { return v.difference(differ[i]) }),
 			v.curb(),
@@ -56,6 +56,9 @@ func (v *recordView) likeForLike() app.UI {
 			}),
 			app.P().Body(widget.Source(v.sourceOf("fit.alike"), v.entry("fit.alike"))),
 		)
+	}
+	return v.section("like", v.T("section.like"), summary, func() app.UI {
+		return v.standing("like", draw, v.Fits(), boolean(v.open["working curb.clearance"]), boolean(v.open["working curb.clearance-along"]))
 	})
 }
 
@@ -151,8 +154,12 @@ func (b *bench) held(p record.Place) string {
 
 // curb says how the new base goes over the old curb.
 func (v *recordView) curb() app.UI {
+	clearance := func(name string, a sheet.Answer[unit.Length]) app.UI {
+		verdict := sheet.ClearanceVerdict(a)
+		return answer(v.bench, shown{name: name, scale: &unit.Shop, verdict: &verdict}, a)
+	}
 	return app.Div().Class("list").Body(
-		answer(v.bench, shown{name: "curb.clearance", scale: &unit.Shop, verdict: &v.over[0]}, sheet.Clearance(v.Fan, false)),
-		answer(v.bench, shown{name: "curb.clearance-along", scale: &unit.Shop, verdict: &v.over[1]}, sheet.Clearance(v.Fan, true)),
+		clearance("curb.clearance", v.over[0]),
+		clearance("curb.clearance-along", v.over[1]),
 	)
 }

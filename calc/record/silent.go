@@ -17,11 +17,16 @@ var silent = sync.OnceValue(func() map[string]bool {
 // plated is what of them the supply is held against.
 const plated = "new.phases"
 
+// Alone tells whether nothing is reckoned, compared or brought by the place with a
+// key: names, days, notes and checks, which only the list of what is settled goes by.
+func Alone(key string) bool {
+	return key == "name" || strings.HasPrefix(key, "handover.") || strings.HasPrefix(key, "check.")
+}
+
 // Silent tells whether nothing about drive, air, belt, motor and raceway is reckoned
-// from the place with a key: names, days and notes, checks, and what decides whether a
-// fan fits.
+// from the place with a key: what stands alone, and what decides whether a fan fits.
 func Silent(key string) bool {
-	if key == "name" || strings.HasPrefix(key, "handover.") || strings.HasPrefix(key, "check.") {
+	if Alone(key) {
 		return true
 	}
 	side, name, ok := strings.Cut(key, ".")

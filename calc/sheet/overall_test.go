@@ -183,6 +183,41 @@ func TestTheShortTableJudgesAsTheWholeOne(t *testing.T) {
 	}
 }
 
+// What stands alone is neither compared nor brought.
+func TestWhatStandsAloneIsNotCompared(t *testing.T) {
+	say := func(f *record.Fan) string {
+		var s strings.Builder
+		for _, l := range sheet.LikeForLike(f) {
+			fmt.Fprintln(&s, l.Name, l.Likeness, l.Level)
+		}
+		for _, along := range []bool{false, true} {
+			c := sheet.Clearance(f, along)
+			fmt.Fprintln(&s, c.Known(), c.Value)
+		}
+		for _, m := range sheet.Materials(f) {
+			fmt.Fprintln(&s, m.Thing, m.Plan, m.Count, m.Amount, len(m.Reasons), len(m.Wanted))
+		}
+		return s.String()
+	}
+	plain := demo(t)
+	want, alone := say(plain), 0
+	for key := range plain.Places() {
+		f := demo(t)
+		for _, text := range []string{"2026-03-09", "done", "some words"} {
+			if record.Alone(key) && f.Place(key).Set(text) == nil {
+				alone++
+				break
+			}
+		}
+		if got := say(f); got != want {
+			t.Errorf("%s moves\n%s\nto\n%s", key, want, got)
+		}
+	}
+	if alone < 30 || record.Alone("old.weight") {
+		t.Errorf("%d places stand alone", alone)
+	}
+}
+
 // What is silent moves nothing that runs: neither the table nor the proof nor what is
 // held against them.
 func TestSilentPlacesMoveNothing(t *testing.T) {
