@@ -24,7 +24,7 @@ func (p *Drive) Render() app.UI {
 		if b.Fan.Supply.Value() == record.Direct {
 			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply"))
 		}
-		v := driveView{b, sheet.TurnsTable(b.Fan)}
+		v := newDriveView(b)
 		clear(b.blamed)
 		blame(b, v.t.Target, v.t.Speed, sheet.FanSpeed(b.Fan, &b.Fan.Old))
 		blame(b, sheet.MotorPitch(&b.Fan.Old), sheet.FanPitch(&b.Fan.Old), sheet.MotorPitch(&b.Fan.New), sheet.BeltLength(&b.Fan.New), sheet.BeltLength(&b.Fan.Old))
@@ -46,7 +46,18 @@ func (p *Drive) Render() app.UI {
 // A driveView is the page with the table it is drawn from.
 type driveView struct {
 	*bench
-	t sheet.Table
+	t       sheet.Table
+	next    sheet.Move
+	wanting []record.Place // before it is known
+	worst   sheet.Verdict
+	judged  bool
+}
+
+func newDriveView(b *bench) *driveView {
+	v := &driveView{bench: b, t: sheet.TurnsTable(b.Fan)}
+	v.next, v.wanting = sheet.NextMove(b.Fan, v.t)
+	v.worst, v.judged = sheet.Standing(b.Fan, v.t, v.next)
+	return v
 }
 
 // compare sets target, as found, as shipped and as it is now side by side.
@@ -67,8 +78,8 @@ func (v *driveView) compare() app.UI {
 	}
 	rotation := &unit.Rotation
 	var sources *sheet.Verdict // one source alone has nothing to agree with, and that alarms nobody
-	if t := sheet.TargetVerdict(f); t.Level != sheet.Unjudged {
-		sources = &t
+	if v.t.Agreed.Level != sheet.Unjudged {
+		sources = &v.t.Agreed
 	}
 	mismatch := sheet.MismatchVerdict(f, &f.Old)
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(

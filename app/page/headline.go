@@ -13,10 +13,10 @@ import (
 
 // headline says what the hand does next.
 func (v *driveView) headline() app.UI {
-	m, wanted := sheet.NextMove(v.Fan, v.t)
+	m, wanted := v.next, v.wanting
 	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
 	t := v.t.Target
-	worst, judged := sheet.Standing(v.Fan, v.t, m)
+	worst, judged := v.worst, v.judged
 	set := m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay
 	if set {
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
@@ -45,14 +45,13 @@ func (v *driveView) headline() app.UI {
 // what it seems.
 func (v *driveView) below() app.UI {
 	var body []app.UI
-	m, _ := sheet.NextMove(v.Fan, v.t)
+	m := v.next
 	moving := v.t.Set >= 0 && m.Do != sheet.DoHold && m.Do != sheet.DoTension && m.Do != sheet.DoCheck
-	worst, judged := sheet.Standing(v.Fan, v.t, m)
-	if judged {
-		body = append(body, v.verdict("setting", worst).UI())
+	if v.judged {
+		body = append(body, v.verdict("setting", v.worst).UI())
 	}
-	for i, a := range sheet.Alarms(v.Fan) {
-		if a.Rule != worst.Rule {
+	for i, a := range v.t.Alarms {
+		if a.Rule != v.worst.Rule {
 			body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
 		}
 	}

@@ -147,7 +147,7 @@ func (v *beltView) below() app.UI {
 			body = append(body, app.P().Class("follow").Text(v.T("belt.surer")), v.wanted("surer", surer, mostWanted))
 		}
 	}
-	drive, never := driveView{v.bench, v.t}, v.T("belt.never")
+	drive, never := &driveView{bench: v.bench, t: v.t}, v.T("belt.never")
 	if v.moving() {
 		body = append(body, app.P().Class("stepwise").Text(v.T("belt.first")+" "+drive.move(v.move, nil)))
 		if s := drive.follow(v.t.Rows[v.t.Set]); s != "" && !barred { // another belt lies tight elsewhere

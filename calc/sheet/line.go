@@ -55,6 +55,10 @@ func ordered(t *record.Trial) bool {
 // turns: scaled from the latest reading, which cancels slip and any wrong
 // diameter; or else by motor speed and sheaves.
 func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
+	return newSpeed(f, LastReading(f), turns)
+}
+
+func newSpeed(f *record.Fan, last *record.Trial, turns Answer[unit.Turns]) Answer[unit.Speed] {
 	var a Ask
 	s := &f.New
 	pitch := MotorPitchAt(s, turns)
@@ -62,9 +66,9 @@ func NewSpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
 		pitch.Wanted = []record.Place{&s.Sheave}
 	}
 	d := Use(&a, "d", pitch)
-	if r := LastReading(f); r != nil {
-		n := Want(&a, "nᵣ", &r.Reading.Speed)
-		dr := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &r.Turns)))
+	if last != nil {
+		n := Want(&a, "nᵣ", &last.Reading.Speed)
+		dr := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &last.Turns)))
 		return Solve(&a, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
 			return n.V() * unit.Speed(d.V()/dr.V()), nil
 		})
@@ -100,9 +104,9 @@ func fixedSpeed(f *record.Fan, b *Basis) Answer[unit.Speed] {
 
 // startTurns answers with the setting that the table starts from: that of the
 // latest reading, or where the sheave stands, or any.
-func startTurns(f *record.Fan) Answer[unit.Turns] {
-	if r := LastReading(f); r != nil {
-		return Read("t", FromTrial, &r.Turns)
+func startTurns(f *record.Fan, last *record.Trial) Answer[unit.Turns] {
+	if last != nil {
+		return Read("t", FromTrial, &last.Turns)
 	}
 	if now := NowTurns(f); now.Known() || now.Fault != nil {
 		return now
@@ -111,7 +115,7 @@ func startTurns(f *record.Fan) Answer[unit.Turns] {
 }
 
 // newLine gathers the new drive, or what is wanted of it.
-func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
+func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Speed]) {
 	s := &f.New
 	if s.Sheave.State() != record.Known { // which diameters to ask for depends on it
 		var a Ask
@@ -123,8 +127,8 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	if s.Sheave.Value() == record.Fixed {
 		return nil, fixedSpeed(f, b)
 	}
-	ref := startTurns(f)
-	speed := NewSpeedAt(f, ref)
+	ref := startTurns(f, last)
+	speed := newSpeed(f, last, ref)
 	if !speed.Known() {
 		return nil, speed
 	}
@@ -140,8 +144,8 @@ func newLine(f *record.Fan, b *Basis) (*line, Answer[unit.Speed]) {
 	pitch := MotorPitchAt(s, ref)
 	l := &line{sheave: sheave, pitch: pitch.Value, speed: speed.Value, from: speed.From, basis: b}
 	l.band = float64(speed.Band / speed.Value)
-	if r := LastReading(f); r != nil {
-		l.band = r.Reading.Speed.Band() / r.Reading.Speed.Base()
+	if last != nil {
+		l.band = last.Reading.Speed.Band() / last.Reading.Speed.Base()
 		l.anchors = s
 	}
 	m, wanted := plateOf(f)

@@ -53,12 +53,12 @@ const (
 // NextMove tells how to come from the setting now to the one to set. wanted is
 // what keeps it from being known.
 func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
-	for _, v := range Alarms(f) {
+	for _, v := range t.Alarms {
 		if v.lostPhase() || v.Rule == RuleHarmonic {
 			return Move{Do: DoHold}, nil
 		}
 	}
-	if do := doubted(f); do != "" {
+	if do := doubted(f, t.last); do != "" {
 		return Move{Do: do, To: lastTrial(f).Turns.Value()}, nil
 	}
 	switch {
@@ -110,9 +110,9 @@ const sameAgain = 0.02
 // can't explain sets the sheave: closing it on a slipping belt overspeeds the
 // fan once the belt is tensioned. Read twice alike, it is the diameters, which
 // the reading makes up for.
-func doubted(f *record.Fan) Do {
+func doubted(f *record.Fan, latest *record.Trial) Do {
 	n := len(f.Trials)
-	if n == 0 || f.Trials[n-1] != LastReading(f) {
+	if n == 0 || f.Trials[n-1] != latest {
 		return ""
 	}
 	last := TrialVerdict(f, f.Trials[n-1])
@@ -176,7 +176,7 @@ func over(f *record.Fan) unit.Ratio {
 func PitchForTarget(f *record.Fan, t Table) Answer[unit.Length] {
 	var a Ask
 	Use(&a, "nᵣ", t.Speed)
-	target, d := Use(&a, "n₂", t.Target), Use(&a, "dᵣ", MotorPitchAt(&f.New, startTurns(f)))
+	target, d := Use(&a, "n₂", t.Target), Use(&a, "dᵣ", MotorPitchAt(&f.New, startTurns(f, t.last)))
 	a.miss(t.Speed.open()...)
 	return Solve(&a, t.From, "drive.setting", nil, func() (unit.Length, error) {
 		if t.line == nil { // a sheave that can't be set

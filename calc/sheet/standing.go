@@ -1,6 +1,10 @@
 package sheet
 
-import "roofside/calc/record"
+import (
+	"slices"
+
+	"roofside/calc/record"
+)
 
 // Standing judges the new drive as far as the next move has come: the setting to
 // set by what the latest reading says outright, how far above the target it
@@ -8,7 +12,7 @@ import "roofside/calc/record"
 // own speed; and where there is no setting, by why. judged is false where
 // nothing can be held against anything yet.
 func Standing(f *record.Fan, t Table, m Move) (worst Verdict, judged bool) {
-	all := Alarms(f)
+	all := slices.Clip(t.Alarms)
 	switch {
 	case m.Do == DoHold, m.Do == DoTension, m.Do == DoCheck:
 	case m.Do == DoFrequency:
@@ -21,8 +25,8 @@ func Standing(f *record.Fan, t Table, m Move) (worst Verdict, judged bool) {
 		all = append(all, MotorVerdict(f, t.Basis, t.Speed), WheelVerdict(f, t.Speed), BelowVerdict(t.Speed, t.Target))
 	case t.Set >= 0:
 		all = append(all, OverVerdict(f, t), t.Rows[t.Set].Verdict())
-		if target := TargetVerdict(f); target.Level >= Watch {
-			all = append(all, target)
+		if t.Agreed.Level >= Watch {
+			all = append(all, t.Agreed)
 		}
 	}
 	return Worst(all), len(all) > 0
