@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/calc/record"
@@ -19,13 +21,16 @@ func NewAirflow() *Airflow { return &Airflow{leaf{route: "/airflow/"}} }
 func (p *Airflow) Render() app.UI {
 	return p.draw(shared.T("air.title"), func(b *bench) app.UI {
 		f := b.Fan
-		t := sheet.TurnsTable(f)
+		t := sheet.TableToSet(f)
 		speed := sheet.PlannedSpeed(f, t)
 		if g := f.Want.Goal.Value(); g != "" && g != record.GoalSpeed {
 			speed = sheet.SpeedFor(f)
 		}
 		air := sheet.PlannedAir(f)
-		v := airView{b, t.Basis, sheet.ReferencePoint(f), sheet.PointAt(f, speed, air)}
+		v := airView{
+			bench: b, basis: t.Basis, alarms: t.Alarms, ref: sheet.ReferencePoint(f), at: sheet.PointAt(f, speed, air),
+			limits: sheet.SpeedLimits(f, t.Basis), loaded: sheet.MotorVerdict(f, t.Basis, speed), turning: sheet.WheelVerdict(f, speed),
+		}
 		clear(b.blamed)
 		blame(b, v.at.Speed)
 		blame(b, v.at.Airflow)
@@ -45,15 +50,18 @@ func (p *Airflow) Render() app.UI {
 // An airView is the page with its two points.
 type airView struct {
 	*bench
-	basis *sheet.Basis
-	ref   sheet.Point
-	at    sheet.Point
+	basis   *sheet.Basis
+	alarms  []sheet.Verdict
+	ref     sheet.Point
+	at      sheet.Point
+	limits  []sheet.SpeedLimit
+	loaded  sheet.Verdict // the motor,
+	turning sheet.Verdict // and the wheel, there
 }
 
 // headline says which limit comes first.
 func (v *airView) headline() app.UI {
-	limits := sheet.SpeedLimits(v.Fan, v.basis)
-	first, ok, complete := sheet.FirstLimit(limits)
+	first, ok, complete := sheet.FirstLimit(v.limits)
 	words := v.T("air.nolimit")
 	var body []app.UI
 	if ok {
@@ -64,11 +72,10 @@ func (v *airView) headline() app.UI {
 	if ok && !complete {
 		body = append(body, app.P().Class("gives").Text(v.T("air.incomplete")))
 	}
-	motor, wheel := sheet.MotorVerdict(v.Fan, v.basis, v.at.Speed), sheet.WheelVerdict(v.Fan, v.at.Speed)
 	if v.at.Speed.Known() {
 		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
 		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
-		all := append(sheet.Alarms(v.Fan), motor, wheel)
+		all := append(slices.Clip(v.alarms), v.loaded, v.turning)
 		q := sheet.HoodAirflow(v.Fan, v.at)
 		for _, d := range v.hoodVerdicts(sheet.HoodVerdict(v.Fan, q), sheet.DuctVerdict(sheet.DuctVelocity(v.Fan, q)), sheet.SpaceVerdict(v.Fan)) {
 			if d.Level >= sheet.Watch {
@@ -86,9 +93,8 @@ func (v *airView) headline() app.UI {
 
 func (v *airView) point() app.UI {
 	f := v.Fan
-	wheel := sheet.WheelVerdict(f, v.at.Speed)
 	list := []app.UI{
-		answer(v.bench, shown{name: "at.fan-speed", scale: &unit.Rotation, verdict: &wheel}, v.at.Speed),
+		answer(v.bench, shown{name: "at.fan-speed", scale: &unit.Rotation, verdict: &v.turning}, v.at.Speed),
 	}
 	if f.SameWheel.Value() == "" {
 		list = append(list, app.P().Class("answer-missing").Text(v.T("air.samewheel")), v.fields("same-wheel"))
@@ -106,20 +112,18 @@ func (v *airView) point() app.UI {
 // one meets its limits.
 func (v *airView) motor() app.UI {
 	f := v.Fan
-	judged := sheet.MotorVerdict(f, v.basis, v.at.Speed)
 	unbalance := sheet.UnbalanceVerdict(f)
-	limits := sheet.SpeedLimits(f, v.basis)
 	return app.Section().Class("list").Body(
 		app.H2().Text(v.T("air.motor")),
 		answer(v.bench, shown{name: "old.load", scale: &unit.Share}, sheet.OldAmpsLoad(f)),
 		answer(v.bench, shown{name: "old.shaft-power", scale: &unit.Shaft}, sheet.OldPower(f)),
 		answer(v.bench, shown{name: "new.load", scale: &unit.Share}, sheet.NewLoad(f, v.basis, v.at.Speed, v.at.Air)),
-		answer(v.bench, shown{name: "new.amps", scale: &unit.Amperage, verdict: &judged}, sheet.NewAmps(f, v.basis, v.at.Speed, v.at.Air)),
+		answer(v.bench, shown{name: "new.amps", scale: &unit.Amperage, verdict: &v.loaded}, sheet.NewAmps(f, v.basis, v.at.Speed, v.at.Air)),
 		app.If(v.basis.Known(), func() app.UI {
 			return app.P().Class("field-note").Text(v.T("basis.from." + string(v.basis.From)))
 		}),
-		app.Range(limits).Slice(func(i int) app.UI {
-			l := limits[i]
+		app.Range(v.limits).Slice(func(i int) app.UI {
+			l := v.limits[i]
 			return answer(v.bench, shown{name: "limit." + string(l.Rule), scale: &unit.Rotation}, l.Speed)
 		}),
 		app.If(sheet.VoltageUnbalance(f).Known(), func() app.UI {

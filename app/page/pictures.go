@@ -28,7 +28,7 @@ func (v *airView) curve() app.UI {
 	if len(c.Points) == 0 {
 		return app.Div()
 	}
-	for _, l := range sheet.SpeedLimits(v.Fan, v.basis) {
+	for _, l := range v.limits {
 		at := sheet.PointAt(v.Fan, l.Speed, v.at.Air)
 		if !at.Airflow.Known() {
 			continue
