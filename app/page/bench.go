@@ -7,6 +7,7 @@ import (
 	"maps"
 	"net/url"
 	"slices"
+	"sync"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
@@ -164,10 +165,15 @@ func (b *bench) keyOf(p record.Place) string {
 	return b.keyed[p]
 }
 
-// still keeps the element under the hand where it is on the screen while what
-// stands above it changes its height. Not every engine does so by itself.
+// anchors tells whether the engine itself keeps what is looked at in its place.
+var anchors = sync.OnceValue(func() bool {
+	return app.Window().Get("CSS").Call("supports", "overflow-anchor", "auto").Bool()
+})
+
+// still keeps the element under the hand where it is on the screen while what stands
+// above it changes its height, where the engine doesn't: it takes a layout more.
 func (b *bench) still() {
-	if !b.live {
+	if !b.live || anchors() {
 		return
 	}
 	document := app.Window().Get("document")
