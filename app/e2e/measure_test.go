@@ -32,23 +32,37 @@ type Strokes struct {
 var byThread = performance.EnableParams{TimeDomain: performance.EnableTimeDomainThreadTicks}
 
 // Until taps an element and gives the time of scripts and of all work of the page, in
-// milliseconds, until a JavaScript condition holds.
+// milliseconds, until a JavaScript condition holds and the screen shows it.
 func (t *Tab) Until(selector, condition string) (script, task float64) {
 	t.t.Helper()
-	t.do("measuring", command(performance.Enable, byThread))
 	t.show(selector)
 	t.Rest()
-	before := t.metrics()
+	t.do("measuring", command(performance.Enable, byThread))
+	t.measured = t.metrics()
+	return t.until(condition, fmt.Sprintf(`document.querySelector(%q).click()`, selector))
+}
+
+// Onward gives the same for what the page does by itself after that.
+func (t *Tab) Onward(condition string) (script, task float64) {
+	t.t.Helper()
+	return t.until(condition, "look()")
+}
+
+func (t *Tab) until(condition, begin string) (script, task float64) {
+	t.t.Helper()
+	before := t.measured
 	Eval[bool](t, fmt.Sprintf(`new Promise((resolve) => {
-		const watch = new MutationObserver(() => {
+		const look = () => {
 			if (!(%s)) return;
 			watch.disconnect();
-			resolve(true);
-		});
+			requestAnimationFrame(() => setTimeout(() => resolve(true)));
+		};
+		const watch = new MutationObserver(look);
 		watch.observe(document.body, { subtree: true, childList: true });
-		document.querySelector(%q).click();
-	})`, condition, selector))
+		%s;
+	})`, condition, begin))
 	after := t.metrics()
+	t.measured = after
 	return 1000 * (after["ScriptDuration"] - before["ScriptDuration"]), 1000 * (after["TaskDuration"] - before["TaskDuration"])
 }
 

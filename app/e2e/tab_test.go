@@ -26,6 +26,7 @@ type Tab struct {
 	cancel   context.CancelFunc
 	closed   bool
 	console  console
+	measured map[string]float64 // as of the last measure
 	expected []string
 	allowed  []string
 }
