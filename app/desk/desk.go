@@ -50,7 +50,7 @@ func Open(shelf store.Shelf, browserLanguage string) *Desk {
 	d.Settings = readSettings(shelf, browserLanguage)
 	d.kept = d.Settings
 	d.Locale = number.For(d.Settings.numberTag())
-	id, ok := shelf.Get(openEntry)
+	id, ok := shelf.Get(store.OpenEntry)
 	if !ok {
 		id = store.Scratch
 	}
@@ -59,8 +59,6 @@ func Open(shelf store.Shelf, browserLanguage string) *Desk {
 	d.Damaged = d.Damaged || mended != nil
 	return d
 }
-
-const openEntry = "open"
 
 // Take opens a fan by its id; one that isn't there, or can't be read, leaves an
 // empty scratch record on the desk.
@@ -93,7 +91,7 @@ func (d *Desk) Follows(key string) bool {
 func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
 	d.Fan, d.ID, d.Problems, d.back, d.Followed, d.Gone = f, id, problems, nil, false, false
 	d.Reload()
-	d.note(d.Fans.Shelf.Put(openEntry, id))
+	d.note(d.Fans.Shelf.Put(store.OpenEntry, id))
 }
 
 // Follow opens a link's fragment on the scratch record. A scratch record with

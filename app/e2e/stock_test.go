@@ -40,6 +40,7 @@ func (t *Tab) stock(fans int, open string) {
 	}
 	t.layJSON("index", map[string]any{"roofs": []any{map[string]any{"id": "r", "name": "Long roof", "fans": ids}}})
 	t.lay("open", open)
+	Eval[any](t, `(sessionStorage.removeItem("roofside/open"), null)`) // so that the tab begins as a new one
 }
 
 // layJSON lays an entry on the device as JSON.

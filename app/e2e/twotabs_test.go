@@ -49,3 +49,41 @@ func TestTwoTabsOnOneRoof(t *testing.T) {
 	second.AwaitText(".fan-name", "Fan 1")
 	second.Await(`JSON.parse(localStorage.getItem("roofside/fan/f1")).fan["target.speed"] === "700 rpm"`)
 }
+
+// Each tab has a fan of its own open, and comes back to it; a new tab begins with the
+// one that was opened last, in whichever tab.
+func TestEachTabKeepsItsFan(t *testing.T) {
+	p := NewPhone(t)
+	first := p.Open("/")
+	first.stock(3, "f1")
+	first.Reload()
+	second := p.Open("/")
+	second.AwaitText(".fan-name", "Fan 1")
+	second.Click(`button[name="open f2"]`)
+	second.AwaitText(".fan-name", "Fan 2")
+	first.Reload()
+	first.AwaitText(".fan-name", "Fan 1")
+	second.Reload()
+	second.AwaitText(".fan-name", "Fan 2")
+	second.Click(`button[name="open f3"]`)
+	second.AwaitText(".fan-name", "Fan 3")
+	p.Open("/drive/").AwaitText(".fan-name", "Fan 3")
+	first.Go("/drive/")
+	first.AwaitText(".fan-name", "Fan 1")
+
+	// Without room in the tab's own storage, the one that was opened last is taken,
+	// not the one that stands there.
+	Eval[any](first, `(() => {
+		const set = Storage.prototype.setItem;
+		Storage.prototype.setItem = function (key, text) {
+			if (this === sessionStorage) throw new DOMException("full", "QuotaExceededError");
+			set.call(this, key, text);
+		};
+		return null;
+	})()`)
+	first.Click(`.tabs a[href="/"]`)
+	first.Click(`button[name="open f2"]`)
+	first.AwaitText(".fan-name", "Fan 2")
+	first.Reload()
+	first.AwaitText(".fan-name", "Fan 2")
+}

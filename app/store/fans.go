@@ -13,6 +13,10 @@ import (
 // been opened.
 const Scratch = "scratch"
 
+// OpenEntry holds the id of the fan that is open. In a browser each tab has its own, and
+// a new tab begins with the one that any tab opened last.
+const OpenEntry = "open"
+
 const (
 	fanPrefix  = "fan/"
 	indexEntry = "index"
@@ -60,7 +64,7 @@ func (s Fans) Text(id string) string {
 
 // Save writes a fan. One that is on no roof comes to stand on the last.
 func (s Fans) Save(id string, f *record.Fan) error {
-	if _, known := s.Shelf.Get(fanPrefix + id); !known && id != Scratch {
+	if id != Scratch && !s.Shelf.Has(fanPrefix+id) {
 		return s.Add("", "", id, f)
 	}
 	data, err := f.Marshal()

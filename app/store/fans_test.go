@@ -115,3 +115,17 @@ func TestIDsDiffer(t *testing.T) {
 		seen[id] = true
 	}
 }
+
+func TestAWatchedShelfTellsOfEachChange(t *testing.T) {
+	var told []string
+	s := Fans{Watched(Memory(), func(key string) { told = append(told, key) })}
+	if err := s.Save("a", named(t, "A")); err != nil {
+		t.Fatal(err)
+	}
+	s.Text("a")
+	s.IDs()
+	s.Forget("a")
+	if want := []string{fanPrefix + "a", indexEntry, fanPrefix + "a"}; !slices.Equal(told, want) {
+		t.Errorf("told of %v, want %v", told, want)
+	}
+}
