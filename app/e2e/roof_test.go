@@ -39,3 +39,36 @@ func TestTheListOfFans(t *testing.T) {
 	tab.Click(`button[name="undo"]`)
 	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
 }
+
+// A roof that is longer than the screen is filled in strokes: each fan has its place from
+// the first, all come, in their order, and the open fan's field, that a hand may be in,
+// is not drawn anew for it.
+func TestALongRoofComesWhole(t *testing.T) {
+	tab := NewPhone(t).Open("/settings/")
+	tab.stock(40, "f40")
+	tab.Reload()
+	Eval[bool](tab, `(() => {
+		window.seen = [];
+		new MutationObserver(() => {
+			const fans = document.querySelectorAll(".fan");
+			if (fans.length === 0) return;
+			window.held ??= document.getElementById("name");
+			seen.push([fans.length, document.querySelectorAll(".fan-line").length]);
+		}).observe(document.body, { subtree: true, childList: true });
+		return true;
+	})()`)
+	tab.Click(`.tabs a[href="/"]`)
+	tab.Await(`[...document.querySelectorAll(".fan-line strong")].map((s) => s.textContent).join() === Array.from({ length: 39 }, (_, i) => "Fan " + (i + 1)).join()`)
+	seen := Eval[[][2]int](tab, `seen`)
+	if first := seen[0]; first[0] != 40 || first[1] < 6 || first[1] >= 39 {
+		t.Errorf("at first %d places, %d of them filled", first[0], first[1])
+	}
+	for _, s := range seen {
+		if s[0] != 40 {
+			t.Errorf("%d places", s[0])
+		}
+	}
+	if !Eval[bool](tab, `held.isConnected && held.value === "Fan 40"`) {
+		t.Error("the field of the open fan was drawn anew")
+	}
+}

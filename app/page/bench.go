@@ -7,6 +7,7 @@ import (
 	"maps"
 	"net/url"
 	"slices"
+	"strings"
 	"sync"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
@@ -42,14 +43,10 @@ type bench struct {
 	typing     string // the field that has the focus
 	bound      string // the field that a jump to another page leads to
 
-	arrival  *arrival         // a file that was chosen
-	briefs   map[string]brief // of kept fans
-	weighing bool             // some are about to be weighed
-	weighed  struct {         // the open fan
-		brief
-		of    *record.Fan
-		loads int
-	}
+	arrival     *arrival                 // a file that was chosen
+	briefs      map[string]brief         // of kept fans
+	listing     bool                     // some are about to be drawn or weighed
+	weighed     weighed                  // the open fan
 	drawings    map[string]func() app.UI // how the parts of the page are drawn
 	fieldsDrawn map[string]drawnField    // of the fields, as last drawn
 	blamed      map[record.Place]error   // values that a formula refused, while a page is drawn
@@ -76,7 +73,8 @@ func unopened() *bench {
 }
 
 func newBench(shelf store.Shelf, language string) *bench {
-	b := &bench{Desk: desk.Open(shelf, language), open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}, fieldsDrawn: map[string]drawnField{}}
+	b := &bench{open: map[string]bool{}, blamed: map[record.Place]error{}, briefs: map[string]brief{}, drawings: map[string]func() app.UI{}, fieldsDrawn: map[string]drawnField{}}
+	b.Desk = desk.Open(store.Watched(shelf, b.outdated), language)
 	b.words = text.For(b.Settings.TextTag())
 	return b
 }
@@ -142,6 +140,10 @@ func (b *bench) follows(key string) {
 	if b.live {
 		b.ctx.Dispatch(func(app.Context) {
 			b.printing = "" // what a roof's sheets show may be another's by now
+			b.outdated(key)
+			if store.FanOf(key) == b.ID {
+				b.weighed = weighed{}
+			}
 			b.Follows(key)
 		})
 	}
@@ -248,12 +250,16 @@ func (b *bench) focus(id string) {
 
 // href returns the address of a page of this site, wherever the site stands.
 func href(route string) string {
-	root := app.Getenv("GOAPP_ROOT_PREFIX")
-	for len(root) > 0 && root[len(root)-1] == '/' {
-		root = root[:len(root)-1]
+	if app.IsClient {
+		return rootOnce() + route
 	}
-	return root + route
+	return root() + route
 }
+
+// rootOnce asks the browser once: it is asked at each link, and the site stays where it is.
+var rootOnce = sync.OnceValue(root)
+
+func root() string { return strings.TrimRight(app.Getenv("GOAPP_ROOT_PREFIX"), "/") }
 
 // tell says that a new version waits.
 func (b *bench) tell() {

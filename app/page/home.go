@@ -11,10 +11,13 @@ import (
 )
 
 // Home lists the roofs with their fans, and starts or opens one.
-type Home struct{ leaf }
+type Home struct {
+	leaf
+	listing listing
+}
 
 // NewHome returns the page.
-func NewHome() *Home { return &Home{leaf{route: "/"}} }
+func NewHome() *Home { return &Home{leaf: leaf{route: "/"}} }
 
 // calculators lists the pages that work on the open fan, the record last, in the
 // order of the tabs.
@@ -26,7 +29,9 @@ var calculators = []struct{ route, key string }{
 func (p *Home) Render() app.UI {
 	return p.draw(shared.T("home.title"), func(b *bench) app.UI {
 		roofs := b.Fans.Roofs()
-		defer b.weighLater(roofs)
+		l := &p.listing
+		l.begin()
+		defer b.later(l, roofs)
 		return app.Div().Class("home").Body(
 			app.P().Class("lead").Text(b.T("home.lead")),
 			app.Div().Body(app.If(b.ID == store.Scratch && !b.Fan.Empty(), func() app.UI {
@@ -34,7 +39,7 @@ func (p *Home) Render() app.UI {
 			})),
 			b.arrived(),
 			app.Div().Body(b.reminder()),
-			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i]) })),
+			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i], l) })),
 			app.Div().Class("row").Body(
 				app.If(len(roofs) == 0, func() app.UI {
 					return widget.Button("start", b.T("home.start"), "primary", b.guarded(func() { b.Start("", record.NewFan()); b.hold() }))

@@ -34,7 +34,7 @@ func (b *bench) newRoof() {
 }
 
 // roof draws a roof with its fans in serving order.
-func (b *bench) roof(r store.Roof) app.UI {
+func (b *bench) roof(r store.Roof, l *listing) app.UI {
 	name := r.Name
 	if name == "" {
 		name = b.T("roof.unnamed")
@@ -48,9 +48,9 @@ func (b *bench) roof(r store.Roof) app.UI {
 		app.Div().Body(app.If(b.open[id], func() app.UI { return b.roofEdit(r) })),
 		app.Ol().Class("fans").Body(app.Range(r.Fans).Slice(func(i int) app.UI {
 			if r.Fans[i] == b.ID {
-				return b.openFan()
+				return b.openFan(b.overall(app.IsClient && !l.seen))
 			}
-			return b.fanLine(r.Fans[i])
+			return b.fanLine(r.Fans[i], l.next())
 		})),
 		widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()); b.hold() })),
 	)
@@ -73,8 +73,12 @@ func (b *bench) roofEdit(r store.Roof) app.UI {
 	)
 }
 
-// fanLine is one kept fan: what it is called, how far it has come, how it stands.
-func (b *bench) fanLine(id string) app.UI {
+// fanLine is one kept fan: what it is called, how far it has come, how it stands; or the
+// place for that.
+func (b *bench) fanLine(id string, filled bool) app.UI {
+	if !filled {
+		return b.memo("fan "+id, func() app.UI { return app.Li().Class("fan") })
+	}
 	s := b.briefOf(id)
 	name := s.name
 	if name == "" {
@@ -88,9 +92,9 @@ func (b *bench) fanLine(id string) app.UI {
 		return app.Li().Class("fan").Body(widget.Button("open "+id, "", "wide fan-line", b.guarded(func() { b.Take(id) })).Body(
 			app.Strong().Text(name),
 			app.Span().Class("tag").Text(stage),
-			app.Span().Class("next").Body(
-				app.Span().Body(app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) })),
-				app.Span().Class("quiet").Text(next),
+			app.Span().Class("next quiet").Body(
+				app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) }),
+				app.Text(next),
 			),
 		))
 	}
@@ -98,14 +102,14 @@ func (b *bench) fanLine(id string) app.UI {
 }
 
 // openFan is the fan on the desk, with what can be done to it here.
-func (b *bench) openFan() app.UI {
+func (b *bench) openFan(how standing) app.UI {
 	stage := b.Fan.Step.Value()
 	next := stage.Next()
 	return app.Li().Class("fan open").Body(
 		b.field("name"),
 		app.P().Class("stage").Body(
 			app.Span().Class("tag").Text(b.stage(stage)),
-			app.Span().Body(app.If(b.overall().judged, func() app.UI { return b.levelMark(b.overall().worst.Level) })),
+			app.Span().Body(app.If(how.judged, func() app.UI { return b.levelMark(how.worst.Level) })),
 			app.Span().Text(b.nextStep(stage)),
 		),
 		app.Div().Class("row").Body(
