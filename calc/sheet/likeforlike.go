@@ -1,8 +1,8 @@
 package sheet
 
 import (
-	"maps"
 	"strings"
+	"sync"
 
 	"roofside/calc/limit"
 	"roofside/calc/phase"
@@ -94,11 +94,11 @@ const voltsApart = phase.PlateTolerance
 // is said not to be the same, or is and the diameters differ, the first line says
 // so. How the base goes over the curb is for [Clearance].
 func LikeForLike(f *record.Fan) []Line {
-	places := maps.Collect(f.Places())
+	pairs := pairsOf(f)
 	lines := make([]Line, 0, len(compared)+1)
 	lines = append(lines, sameWheel(f))
-	for _, c := range compared {
-		l := c.line(places["old."+c.name], places["new."+c.name])
+	for i, c := range compared {
+		l := c.line(pairs[i][0], pairs[i][1])
 		switch c.name {
 		case "motor-volts":
 			if l.Differs() && abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) > float64(voltsApart)+slack {
@@ -112,6 +112,30 @@ func LikeForLike(f *record.Fan) []Line {
 		lines = append(lines, l)
 	}
 	return lines
+}
+
+// lineOf tells which line compares the places with a name.
+var lineOf = sync.OnceValue(func() map[string]int {
+	lines := map[string]int{}
+	for i, c := range compared {
+		lines[c.name] = i
+	}
+	return lines
+})
+
+// pairsOf returns the places that each line compares, the old fan's first.
+func pairsOf(f *record.Fan) (pairs [len(compared)][2]record.Place) {
+	for key, p := range f.Places() {
+		side, name, _ := strings.Cut(key, ".")
+		i, ok := lineOf()[name]
+		switch {
+		case ok && side == "old":
+			pairs[i][0] = p
+		case ok && side == "new":
+			pairs[i][1] = p
+		}
+	}
+	return pairs
 }
 
 func sameWheel(f *record.Fan) Line {
@@ -148,15 +172,21 @@ func (c comparer) line(old, fresh record.Place) Line {
 			l.Likeness = Other
 		}
 	}
-	l.Level = map[Likeness]Level{Alike: Within, More: c.more, Less: c.less, Other: c.more}[l.Likeness]
+	switch l.Likeness {
+	case Alike:
+		l.Level = Within
+	case Less:
+		l.Level = c.less
+	default:
+		l.Level = c.more
+	}
 	return l
 }
 
+var bare = strings.NewReplacer(" ", "", "-", "")
+
 // sameText compares what two hands have written: A50 and a 50 are one belt.
-func sameText(a, b string) bool {
-	bare := strings.NewReplacer(" ", "", "-", "")
-	return strings.EqualFold(bare.Replace(a), bare.Replace(b))
-}
+func sameText(a, b string) bool { return strings.EqualFold(bare.Replace(a), bare.Replace(b)) }
 
 // clearMost is how much larger the new fan's base may be inside than the curb is
 // outside before it stands on too little (common practice: half of it each side,
