@@ -78,8 +78,8 @@ func (v *driveView) compare() app.UI {
 	}
 	rotation := &unit.Rotation
 	var sources *sheet.Verdict // one source alone has nothing to agree with, and that alarms nobody
-	if v.t.Agreed.Level != sheet.Unjudged {
-		sources = &v.t.Agreed
+	if t := sheet.TargetVerdict(f); t.Level != sheet.Unjudged {
+		sources = &t
 	}
 	mismatch := sheet.MismatchVerdict(f, &f.Old)
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(

@@ -25,8 +25,8 @@ func Standing(f *record.Fan, t Table, m Move) (worst Verdict, judged bool) {
 		all = append(all, MotorVerdict(f, t.Basis, t.Speed), WheelVerdict(f, t.Speed), BelowVerdict(t.Speed, t.Target))
 	case t.Set >= 0:
 		all = append(all, OverVerdict(f, t), t.Rows[t.Set].Verdict())
-		if t.Agreed.Level >= Watch {
-			all = append(all, t.Agreed)
+		if target := TargetVerdict(f); target.Level >= Watch {
+			all = append(all, target)
 		}
 	}
 	return Worst(all), len(all) > 0

@@ -60,7 +60,6 @@ type Table struct {
 	Basis  *Basis
 	Speed  Answer[unit.Speed] // at the setting the table starts from, under full load unless read; what is wanted stands here
 	Alarms []Verdict          // see [Alarms]
-	Agreed Verdict            // whether the target's sources agree, see [TargetVerdict]
 	line   *line
 	last   *record.Trial // that it goes by, see [LastReading]
 }
@@ -80,7 +79,7 @@ func TableToSet(f *record.Fan) Table { return turnsTable(f, false) }
 
 func turnsTable(f *record.Fan, whole bool) Table {
 	b := FanBasis(f)
-	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f), Alarms: Alarms(f), Agreed: TargetVerdict(f), last: LastReading(f)}
+	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f), Alarms: Alarms(f), last: LastReading(f)}
 	l, speed := newLine(f, b, t.last)
 	t.Speed = speed
 	if l == nil {
