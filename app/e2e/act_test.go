@@ -31,43 +31,102 @@ func (t *Tab) Keys(text string) {
 	t.do("typing "+text, chromedp.KeyEvent(text))
 }
 
+// focus goes to a field. It is found and gone to in one breath: between two, the
+// page may be drawn anew.
 func (t *Tab) focus(name string) {
 	t.t.Helper()
-	t.show(field(name))
-	t.do("going to the field "+name, chromedp.Focus(chromedp.CSS(field(name))))
+	t.Await(fmt.Sprintf(`(() => {
+		const found = document.querySelector(%q);
+		found?.scrollIntoView({ block: "center" });
+		found?.focus();
+		return !!found && document.activeElement === found;
+	})()`, field(name)))
 }
 
-// Click taps the first element that fits a CSS selector.
+// Click taps the first element that fits a CSS selector, where it has come to
+// rest in the middle of the screen. What covers it for good is a failure, as it
+// would be for a thumb. A tap that would go elsewhere, because the page was drawn
+// anew in that moment, does not reach the page, and is made again.
 func (t *Tab) Click(selector string) {
 	t.t.Helper()
-	t.show(selector)
-	t.do("clicking "+selector, chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+	var last string
+	for deadline := time.Now().Add(patience); time.Now().Before(deadline); time.Sleep(10 * time.Millisecond) {
+		// Between two pages there is nothing to ask; that is no failure yet.
+		at, err := eval[aim](t, fmt.Sprintf(aimAt, selector))
+		if err != nil || at.Fault != "" {
+			last = fmt.Sprint(at.Fault, err)
+			continue
+		}
+		t.do("clicking "+selector, chromedp.MouseClickXY(at.X, at.Y))
+		// Where the tap has led to another page, no miss is known.
+		if missed, err := eval[bool](t, `!!window.missedTest`); err != nil || !missed {
+			return
+		}
+		last = "the tap would have gone elsewhere"
+	}
+	t.t.Fatalf("clicking %s: %s", selector, last)
 }
 
-// show brings an element into the middle of the screen, as a thumb would: at its
-// edges lie the plate that stays in view and the tabs.
-func (t *Tab) show(selector string) {
-	t.t.Helper()
-	t.Await(fmt.Sprintf(`(document.querySelector(%q)?.scrollIntoView({ block: "center" }), !!document.querySelector(%q))`, selector, selector))
+type aim struct {
+	X     float64 `json:"x"`
+	Y     float64 `json:"y"`
+	Fault string  `json:"fault"`
 }
+
+// aimAt brings an element into the middle of the screen, as a thumb would, for at
+// its edges lie the plate that stays in view and the tabs. It says where the element
+// is once it has held still for three frames, and lets the next tap reach nothing
+// else.
+const aimAt = `new Promise((resolve) => {
+	const find = () => document.querySelector(%q);
+	let at = {}, calm = 0, frames = 0;
+	const frame = () => {
+		const found = find(), before = at;
+		if (calm === 0) found?.scrollIntoView({ block: "center" });
+		const box = found?.getClientRects()[0];
+		at = box ? { x: box.x + box.width / 2, y: box.y + box.height / 2 } : { fault: found ? "it has no place on the page" : "it is not there" };
+		if (box && !found.contains(document.elementFromPoint(at.x, at.y))) at.fault = "something lies on top of it";
+		calm = at.fault || at.x !== before.x || at.y !== before.y ? 0 : calm + 1;
+		if (calm === 2) {
+			guard();
+			return resolve(at);
+		}
+		if (++frames === 60) return resolve({ fault: "it does not hold still", ...at });
+		requestAnimationFrame(frame);
+	};
+	const guard = () => {
+		const kinds = ["pointerdown", "mousedown", "pointerup", "mouseup", "click"];
+		window.missedTest = false;
+		const watch = (event) => {
+			if (event.type === "pointerdown") window.missedTest = !find()?.contains(event.target);
+			if (window.missedTest) {
+				event.preventDefault();
+				event.stopImmediatePropagation();
+			}
+			if (event.type === "click" || !window.missedTest) for (const kind of kinds) removeEventListener(kind, watch, true);
+		};
+		for (const kind of kinds) addEventListener(kind, watch, true);
+	};
+	frame();
+})`
 
 // Choose sets a choice to one of its values, as a finger would.
 func (t *Tab) Choose(name, value string) {
 	t.t.Helper()
-	if !Eval[bool](t, fmt.Sprintf(`(() => {
+	t.Await(fmt.Sprintf(`(() => {
 		const choice = document.querySelector(%q);
+		if (![...choice?.options ?? []].some((o) => o.value === %q)) return false;
 		choice.focus();
 		choice.value = %q;
 		for (const kind of ["input", "change"]) choice.dispatchEvent(new Event(kind, { bubbles: true }));
-		return choice.value === %q;
-	})()`, field(name), value, value)) {
-		t.t.Fatalf("%s has no choice %q", name, value)
-	}
+		return true;
+	})()`, field(name), value, value))
 }
 
-// FieldText is what stands in the field.
+// FieldText is what stands in the field, once the page is at rest.
 func (t *Tab) FieldText(name string) string {
 	t.t.Helper()
+	t.Rest()
 	return Eval[string](t, fmt.Sprintf(`document.querySelector(%q).value`, field(name)))
 }
 

@@ -56,6 +56,18 @@ func (c *console) add(line string, bad bool) {
 	}
 }
 
+// holds is true when each of the texts is part of an error or a warning.
+func (c *console) holds(texts []string) bool {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	for _, text := range texts {
+		if !slices.ContainsFunc(c.errors, func(line string) bool { return strings.Contains(line, text) }) {
+			return false
+		}
+	}
+	return true
+}
+
 // Expect says that an error or warning holding this text is part of the test.
 // The test fails if it does not come.
 func (t *Tab) Expect(text string) { t.expected = append(t.expected, text) }
@@ -66,6 +78,10 @@ func (t *Tab) Allow(text string) { t.allowed = append(t.allowed, text) }
 // judge fails the test for every error that was not expected, and for every
 // expected one that did not come.
 func (t *Tab) judge() {
+	// What was expected may still be on its way.
+	for deadline := time.Now().Add(5 * time.Second); !t.console.holds(t.expected) && time.Now().Before(deadline); {
+		time.Sleep(10 * time.Millisecond)
+	}
 	t.console.mu.Lock()
 	defer t.console.mu.Unlock()
 	came := map[string]bool{}

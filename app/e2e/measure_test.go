@@ -80,6 +80,12 @@ func (s Strokes) String() string {
 	return fmt.Sprintf("%d keys: script %s; task %s; key to last change %s", len(s.Script), sum(s.Script), sum(s.Task), sum(s.Answer))
 }
 
+// show brings an element into the middle of the screen.
+func (t *Tab) show(selector string) {
+	t.t.Helper()
+	t.Await(fmt.Sprintf(`(document.querySelector(%q)?.scrollIntoView({ block: "center" }), !!document.querySelector(%q))`, selector, selector))
+}
+
 // Strokes types a text at the end of what stands in a field and measures each
 // key by itself. Each key has to be one that the field takes.
 func (t *Tab) Strokes(name, text string) Strokes {

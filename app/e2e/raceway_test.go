@@ -105,7 +105,6 @@ func TestAListGoesBack(t *testing.T) {
 	tab.open("wire w1")
 	shown := func(want string) {
 		t.Helper()
-		tab.Rest()
 		if got := tab.FieldText("wire.w1.size"); got != want {
 			t.Errorf("the list shows %q, want %q", got, want)
 		}

@@ -4,6 +4,9 @@ package e2e
 
 import "testing"
 
+// fanNames are the names in the list, of the open fan too, whose name is a field.
+const fanNames = `[...document.querySelectorAll(".fan")].map((f) => f.querySelector("input")?.value ?? f.querySelector("strong").textContent).join("|")`
+
 // The list of fans: steps, order, a twin, and what is removed comes back, also
 // after the program was loaded anew in between.
 func TestTheListOfFans(t *testing.T) {
@@ -14,30 +17,29 @@ func TestTheListOfFans(t *testing.T) {
 	tab.Click(`button[name="remove fan"]`)
 	tab.Click(`button[name="demo"]`)
 	tab.AwaitText(".fan.open", "Not begun")
-	names := `[...document.querySelectorAll(".fan")].map((f) => f.querySelector("input")?.value ?? f.querySelector("strong").textContent).join("|")`
-	tab.Await(names + ` === "Hood line 2, west|Hood line 1, east|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 2, west|Hood line 1, east|Bread oven|Dish room"`)
 
 	tab.Click(`button[name="step next"]`)
 	tab.AwaitText(".fan.open", "Surveyed")
 	tab.Click(`button[name="later"]`)
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)
 	tab.Click(`button[name="copy fan"]`)
 	tab.AwaitText(".fan.open", "Not begun") // the copy is on the desk, and its name the field
 	tab.Type("name", "Its twin")
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
 
 	tab.Click(`button[name="remove fan"]`)
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Bread oven|Dish room"`)
 	tab.Click(`button[name="undo"]`)
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
 
 	tab.Reload()
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
 	tab.Click(`.roof:last-child .roof-head button`)
 	tab.Click(`button[name$=" remove"]`)
-	tab.Await(names + ` === ""`)
+	tab.Await(fanNames + ` === ""`)
 	tab.Click(`button[name="undo"]`)
-	tab.Await(names + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
+	tab.Await(fanNames + ` === "Hood line 1, east|Hood line 2, west|Its twin|Bread oven|Dish room"`)
 }
 
 // A roof that is longer than the screen is filled in strokes: each fan has its place from
