@@ -5,13 +5,10 @@ package e2e
 import (
 	"net/http"
 	"net/http/httptest"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
-
-	"roofside/app/site"
 )
 
 // This file holds one test per behavior of go-app that we work around. A test
@@ -140,18 +137,10 @@ func TestGoappTakesWhatTheHostSends(t *testing.T) {
 // phoneWithout is a phone whose site lacks one of our first scripts.
 func phoneWithout(t *testing.T, script string) *Phone {
 	t.Helper()
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
 	p := NewPhone(t)
-	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == script {
-			w.Header().Set("Content-Type", "text/javascript")
-			return
-		}
-		site.Files{Dir: dist, Headers: headers}.ServeHTTP(w, r)
-	}))
+	p.Site.PublishBut(dist, script, func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/javascript")
+	})
 	return p
 }
 

@@ -4,11 +4,8 @@ package e2e
 
 import (
 	"net/http"
-	"path/filepath"
 	"strings"
 	"testing"
-
-	"roofside/app/site"
 )
 
 // A host that knows nothing of the site but its files will do.
@@ -26,12 +23,7 @@ func TestBelowTheRoot(t *testing.T) {
 	const base = "/tools/fans"
 	dir := t.TempDir()
 	buildSite(t, "-base", base+"/", "-out", dir)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	root := site.Files{Dir: dist, Headers: headers}
-	below := http.StripPrefix(base, site.Files{Dir: dir, Headers: headers})
+	root, below := hosted(t, dist), http.StripPrefix(base, hosted(t, dir))
 	p := NewPhone(t)
 	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if strings.HasPrefix(r.URL.Path, base+"/") {
@@ -61,17 +53,11 @@ func TestBelowTheRoot(t *testing.T) {
 // While the program is on its way, the page already shows its form.
 func TestPageShowsWhileLoading(t *testing.T) {
 	p := NewPhone(t)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	arrive := make(chan struct{})
-	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == "/web/app.wasm" {
-			<-arrive
-		}
-		site.Files{Dir: dist, Headers: headers}.ServeHTTP(w, r)
-	}))
+	arrive, files := make(chan struct{}), hosted(t, dist)
+	p.Site.PublishBut(dist, program, func(w http.ResponseWriter, r *http.Request) {
+		<-arrive
+		files.ServeHTTP(w, r)
+	})
 	tab := p.NewTab()
 	tab.Visit(p.Site.URL + "/drive/")
 	tab.AwaitText("#app-wasm-loader", "0 %")

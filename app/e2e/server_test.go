@@ -32,15 +32,41 @@ func NewServer(t *testing.T, dir string) *Server {
 	return s
 }
 
+// hosted serves a folder as plain files, with the headers of netlify.toml.
+func hosted(t *testing.T, dir string) http.Handler {
+	t.Helper()
+	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return site.Files{Dir: dir, Headers: headers}
+}
+
 // Publish serves another folder from now on.
 func (s *Server) Publish(dir string) {
 	s.t.Helper()
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		s.t.Fatal(err)
-	}
-	s.Handle(site.Files{Dir: dir, Headers: headers})
+	s.Handle(hosted(s.t, dir))
 }
+
+// PublishBut serves another folder from now on, but for the path that it leaves to
+// one handler; the other answer tells whether it was asked for.
+func (s *Server) PublishBut(dir, path string, one http.HandlerFunc) (asked *atomic.Bool) {
+	s.t.Helper()
+	rest := hosted(s.t, dir)
+	asked = new(atomic.Bool)
+	s.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path == path {
+			asked.Store(true)
+			one(w, r)
+			return
+		}
+		rest.ServeHTTP(w, r)
+	}))
+	return asked
+}
+
+// hangUp breaks the connection off.
+func hangUp(http.ResponseWriter, *http.Request) { panic(http.ErrAbortHandler) }
 
 // Handle answers with h from now on.
 func (s *Server) Handle(h http.Handler) { s.handler.Store(&h) }

@@ -79,11 +79,7 @@ func (m marks) String() string {
 // server is gone.
 func (s startPage) measure(t *testing.T) (cold, warm map[string]float64) {
 	p := NewPhone(t)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	p.Site.Handle(&slowLine{next: site.Files{Dir: s.dir, Headers: headers}})
+	p.Site.Handle(&slowLine{next: hosted(t, s.dir)})
 	first := s.open(p)
 	cold = s.marks(first)
 	first.AwaitInstalled()

@@ -4,22 +4,24 @@ package e2e
 
 import (
 	"fmt"
-	"net/http"
 	"os"
 	"os/exec"
 	"path/filepath"
-	"strings"
-	"sync/atomic"
+	"sync"
 	"testing"
-
-	"roofside/app/site"
 )
 
-// newVersion builds the site again with one more rule in its style, so that
+// newVersion builds the site again, once, with one more rule in its style, so that
 // version 2, 3 … of it is there to publish.
 func newVersion(t *testing.T, number int) string {
 	t.Helper()
-	web, out := t.TempDir(), t.TempDir()
+	versions.Lock()
+	defer versions.Unlock()
+	out := filepath.Join(top, ".build", "e2e-versions", fmt.Sprint(number))
+	if versions.built[number] {
+		return out
+	}
+	web := t.TempDir()
 	if err := os.CopyFS(web, os.DirFS(filepath.Join(top, "web"))); err != nil {
 		t.Fatal(err)
 	}
@@ -33,9 +35,20 @@ func newVersion(t *testing.T, number int) string {
 	if err := style.Close(); err != nil {
 		t.Fatal(err)
 	}
-	buildSite(t, "-web", web, "-out", out)
+	// The command writes below the folder that it runs in.
+	absolute, err := filepath.Abs(out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	buildSite(t, "-web", web, "-out", absolute)
+	versions.built[number] = true
 	return out
 }
+
+var versions = struct {
+	sync.Mutex
+	built map[int]bool
+}{built: map[int]bool{}}
 
 // buildSite runs the site command, without .br files.
 func buildSite(t *testing.T, flags ...string) {
@@ -190,18 +203,7 @@ func TestUpdateThatFails(t *testing.T) {
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	next := newVersion(t, 2)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	var cut atomic.Bool
-	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == "/web/app.wasm" {
-			cut.Store(true)
-			panic(http.ErrAbortHandler)
-		}
-		site.Files{Dir: next, Headers: headers}.ServeHTTP(w, r)
-	}))
+	cut := p.Site.PublishBut(next, program, hangUp)
 	tab := p.Open("/drive/")
 	tab.look()
 	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => !r.installing && !r.waiting)`)
@@ -230,19 +232,7 @@ func TestNoMixOfVersions(t *testing.T) {
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	next := newVersion(t, 2)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	var refused atomic.Bool
-	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		from := next
-		if strings.HasSuffix(r.URL.Path, "app.css") {
-			from = dist // this one file is still the old one
-			refused.Store(true)
-		}
-		site.Files{Dir: from, Headers: headers}.ServeHTTP(w, r)
-	}))
+	refused := p.Site.PublishBut(next, "/web/app.css", hosted(t, dist).ServeHTTP) // still the old one
 	tab := p.Open("/drive/")
 	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => new Promise((resolve) => {
 		const look = async () => {
@@ -269,19 +259,7 @@ func TestNoMixOfVersions(t *testing.T) {
 // A first visit that is cut off half way is made good by the next.
 func TestInterruptedFirstVisit(t *testing.T) {
 	p := NewPhone(t)
-	headers, err := site.ReadHeaders(filepath.Join(top, "netlify.toml"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	whole := site.Files{Dir: dist, Headers: headers}
-	var cut atomic.Bool
-	p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if r.URL.Path == "/airflow/" { // only the worker asks for this one
-			cut.Store(true)
-			panic(http.ErrAbortHandler)
-		}
-		whole.ServeHTTP(w, r)
-	}))
+	cut := p.Site.PublishBut(dist, "/airflow/", hangUp) // only the worker asks for this one
 	tab := p.Open("/")
 	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => !r || !r.installing && !r.active)`)
 	if !cut.Load() {
