@@ -11,6 +11,7 @@ import (
 // An entry that can't be read and a list of roofs that can't are set aside, not
 // erased; the others are there, and what was set aside is handed out as a file.
 func TestWhatCantBeReadIsHandedOut(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/")
 	tab.stock(3, "f2")
 	fan, list := `{"form":1,"fan":{"name":"Half a fan","old.motor-sp`, `{"roofs":[{"id":"r","name":"Half a roof"`

@@ -63,11 +63,13 @@ const (
 // Every page, in every look and language, with answers and with errors, is free
 // of what axe-core finds wrong.
 func TestNothingStandsInTheWayOfAnyone(t *testing.T) {
+	t.Parallel()
 	axe, err := os.ReadFile("../../.build/axe-core/axe.min.js")
 	if err != nil {
 		t.Fatal(err, "; app/e2e/install-axe brings it")
 	}
 	p := NewPhone(t)
+	p.Hold()
 	for _, at := range axeRoutes {
 		tab := p.Open(at.route + at.link)
 		tab.examine(t, string(axe), at.route)

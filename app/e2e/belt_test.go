@@ -34,6 +34,7 @@ func beltForce() (least, most float64) { // of a new belt, in newtons
 // The belt of the example, typed on the roof without signal, from which belt to what
 // a reading means.
 func TestTheBelt(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	home := p.Open("/")
 	home.AwaitInstalled()
@@ -137,6 +138,7 @@ func TestTheBelt(t *testing.T) {
 
 // What can't be is said beside its field, kept, and answers nothing.
 func TestBadBeltInput(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/belt/" + demo + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-force=2.4lbf&trial.t1.belt-deflection=1/4in")
 	tab.AwaitText(`output[name="tension"]`, "As near as this reading tells.")

@@ -9,6 +9,7 @@ import (
 
 // The program ends: the page says so, that the record is safe, and how to go on.
 func TestProgramEnds(t *testing.T) {
+	t.Parallel()
 	for lang, words := range map[string][3]string{
 		"en-US": {"Roofside has stopped", "The record is safe on this device.", "Reload"},
 		"es":    {"Roofside se ha detenido", "El registro está a salvo en este aparato.", "Recargar"},
@@ -30,6 +31,7 @@ func TestProgramEnds(t *testing.T) {
 
 // Where the very page ends the program, the start page is one tap away.
 func TestProgramEndsAndGoesHome(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/")
 	tab.EndProgram()
@@ -57,6 +59,7 @@ func (t *Tab) Panic(where string) {
 
 // Where nothing could be kept, the page does not claim that it was.
 func TestProgramEndsWithNothingKept(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/")
 	Eval[any](tab, `(roofside.storage = "none", null)`)
@@ -70,6 +73,7 @@ func TestProgramEndsWithNothingKept(t *testing.T) {
 
 // A trap inside the program comes out as an error of the window.
 func TestTrapIsTheEnd(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/")
 	tab.Expect("RuntimeError")
@@ -79,6 +83,7 @@ func TestTrapIsTheEnd(t *testing.T) {
 
 // Other people's errors do not stop the program, and must not say it stopped.
 func TestOtherErrorIsNotTheEnd(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/")
 	tab.Expect("an extension's own fault")

@@ -21,7 +21,7 @@ func (t *Tab) downloads() string {
 	t.t.Helper()
 	dir := t.t.TempDir()
 	t.do("allowing downloads", command(browser.SetDownloadBehavior, browser.SetDownloadBehaviorParams{
-		Behavior: browser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir,
+		Behavior: browser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(t.ctx).BrowserContextID,
 	}))
 	return dir
 }
@@ -78,6 +78,7 @@ func (t *Tab) everything() string {
 // A roof goes out as a file and comes into another browser as a roof of its own;
 // files that are no roof's change nothing.
 func TestRoofsGoOutAndIn(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/")
 	tab.Click(`button[name="demo"]`)
 	dir := tab.downloads()

@@ -29,6 +29,7 @@ func host(t *testing.T, frame string) *Server {
 // Where the browser refuses all storage, the page computes and knows that
 // nothing is kept.
 func TestFrameWithoutStorage(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.NewTab()
 	tab.Visit(host(t, fmt.Sprintf(`<iframe sandbox="allow-scripts" width="340" height="600" src="%s/drive/"></iframe>`, p.Site.URL)).URL)
@@ -44,6 +45,7 @@ func TestFrameWithoutStorage(t *testing.T) {
 
 // A frame of another site has storage, apart from that of the site itself.
 func TestFrameHasStorageOfItsOwn(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	own := p.Open("/")
 	Eval[any](own, `localStorage.setItem("test", "own") ?? null`)
@@ -62,6 +64,7 @@ func TestFrameHasStorageOfItsOwn(t *testing.T) {
 // A host on another origin learns how high the page is, and nothing more; the
 // example shows how it is used.
 func TestFrameTellsItsHeight(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.NewTab()
 	tab.Visit(host(t, fmt.Sprintf(`<script>heard = []; addEventListener("message", (e) => heard.push(e.data));</script>

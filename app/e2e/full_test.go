@@ -37,6 +37,7 @@ func (t *Tab) stuff() {
 // A full device: it is said, the record on the screen goes on, nothing that was kept
 // is lost, and with room again the next change is kept with all before it.
 func TestAFullDevice(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/drive/" + demo)
 	tab.open("job")
 	tab.Type("name", "Line 2")
@@ -68,6 +69,7 @@ func TestAFullDevice(t *testing.T) {
 
 // Where the browser refuses all storage, the page says so, and computes.
 func TestStorageBlocked(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.NewTab()
 	tab.before(`for (const name of ["localStorage", "sessionStorage"]) Object.defineProperty(window, name, { configurable: true, get() { throw new DOMException("refused", "SecurityError"); } });`)

@@ -146,6 +146,7 @@ func phoneWithout(t *testing.T, script string) *Phone {
 
 // web/first/address.js mends the fragment.
 func TestGoappDiesOfABrokenEscape(t *testing.T) {
+	t.Parallel()
 	tab := phoneWithout(t, "/web/first/address.js").NewTab()
 	tab.Expect("exit code: 2")
 	tab.Visit(tab.p.Site.URL + "/#note=50%")
@@ -154,12 +155,14 @@ func TestGoappDiesOfABrokenEscape(t *testing.T) {
 
 // web/first/address.js takes it off.
 func TestGoappKnowsNoIndex(t *testing.T) {
+	t.Parallel()
 	tab := phoneWithout(t, "/web/first/address.js").Open("/drive/index.html")
 	tab.Await(`!document.querySelector("main input")`)
 }
 
 // web/first/storage.js stands in.
 func TestGoappDiesWithoutStorage(t *testing.T) {
+	t.Parallel()
 	p := phoneWithout(t, "/web/first/storage.js")
 	tab := p.NewTab()
 	tab.Visit(host(t, `<iframe sandbox="allow-scripts" src="`+p.Site.URL+`/"></iframe>`).URL)

@@ -31,6 +31,7 @@ func TestConsoleIsHeard(t *testing.T) {
 // A page that is drawn anew between the aim and the tap costs nothing, and what
 // comes to lie on top in that moment is not tapped in the element's place.
 func TestATapMeetsWhatItWasAimedAt(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/settings/")
 	Eval[any](tab, `(() => {
 		window.tapped = [];

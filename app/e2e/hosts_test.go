@@ -10,6 +10,7 @@ import (
 
 // A host that knows nothing of the site but its files will do.
 func TestAnyStaticHost(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Site.Handle(http.FileServer(http.Dir(dist)))
 	p.Open("/").AwaitInstalled()
@@ -20,6 +21,7 @@ func TestAnyStaticHost(t *testing.T) {
 // Below the root of a host, every address stays below, with signal and without,
 // and another copy at the root is another app.
 func TestBelowTheRoot(t *testing.T) {
+	t.Parallel()
 	const base = "/tools/fans"
 	dir := t.TempDir()
 	buildSite(t, "-base", base+"/", "-out", dir)
@@ -52,6 +54,7 @@ func TestBelowTheRoot(t *testing.T) {
 
 // While the program is on its way, the page already shows its form.
 func TestPageShowsWhileLoading(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	arrive, files := make(chan struct{}), hosted(t, dist)
 	p.Site.PublishBut(dist, program, func(w http.ResponseWriter, r *http.Request) {

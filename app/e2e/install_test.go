@@ -27,7 +27,8 @@ import (
 // and all that it names is there: icons of the size they claim, the start page,
 // a shortcut to each page that computes.
 func TestInstall(t *testing.T) {
-	p := NewPhone(t)
+	t.Parallel()
+	p := NewPhoneIn(t, "en-US") // with a browser of its own: from a private window it installs nothing
 	tab := p.Open("/")
 	tab.AwaitInstalled()
 	manifestURL := Eval[string](tab, `document.querySelector("link[rel=manifest]").href`)
@@ -122,6 +123,7 @@ func fetch(t *testing.T, address string) (body []byte, kind string) {
 // Every module that the served program was linked from is named on the page of
 // sources and has its license in the file, which is there without signal too.
 func TestLicenses(t *testing.T) {
+	t.Parallel()
 	program, err := os.ReadFile(filepath.Join(dist, "web", "app.wasm"))
 	if err != nil {
 		t.Fatal(err)

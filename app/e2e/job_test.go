@@ -76,6 +76,7 @@ func (t *Tab) take(choice, value string) {
 
 // The job by typing, with no signal, from the count to the correction.
 func TestTheJob(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	home := p.Open("/")
 	home.AwaitInstalled()
@@ -162,6 +163,7 @@ func TestTheJob(t *testing.T) {
 
 // A link opens with its answer, once: what is typed later survives a reload.
 func TestALink(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in&old.nonsense=1&old.turns=3%")
 	tab.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
@@ -177,6 +179,7 @@ func TestALink(t *testing.T) {
 
 // What is no value is said beside the field, kept, and answers nothing.
 func TestBadInput(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	tab.open("old")
@@ -218,6 +221,7 @@ func TestBadInput(t *testing.T) {
 // A failure in a handler or in drawing is shown, the record is kept, and the
 // page goes on.
 func TestAFailureDoesNotEndTheProgram(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	tab.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-9, "rpm")
@@ -236,6 +240,7 @@ func TestAFailureDoesNotEndTheProgram(t *testing.T) {
 
 // A reading with a dead leg stops the work; it is not averaged into comfort.
 func TestALostPhaseIsSaidFirst(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#supply=three-phase&same-wheel=yes&target.speed=712rpm&new.motor-power=2hp&new.motor-amps=6.6A&new.service-factor-amps=7.6A" +
 		"&new.motor-speed=1750rpm&new.wheel-max-speed=1080rpm&new.section=A&new.sheave=adjustable&new.anchor-turns=0turns&new.anchor-pitch=4in" +
@@ -255,7 +260,9 @@ func TestALostPhaseIsSaidFirst(t *testing.T) {
 // What a stroke makes appear or go must not take the focus from the field: the
 // next stroke would be lost, and the keypad with it.
 func TestTypingKeepsTheFocus(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
+	p.Hold()
 	for _, page := range []struct {
 		path     string
 		sections []string
@@ -296,6 +303,7 @@ func TestTypingKeepsTheFocus(t *testing.T) {
 // A hand that has taken something back finds everything as it was: what is tapped
 // then goes into the record that is open then.
 func TestTapsAfterUndo(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#new.sheave=adjustable&target.speed=712rpm")
 	tab.open("job")
@@ -315,6 +323,7 @@ func TestTapsAfterUndo(t *testing.T) {
 // The count pad keeps each tap: a page that is gone in the middle of a count
 // has lost none.
 func TestTheCountPadKeepsEachTap(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#new.sheave=adjustable")
 	tab.open("new")
@@ -338,6 +347,7 @@ func TestTheCountPadKeepsEachTap(t *testing.T) {
 // A row of the table opens to what stands against it, and a field stays under
 // the hand while the table appears above it.
 func TestRowsOpenAndFieldsHoldStill(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/drive/#target.speed=900rpm&new.sheave=adjustable&new.anchor-turns=0&new.anchor-pitch=4in" +
 		"&new.second-anchor-turns=5&new.second-anchor-pitch=3in&new.motor-speed=1750rpm&new.section=A&new.turns=1")
 	tab.open("new")
@@ -359,6 +369,7 @@ func TestRowsOpenAndFieldsHoldStill(t *testing.T) {
 
 // The same typing in another language's number format.
 func TestNumbersOfAnotherLanguage(t *testing.T) {
+	t.Parallel()
 	p := NewPhoneIn(t, "de-DE")
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	tab.open("old")
@@ -376,6 +387,7 @@ func TestNumbersOfAnotherLanguage(t *testing.T) {
 
 // What is missing is one tap away, on another page too.
 func TestJumpsToAnotherPage(t *testing.T) {
+	t.Parallel()
 	link, _, _ := strings.Cut(strings.Replace(filled, "&target.power=1.15hp", "", 1), "&hood.")
 	tab := NewPhone(t).Open("/drive/" + link)
 	tab.Click(`button[name="to amps target.power"]`)

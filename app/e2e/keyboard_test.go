@@ -29,6 +29,7 @@ func (t *Tab) tabTo(what string) {
 // The keyboard alone sets a drive, adds a reading, gives way to another page and
 // comes back.
 func TestTheDriveByKeyboardAlone(t *testing.T) {
+	t.Parallel()
 	link, _, _ := strings.Cut(filled, "&hood.")
 	tab := NewPhone(t).Open("/drive/" + strings.Replace(link, "&new.fan-sheave=8.4in", "", 1))
 	tab.tabTo(`at.name === "section new"`)

@@ -93,6 +93,7 @@ func (t *Tab) crash() {
 // The renderer crashes right behind the last key: the page that is opened again has
 // all of it.
 func TestACrashLosesNothing(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/")
 	tab.open("old")
@@ -108,6 +109,7 @@ func TestACrashLosesNothing(t *testing.T) {
 }
 
 // The browser is killed ten seconds behind the last key of several: nothing is lost.
+// By the clock, and so alone, as is the next: a start waits two seconds for the journal.
 func TestAKilledBrowserLosesNothing(t *testing.T) {
 	pocket := NewPocket(t)
 	p := pocket.Phone()
@@ -155,6 +157,7 @@ func TestAKilledBrowserBringsNothingBack(t *testing.T) {
 
 // A journal that the browser refuses, or that never opens, keeps nobody from his record.
 func TestWithoutAJournal(t *testing.T) {
+	t.Parallel()
 	for name, script := range map[string]string{
 		"refused": `Object.defineProperty(window, "indexedDB", { value: { open() { throw new DOMException("refused", "SecurityError"); } } });`,
 		"silent":  `Object.defineProperty(window, "indexedDB", { value: { open() { return {}; } } });`,

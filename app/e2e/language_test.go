@@ -14,6 +14,7 @@ const language = `document.documentElement.lang + " " + document.querySelector("
 // A browser of Mexico: Spanish words, that region's numbers and units. Words are
 // chosen apart from the numbers, and kept.
 func TestSpanishAtOnceAndEnglishByChoice(t *testing.T) {
+	t.Parallel()
 	p := NewPhoneIn(t, "es-MX")
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in&target.speed=1712rpm")
 	tab.Await(language + ` === "es es"`)
@@ -60,6 +61,7 @@ func TestSpanishAtOnceAndEnglishByChoice(t *testing.T) {
 // An address chooses words, units and looks for the page that it opens, and for
 // no other.
 func TestAnAddressChoosesTheWords(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	for _, path := range []string{"/drive/?lang=es&units=si&look=sun", "/drive/?embed&lang=es&units=si&look=sun"} {
 		tab := p.Open(path + "#old.fan-sheave=10in")
@@ -80,11 +82,13 @@ func TestAnAddressChoosesTheWords(t *testing.T) {
 // Nothing is cut and nothing runs over on the narrowest screens, in either
 // language.
 func TestSpanishFitsThePhone(t *testing.T) {
+	t.Parallel()
 	p := NewPhoneIn(t, "es-MX")
 	home := p.Open("/")
 	home.Click(`button[name="demo"]`)
 	home.AwaitText(".roof-head", "Cocina escuela")
 	home.Close()
+	p.Hold()
 	for _, path := range []string{"/", "/drive/", "/airflow/", "/belt/", "/power/", "/raceway/", "/record/", "/settings/", "/sources/"} {
 		tab := p.Open(path)
 		tab.Rest()

@@ -7,11 +7,13 @@ import "testing"
 // After one visit to the start page, everything works with the server gone:
 // every page in every form that a bookmark may have, typed into a new tab.
 func TestEveryPageOpensWithTheServerGone(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	first := p.Open("/")
 	first.AwaitInstalled()
 	first.Close()
 	p.Offline()
+	p.Hold()
 	for _, route := range pages(t) {
 		for _, form := range forms(route) {
 			tab := p.Open(form)
@@ -23,6 +25,7 @@ func TestEveryPageOpensWithTheServerGone(t *testing.T) {
 
 // An address that is not known shows something helpful too, offline and on.
 func TestUnknownPage(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/")
 	tab.AwaitInstalled()

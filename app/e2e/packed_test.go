@@ -146,6 +146,7 @@ func TestHostWithoutCompression(t *testing.T) {
 
 // A host that compresses sends the program once, and is asked for no other form.
 func TestHostThatCompresses(t *testing.T) {
+	t.Parallel()
 	host := &plainHost{files: site.Files{Dir: dist}, rate: 10_000_000 / 8}
 	p := NewPhone(t)
 	p.Site.Handle(host)
@@ -192,6 +193,7 @@ func TestHostsThatSendTheirOwnWay(t *testing.T) {
 
 // Without the packed copy, or the means to unpack it, the plain program comes.
 func TestPackedCopyCannotBeUsed(t *testing.T) {
+	t.Parallel()
 	t.Run("not there", func(t *testing.T) {
 		host := &plainHost{}
 		p := NewPhone(t)
@@ -242,6 +244,7 @@ func TestPackedCopyCannotBeUsed(t *testing.T) {
 // A packed copy of another version, or a damaged one, does not run, and is not
 // kept.
 func TestPackedCopyOfAnotherVersion(t *testing.T) {
+	t.Parallel()
 	host := &plainHost{}
 	p := NewPhone(t)
 	var asked sync.Map

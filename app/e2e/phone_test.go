@@ -23,8 +23,17 @@ type Phone struct {
 	tabs    []*Tab
 }
 
-// NewPhone starts a browser set to American English, and serves dist/ to it.
-func NewPhone(t *testing.T) *Phone { return NewPhoneIn(t, "en-US") }
+// NewPhone makes a phone set to American English, and serves dist/ to it. Its
+// browser is one process for all of them, in which each has a profile of its own.
+func NewPhone(t *testing.T) *Phone {
+	t.Helper()
+	browser, err := shared()
+	if err != nil {
+		t.Fatal("starting the browser: ", err)
+	}
+	ctx, cancel := chromedp.NewContext(browser, chromedp.WithNewBrowserContext())
+	return newPhone(t, NewServer(t, dist), "en-US", ctx, cancel)
+}
 
 // NewPhoneIn starts a browser set to a language, and serves dist/ to it.
 func NewPhoneIn(t *testing.T, lang string) *Phone {
@@ -32,23 +41,18 @@ func NewPhoneIn(t *testing.T, lang string) *Phone {
 	return startPhone(t, NewServer(t, dist), lang)
 }
 
+// startPhone starts a browser for this phone alone.
 func startPhone(t *testing.T, site *Server, lang string, more ...chromedp.ExecAllocatorOption) *Phone {
 	t.Helper()
-	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath("chromium"),
-		chromedp.NoSandbox, // tests may run as root, which the sandbox refuses
-		chromedp.DisableGPU,
-		chromedp.Flag("disable-quic", true),
-		chromedp.Flag("disable-component-update", true),
-		chromedp.Flag("lang", lang),
-		chromedp.Flag("accept-lang", lang),
-	)
-	allocator, stop := chromedp.NewExecAllocator(context.Background(), append(options, more...)...)
-	ctx, cancel := chromedp.NewContext(allocator)
+	ctx, stop := newBrowser(lang, more...)
+	return newPhone(t, site, lang, ctx, stop)
+}
+
+func newPhone(t *testing.T, site *Server, lang string, ctx context.Context, stop func()) *Phone {
+	t.Helper()
 	p := &Phone{Site: site, t: t, ctx: ctx, lang: lang}
 	t.Cleanup(func() {
 		p.finish()
-		cancel()
 		stop()
 	})
 	if err := chromedp.Do(ctx); err != nil {
@@ -64,6 +68,13 @@ func (p *Phone) Open(path string) *Tab {
 	tab := p.NewTab()
 	tab.Go(path)
 	return tab
+}
+
+// Hold keeps a tab of the site open, and with it the compiled program, for a test
+// that opens many.
+func (p *Phone) Hold() {
+	p.t.Helper()
+	p.Open("/settings/").AwaitInstalled()
 }
 
 // NewTab opens an empty tab.

@@ -9,6 +9,7 @@ const exampleMotor = "#new.motor-power=2hp&new.motor-volts=208V&new.motor-amps=6
 // A motor proven by typing: the supply said, volts read, rotation put right, uneven
 // amps rolled to their cause.
 func TestAProvingRun(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/power/" + exampleMotor)
 	const plate = `output[name="power.next"]`
@@ -65,6 +66,7 @@ func TestAProvingRun(t *testing.T) {
 
 // What can't be is said beside its field and judged by nobody.
 func TestBadReadings(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/power/" + exampleMotor + "&supply=three-phase&new.rotation=marked&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V" +
 		"&trial.t1.amps-1=5.6A&trial.t1.amps-2=5.7A&trial.t1.amps-3=5.5A")
@@ -97,6 +99,7 @@ func TestBadReadings(t *testing.T) {
 // A link may bring other leads under a proof of rotation: it is asked for once more,
 // and one tap on what was chosen gives it.
 func TestAProofArrivesWithOtherLeads(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/power/" + exampleMotor + "&supply=three-phase&new.rotation=marked&new.leads=2-1-3&trial.t1.volts-12=208.2V&trial.t1.volts-23=207.6V&trial.t1.volts-31=208.8V")
 	const plate = `output[name="power.next"]`

@@ -13,6 +13,7 @@ import (
 // for 2 hp at 208 V and 125 % of it, 20 A of Table 310.16 at 60 °C terminals,
 // 2.25 in³ a wire in a box (314.16).
 func TestRewiring(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	home := p.Open("/")
 	home.AwaitInstalled()
@@ -100,6 +101,7 @@ func TestRewiring(t *testing.T) {
 
 // Undoing a choice from a list shows the one before.
 func TestAListGoesBack(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/raceway/#wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THHN")
 	tab.open("wires")
 	tab.open("wire w1")
@@ -126,6 +128,7 @@ func TestAListGoesBack(t *testing.T) {
 
 // What no row can be is said beside its field, kept, and answers nothing.
 func TestBadConductors(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/raceway/#raceway.conduit=LFMC&raceway.size=1/2&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2")
 	tab.AwaitValue("raceway.fill", 3*0.0133/0.314, 1e-9, "1")
 	tab.open("wires")

@@ -21,6 +21,7 @@ const left = "&trial.t1.accepted=yes&trial.t1.amps-2=4.5A&trial.t1.amps-3=4.6A&t
 // The record: checks are ticked and set aside with a reason, differences lead to the
 // page that settles them, notes and days outlast a reload.
 func TestTheRecord(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/record/" + filled + left + "&old.motor-power=2hp&old.motor-volts=208V&old.motor-amps=?")
 	tab.AwaitValue("record.speed.target", 712, 0, "rpm")
 	tab.AwaitValue("record.speed.left", 700, 0, "rpm")
@@ -68,6 +69,7 @@ func (t *Tab) paper(params cdppage.PrintToPDFParams) (pdf []byte) {
 // A sheet is one side of letter and of A4, also of the longest record; a label is one
 // of its own size.
 func TestOnPaper(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name, what, path string
 		width, height    float64 // inches; 0 for the page's own

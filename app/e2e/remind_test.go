@@ -10,6 +10,7 @@ import (
 // Where the browser does not promise to keep what is stored, that is said once; where
 // it does, never.
 func TestTheReminderComesOnce(t *testing.T) {
+	t.Parallel()
 	for granted, times := range map[bool]int{false: 1, true: 0} {
 		t.Run(fmt.Sprint(granted), func(t *testing.T) {
 			tab := NewPhone(t).NewTab()

@@ -10,6 +10,7 @@ const fanNames = `[...document.querySelectorAll(".fan")].map((f) => f.querySelec
 // The list of fans: steps, order, a twin, and what is removed comes back, also
 // after the program was loaded anew in between.
 func TestTheListOfFans(t *testing.T) {
+	t.Parallel()
 	tab := NewPhone(t).Open("/")
 	Eval[bool](tab, `(navigator.storage.persist = async () => { asked = true; return false; }, true)`)
 	tab.Click(`button[name="start"]`)

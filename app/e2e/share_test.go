@@ -64,6 +64,7 @@ func (t *Tab) scratch() string {
 // Another phone reads a complete fan off the screen of this one, with no signal. The
 // screenshot is scaled to half: a camera sees no better.
 func TestAnotherPhoneReadsTheFanOffThisOne(t *testing.T) {
+	t.Parallel()
 	decoder, err := os.ReadFile(filepath.Join(top, ".build/jsqr/jsQR.js"))
 	if err != nil {
 		t.Fatal(err, "; app/e2e/install-jsqr brings it")
@@ -125,6 +126,7 @@ func TestAnotherPhoneReadsTheFanOffThisOne(t *testing.T) {
 
 // The short link is copied as it is shown, and a link cut short is refused whole.
 func TestTheShortLinkIsCopied(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	tab.open("share")
@@ -144,6 +146,7 @@ func TestTheShortLinkIsCopied(t *testing.T) {
 // A packed link that is opened on a filled scratch record replaces nothing: what was
 // there is kept as a fan.
 func TestAPackedLinkReplacesNothing(t *testing.T) {
+	t.Parallel()
 	f := record.NewFan()
 	if p := f.Apply(map[string]string{"name": "From afar", "old.motor-speed": "1150 rpm"}); p != nil {
 		t.Fatal(p)

@@ -111,6 +111,9 @@ func (t *Tab) Frame(address string) *Tab {
 			t.t.Fatal(err)
 		}
 		for _, info := range targets {
+			if own := chromedp.FromContext(t.ctx).BrowserContextID; own != "" && info.BrowserContextID != own {
+				continue // another phone's
+			}
 			if info.Type == "iframe" && strings.Contains(info.URL, address) {
 				return t.attachFrame(info.TargetID)
 			}

@@ -6,6 +6,7 @@ import "testing"
 
 // Two tabs on one fan: the second follows the first and says so.
 func TestTwoTabsOnOneFan(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	first := p.Open("/drive/#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in")
 	second := p.Open("/drive/")
@@ -23,6 +24,7 @@ func TestTwoTabsOnOneFan(t *testing.T) {
 // given; a fan that was removed there stays on its desk, which says so, and is kept
 // again with the next change.
 func TestTwoTabsOnOneRoof(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	first := p.Open("/")
 	first.stock(3, "f1")

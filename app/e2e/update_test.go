@@ -65,6 +65,7 @@ const shown = `getComputedStyle(document.documentElement).getPropertyValue("--te
 // A new version waits for the user's word. In the meantime, and in a tab that
 // was not asked, nothing is reloaded.
 func TestUpdateWaitsForTheWord(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	asked, other := p.Open("/drive/"), p.Open("/airflow/")
@@ -111,6 +112,7 @@ func (t *Tab) look() {
 // A new version that comes in the middle of a number leaves the number, the
 // caret and the page alone. Said yes to, it finds all that was typed.
 func TestUpdateWhileTyping(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	tab := p.Open("/drive/#old.motor-speed=1725rpm&old.motor-sheave=4in&old.fan-sheave=10in")
@@ -136,6 +138,7 @@ func TestUpdateWhileTyping(t *testing.T) {
 // Between lifted off and proven a fan is not to wait for a browser: nothing is
 // said of a new version until then.
 func TestUpdateIsNotToldDuringTheSwap(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	tab := p.Open("/drive/#step=lifted-off&old.motor-speed=1725rpm")
@@ -165,6 +168,7 @@ func TestUpdateIsNotToldDuringTheSwap(t *testing.T) {
 // from there back to the first if the host has rolled back. Until the word is
 // given, and without signal, it shows what it holds.
 func TestTwoVersionsLaterAndBack(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/drive/#old.motor-speed=1725rpm&old.motor-sheave=4in&old.fan-sheave=10in")
 	tab.AwaitInstalled()
@@ -200,6 +204,7 @@ func TestTwoVersionsLaterAndBack(t *testing.T) {
 // A new version that can't be had whole is as none: the old one goes on, with
 // signal and without, and the next attempt fetches what is missing.
 func TestUpdateThatFails(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	next := newVersion(t, 2)
@@ -229,6 +234,7 @@ func TestUpdateThatFails(t *testing.T) {
 // A publish that lands half way through an install brings files of two versions
 // to one host. None of them is mixed: the old version goes on.
 func TestNoMixOfVersions(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	next := newVersion(t, 2)
@@ -258,6 +264,7 @@ func TestNoMixOfVersions(t *testing.T) {
 
 // A first visit that is cut off half way is made good by the next.
 func TestInterruptedFirstVisit(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	cut := p.Site.PublishBut(dist, "/airflow/", hangUp) // only the worker asks for this one
 	tab := p.Open("/")
@@ -274,6 +281,7 @@ func TestInterruptedFirstVisit(t *testing.T) {
 
 // Another app on the same host keeps its caches.
 func TestOtherCachesStay(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/")
 	tab.AwaitInstalled()

@@ -183,8 +183,10 @@ func do(t *testing.T, tab *Tab, h hand) (typed, taken int) {
 // The whole job, from survey to proof, on a phone without signal: by thumb, and by
 // the keyboard alone.
 func TestTheWholeJob(t *testing.T) {
+	t.Parallel()
 	for name, of := range map[string]func(*Tab) hand{"thumb": func(t *Tab) hand { return thumb{t} }, "keyboard": func(t *Tab) hand { return keyboard{t} }} {
 		t.Run(name, func(t *testing.T) {
+			t.Parallel()
 			p := NewPhone(t)
 			home := p.Open("/")
 			home.AwaitInstalled()

@@ -111,6 +111,7 @@ func TestWideNginx(t *testing.T) {
 				url := nginx(t, dir, base, packed)
 				unknownAtNginx(t, url, base, dir)
 				p := NewPhone(t)
+				p.Hold()
 				tab := p.NewTab()
 				// Each page comes from the host, none from the device.
 				tab.do("going past the worker", command(network.SetBypassServiceWorker, network.SetBypassServiceWorkerParams{Bypass: true}))
