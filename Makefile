@@ -13,7 +13,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test test-all vet unit browser wide nginx axe jsqr chromium size vuln bench fuzz mutate counts golden engines startup lighthouse
+.PHONY: help run site wasm test test-all vet unit browser wide tools nginx axe jsqr chromium firefox-webkit lighthouse-npm size vuln bench fuzz mutate counts golden engines startup lighthouse
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 12
@@ -43,7 +43,10 @@ unit: ## tests that need no browser
 browser: chromium axe jsqr ## tests of the site in dist/ in headless Chromium
 	go test -tags e2e -count=1 -timeout 25m ./app/e2e
 
-test-all: test size wide engines lighthouse ## test, and what takes longer: its weight, other hosts and engines
+# What fails soonest stands first, the bringing of what the tests need among it.
+test-all: vet unit tools size test wide engines lighthouse ## test, and what takes longer: its weight, other hosts and engines
+
+tools: chromium axe jsqr nginx firefox-webkit lighthouse-npm ## bring what the tests need, where it isn't there
 
 wide: chromium nginx ## the site in dist/ and below a path on nginx, every page in every form
 	PATH="$$PATH:/usr/sbin" go test -tags e2e,wide -count=1 -timeout 20m -run Wide ./app/e2e
@@ -51,16 +54,14 @@ wide: chromium nginx ## the site in dist/ and below a path on nginx, every page 
 nginx:
 	@command -v nginx >/dev/null || test -x /usr/sbin/nginx || app/e2e/install-nginx
 
-engines: chromium ## the main job in Firefox and WebKitGTK, on the site in dist/
-	@command -v firefox-esr >/dev/null && command -v WebKitWebDriver >/dev/null && command -v Xvfb >/dev/null || app/e2e/install-engines
+engines: chromium firefox-webkit ## the main job in Firefox and WebKitGTK, on the site in dist/
 	go test -tags e2e,engines -count=1 -timeout 15m -run InOtherEngines ./app/e2e
 
 startup: chromium ## how long a cheap phone waits, next to the floor; of the site in dist/
 	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
 	go test -tags e2e,startup -count=1 -timeout 15m -v -run StartUp ./app/e2e
 
-lighthouse: chromium ## Lighthouse's figures of the site in dist/
-	@test -x .build/lighthouse/node_modules/.bin/lighthouse || app/e2e/install-lighthouse
+lighthouse: chromium lighthouse-npm ## Lighthouse's figures of the site in dist/
 	go run ./app/e2e/lighthouse dist .build/lighthouse/node_modules/.bin/lighthouse
 
 axe:
@@ -71,6 +72,12 @@ jsqr:
 
 chromium:
 	@command -v chromium >/dev/null || app/e2e/install-chromium
+
+firefox-webkit:
+	@command -v firefox-esr >/dev/null && command -v WebKitWebDriver >/dev/null && command -v Xvfb >/dev/null || app/e2e/install-engines
+
+lighthouse-npm:
+	@test -x .build/lighthouse/node_modules/.bin/lighthouse || app/e2e/install-lighthouse
 
 size: wasm ## the program as served, next to a go-app page that only says hello: 1.5 times at most
 	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
