@@ -7,6 +7,7 @@ import "testing"
 // The harness itself must see what it is there to see: a breach of the content
 // policy, a missing file, an exception.
 func TestConsoleIsHeard(t *testing.T) {
+	t.Parallel()
 	p := NewPhone(t)
 	tab := p.Open("/")
 	tab.Expect("Content Security Policy")
