@@ -33,6 +33,7 @@ type bench struct {
 	link     string // as last copied
 	printing string // what goes on paper
 	paper    int    // the change of the record that is on it
+	resting  bool   // the next is waited for
 	copied   string // as last copied, but for a link
 
 	blocked    bool // the browser keeps nothing for this page

@@ -17,7 +17,7 @@ type leaf struct {
 
 // OnMount keeps the context, through which the focus is moved later.
 func (l *leaf) OnMount(ctx app.Context) {
-	shared.ctx, shared.live, shared.listing = ctx, true, false
+	shared.ctx, shared.live, shared.listing, shared.resting = ctx, true, false, false
 	if app.Window().Get("roofside").Get("updateReady").Truthy() {
 		shared.update = true
 	}

@@ -60,12 +60,8 @@ func (v *recordView) print() app.UI {
 	switch now := v.Saves(); {
 	case !v.live:
 		v.paper = now
-	case v.paper != now:
-		v.ctx.After(atRest, func(app.Context) {
-			if v.Saves() == now {
-				v.paper = now
-			}
-		})
+	case v.paper != now && !v.resting:
+		v.rest()
 	}
 	return v.memo("paper", func() app.UI {
 		now := newRecordView(v.bench)
@@ -74,6 +70,20 @@ func (v *recordView) print() app.UI {
 		}
 		return app.Div().Class("paper").Aria("hidden", "true").Body(now.sheet())
 	}, v.printing, v.words.Tag, systemName(v.Settings.Units), exact(float64(v.paper)))
+}
+
+// rest waits until nothing has been typed for a while, and lets the page be until then.
+func (b *bench) rest() {
+	now := b.Saves()
+	b.resting = true
+	b.ctx.After(atRest, func(ctx app.Context) {
+		if b.Saves() != now {
+			ctx.PreventUpdate()
+			b.rest()
+			return
+		}
+		b.resting, b.paper = false, now
+	})
 }
 
 func (v *recordView) fanName() string {
