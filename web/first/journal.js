@@ -81,16 +81,17 @@
     }
     if (newest > had) localStorage.setItem(LAST, newest);
   }).catch(() => {});
-  const whole = Promise.race([restore, new Promise((resolve) => setTimeout(resolve, PATIENCE))]).then(() => { late = true; });
 
   // go-app begins as soon as the program is compiled, and takes its sign of loading
-  // away: so what compiles it waits.
+  // away: so what compiles it waits. The clock starts there, for a slow phone is busy
+  // until then.
   for (const name of ["instantiate", "instantiateStreaming"]) {
     const compile = WebAssembly[name];
     if (!compile) continue;
     WebAssembly[name] = async (...parts) => {
       const program = await compile.apply(WebAssembly, parts);
-      await whole;
+      await Promise.race([restore, new Promise((resolve) => setTimeout(resolve, PATIENCE))]);
+      late = true;
       return program;
     };
   }
