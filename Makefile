@@ -79,9 +79,9 @@ firefox-webkit:
 lighthouse-npm:
 	@test -x .build/lighthouse/node_modules/.bin/lighthouse || app/e2e/install-lighthouse
 
-size: wasm ## the program as served, next to a go-app page that only says hello: 1.5 times at most
+size: site ## the program as served, next to a go-app page that only says hello: 1.5 times at most
 	$(WASM) -tags= -o .build/floor.wasm ./app/e2e/floor
-	go run ./app/e2e/weigh .build/app.wasm .build/floor.wasm
+	go run ./app/e2e/weigh dist/web/app.wasm .build/floor.wasm
 
 vuln: ## known vulnerabilities in what is built and shipped; asks vuln.go.dev
 	GOBIN=$(CURDIR)/.build go install golang.org/x/vuln/cmd/govulncheck@v1.9.0

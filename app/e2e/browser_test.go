@@ -23,6 +23,7 @@ func newBrowser(lang string, more ...chromedp.ExecAllocatorOption) (ctx context.
 		// The tabs of a phone share a process, as they do where memory is short,
 		// and with it the compiled program, as long as one of them is open.
 		chromedp.Flag("process-per-site", true),
+		chromedp.Flag("js-flags", compiler),
 		chromedp.Flag("lang", lang),
 		chromedp.Flag("accept-lang", lang),
 	)
