@@ -34,7 +34,11 @@ func TestTheFieldUnderTheHandStays(t *testing.T) {
 			tab.Await(`document.querySelector(".turns-table")`)
 			tab.Rest()
 			after := Eval[[]float64](tab, where)
-			if math.Abs(after[0]-before[0]) > 4 { // a hand sees no less
+			most := 2.0
+			if name == "anchored" { // the engine's own way, to which a hand sees no difference
+				most = 4
+			}
+			if math.Abs(after[0]-before[0]) > most {
 				t.Errorf("the field went from %v to %v", before[0], after[0])
 			}
 			if after[1] < before[1]+200 {

@@ -12,17 +12,7 @@ import (
 // catches what fails in drawing it.
 type leaf struct {
 	app.Compo
-	route  string
-	opened bool // anew, and not yet told so
-}
-
-// OnInit clears the bench before the page is drawn: done in OnNav, which go-app calls
-// once it is drawn, it would have all of the page drawn twice.
-func (l *leaf) OnInit() {
-	if shared.visited {
-		l.opened = true
-		shared.clear()
-	}
+	route string
 }
 
 // OnMount keeps the context, through which the focus is moved later.
@@ -59,13 +49,6 @@ func (l *leaf) OnNav(ctx app.Context) {
 		b.focus("main")
 	}
 	b.visited = true
-}
-
-// clear takes from the bench what belonged to the page before.
-func (b *bench) clear() {
-	b.choosing, b.link, b.copied, b.typing = "", "", "", ""
-	b.count("")
-	b.Reload()
 }
 
 // draw frames a page's body.
