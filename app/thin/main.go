@@ -7,6 +7,8 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
+	"errors"
 	"fmt"
 	"io/fs"
 	"log"
@@ -53,12 +55,12 @@ func lay(folder string) error {
 		if line := m.path + " " + m.version + " " + m.sum; !bytes.Contains(sums, []byte(line+"\n")) {
 			return fmt.Errorf("go.sum does not hold %q: look through that version first", line)
 		}
-		from, err := exec.Command("go", "list", "-m", "-f", "{{.Dir}}", m.path).Output()
+		from, err := m.bring()
 		if err != nil {
-			return err
+			return fmt.Errorf("%s: %w", m.path, err)
 		}
 		to := filepath.Join(copies, filepath.FromSlash(m.path))
-		if err := m.copySource(strings.TrimSpace(string(from)), to); err != nil {
+		if err := m.copySource(from, to); err != nil {
 			return err
 		}
 		if err := m.cut(filepath.Join(to, m.source)); err != nil {
@@ -70,6 +72,20 @@ func lay(folder string) error {
 		return err
 	}
 	return os.WriteFile(filepath.Join(folder, "thin.sum"), sums, 0o644)
+}
+
+// bring is the folder where the module's source stands, fetched where it isn't
+// there: this is the first that a fresh machine runs, with nothing fetched yet.
+func (m module) bring() (string, error) {
+	said, err := exec.Command("go", "mod", "download", "-json", m.path).Output()
+	var got struct{ Dir, Error string }
+	if unread := json.Unmarshal(said, &got); unread != nil {
+		return "", errors.Join(err, unread)
+	}
+	if got.Error != "" {
+		return "", errors.New(got.Error)
+	}
+	return got.Dir, err
 }
 
 // copySource copies go.mod and the source of the wanted packages, without
