@@ -34,9 +34,11 @@ func TestTwoTabsOnOneRoof(t *testing.T) {
 	first.Click(`button[name="later"]`)
 	second.Await(fanNames + ` === "Fan 2|Fan 1|Fan 3"`)
 	first.Click(`button[name="open f3"]`)
+	first.AwaitText(".fan-name", "Fan 3") // until then the name's field is that of the fan before
 	first.Type("name", "Third")
 	second.Await(fanNames + ` === "Fan 2|Fan 1|Third"`)
 	first.Click(`button[name="open f1"]`)
+	first.AwaitText(".fan-name", "Fan 1")
 	first.Click(`button[name="remove fan"]`)
 	second.AwaitText(".notice", "removed in another tab")
 	second.Await(fanNames + ` === "Fan 2|Third"`)
