@@ -54,10 +54,11 @@ func (d *Desk) Signed(s *unit.Scale, base float64) string {
 // Turns writes a number of turns, halves and quarters as fractions.
 func (d *Desk) Turns(t unit.Turns) string {
 	whole, part := math.Modf(float64(t))
-	glyph, ok := map[float64]string{0: "", 0.25: "¼", 0.5: "½", 0.75: "¾"}[part]
-	if !ok || t < 0 {
+	quarters := part * 4
+	if quarters != math.Trunc(quarters) || t < 0 {
 		return d.Locale.WriteFixed(float64(t), 2)
 	}
+	glyph := [...]string{"", "¼", "½", "¾"}[int(quarters)]
 	if whole == 0 && glyph != "" {
 		return glyph
 	}

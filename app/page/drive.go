@@ -26,7 +26,7 @@ func (p *Drive) Render() app.UI {
 		}
 		v := newDriveView(b)
 		clear(b.blamed)
-		blame(b, v.t.Target, v.t.Speed, sheet.FanSpeed(b.Fan, &b.Fan.Old))
+		blame(b, v.t.Target, v.t.Speed, v.found)
 		blame(b, sheet.MotorPitch(&b.Fan.Old), sheet.FanPitch(&b.Fan.Old), sheet.MotorPitch(&b.Fan.New), sheet.BeltLength(&b.Fan.New), sheet.BeltLength(&b.Fan.Old))
 		return app.Div().Class("drive").Body(
 			v.headline(),
@@ -47,6 +47,7 @@ func (p *Drive) Render() app.UI {
 type driveView struct {
 	*bench
 	t       sheet.Table
+	found   sheet.Answer[unit.Speed]
 	next    sheet.Move
 	wanting []record.Place // before it is known
 	worst   sheet.Verdict
@@ -54,7 +55,7 @@ type driveView struct {
 }
 
 func newDriveView(b *bench) *driveView {
-	v := &driveView{bench: b, t: sheet.TurnsTable(b.Fan)}
+	v := &driveView{bench: b, t: sheet.TurnsTable(b.Fan), found: sheet.FanSpeed(b.Fan, &b.Fan.Old)}
 	v.next, v.wanting = sheet.NextMove(b.Fan, v.t)
 	v.worst, v.judged = sheet.Standing(b.Fan, v.t, v.next)
 	return v
@@ -71,9 +72,8 @@ func (v *driveView) compare() app.UI {
 	if left := f.Left(); left != nil && left == f.Trials[len(f.Trials)-1] && left.Reading.Speed.State() == record.Known {
 		now, label = sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed), v.T("answer.left.fan-speed")
 	}
-	old := sheet.FanSpeed(f, &f.Old)
-	fromTarget := v.apart(old)
-	if old.Value == v.t.Target.Value { // its own
+	fromTarget := v.apart(v.found)
+	if v.found.Value == v.t.Target.Value { // its own
 		fromTarget = ""
 	}
 	rotation := &unit.Rotation
@@ -85,7 +85,7 @@ func (v *driveView) compare() app.UI {
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
 		app.Div().Class("four").Body(
 			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: sources}, v.t.Target),
-			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: fromTarget}, old),
+			answer(v.bench, shown{name: "old.fan-speed", scale: rotation, big: true, apart: fromTarget}, v.found),
 			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true, apart: v.apart(shipped)}, shipped),
 			answer(v.bench, shown{name: "new.fan-speed", label: label, scale: rotation, big: true, apart: v.apart(now)}, now),
 		),

@@ -1,8 +1,6 @@
 package page
 
 import (
-	"strings"
-
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/widget"
@@ -116,7 +114,7 @@ func (v *driveView) row(r sheet.Row, open bool) app.UI {
 	}
 	short := v.short(worst, len(r.Verdicts))
 	turns, exactly := exact(float64(r.Turns)), exact(float64(r.Speed))
-	cells := []string{v.percent(r.OfTarget), v.ampsRange(r), v.plateRange(r), v.percent(r.Power), v.travel(r.Base), pitch, v.aside(r.Shift)}
+	cells := [7]string{v.percent(r.OfTarget), v.ampsRange(r), v.plateRange(r), v.percent(r.Power), v.travel(r.Base), pitch, v.aside(r.Shift)}
 	draw := func() app.UI {
 		return app.Tr().Class(class).DataSet("turns", turns).Body(
 			app.Th().Scope("row").Body(app.Span().Class("turns-figure").Text(v.Turns(r.Turns)), app.Range(tags).Slice(func(i int) app.UI {
@@ -127,10 +125,10 @@ func (v *driveView) row(r sheet.Row, open bool) app.UI {
 				widget.Button(rowID(r), "", "row-why", v.toggle(rowID(r))).Aria("expanded", boolean(open)).Aria("label", v.Turns(r.Turns)+": "+short+". "+reason).
 					Body(widget.Mark(level), app.Span().Class("quiet").Text(short)),
 			),
-			app.Range(cells).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
+			app.Range(cells[:]).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
 		)
 	}
-	return v.memo("row "+turns, draw, class, exactly, speed, reason, boolean(open), strings.Join(cells, "\x00"))
+	return v.memo("row "+turns, draw, class, exactly, speed, reason, boolean(open), cells[0], cells[1], cells[2], cells[3], cells[4], cells[5], cells[6])
 }
 
 // short names the limit that decides a row.

@@ -89,7 +89,7 @@ func (f Field) UI() app.UI {
 				return app.Span().Class("unit").Text(f.Unit)
 			}),
 		),
-		app.If(len(f.Keys) > 0, func() app.UI { return keyRow(id, f.KeysHelp, f.Keys) }),
+		app.If(len(f.Keys) > 0, func() app.UI { return &keyRow{Field: id, Help: f.KeysHelp, Signs: f.Keys} }),
 		app.If(f.Choosing, func() app.UI {
 			return choices(f.Key+" known", f.BasisHelp, f.Ways, f.OnWay)
 		}),

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"math"
 	"strings"
+	"unicode/utf8"
 )
 
 // Numbers are written out from 10^plainLeast to below 10^(plainMost+1);
@@ -93,23 +94,23 @@ func (l *Locale) dress(plain []byte, negative, grouped bool) string {
 		whole = len(plain)
 	}
 	grouped = grouped && l.primary > 0
-	var b strings.Builder
-	b.Grow(4 * len(plain))
+	var store [64]byte
+	b := store[:0]
 	if negative {
-		b.WriteString(l.minus)
+		b = append(b, l.minus...)
 	}
 	for i, c := range plain {
 		switch {
 		case c == '.':
-			b.WriteString(l.decimal)
+			b = append(b, l.decimal...)
 		default:
 			if grouped && i > 0 && l.groupStarts(whole-i) {
-				b.WriteString(l.group)
+				b = append(b, l.group...)
 			}
-			b.WriteRune(l.digits[c-'0'])
+			b = utf8.AppendRune(b, l.digits[c-'0'])
 		}
 	}
-	return b.String()
+	return string(b)
 }
 
 // groupStarts reports whether a group starts with the given count of digits

@@ -107,7 +107,7 @@ func (f *Fan) Marshal() ([]byte, error) {
 	if f.ReadOnly() {
 		return nil, fmt.Errorf("%w: %d can be read only", ErrForm, f.form)
 	}
-	var known []text
+	known := make([]text, 0, 128)
 	for k, p := range f.Places() {
 		if p.State() != Unknown {
 			known = append(known, text{k, p.Text()})
@@ -119,7 +119,7 @@ func (f *Fan) Marshal() ([]byte, error) {
 		if i > 0 {
 			data = append(data, ',')
 		}
-		data = append(appendJSON(data, t.key), ':')
+		data = append(append(append(data, '"'), t.key...), `":`...)
 		data = appendJSON(data, t.text)
 	}
 	return append(data, "}}"...), nil
@@ -130,9 +130,11 @@ type text struct{ key, text string }
 // appendJSON appends a text as JSON. Most hold nothing to be escaped, and a record is
 // written at every stroke.
 func appendJSON(data []byte, text string) []byte {
-	if strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c > '~' || strings.ContainsRune(`"\\<>&`, c) }) {
-		escaped, _ := json.Marshal(text) // a text can always be written
-		return append(data, escaped...)
+	for i := range len(text) {
+		if c := text[i]; c < ' ' || c > '~' || c == '"' || c == '\\' || c == '<' || c == '>' || c == '&' {
+			escaped, _ := json.Marshal(text) // a text can always be written
+			return append(data, escaped...)
+		}
 	}
 	data = append(append(data, '"'), text...)
 	return append(data, '"')

@@ -11,14 +11,18 @@ import (
 // before anything is predicted from it: a speed the drive can't give, a lost
 // phase, a leg above the motor's amps. Amps at a fan tipped up are not judged,
 // and that is said. What is in order is left out.
-func Alarms(f *record.Fan) []Verdict {
+func Alarms(f *record.Fan) []Verdict { return alarms(f, trialsOf(f)) }
+
+func alarms(f *record.Fan, s *trials) []Verdict {
 	t := lastTrial(f)
 	if t == nil {
 		return nil
 	}
 	var all []Verdict
-	if v := TrialVerdict(f, t); known(&t.Reading.Speed) && v.Level >= Watch {
-		all = append(all, v)
+	if known(&t.Reading.Speed) {
+		if v := s.verdict(t); v.Level >= Watch {
+			all = append(all, v)
+		}
 	}
 	if !clamped(&t.Reading) {
 		return all

@@ -148,7 +148,8 @@ func (a *Ask) put(t *Term) {
 
 // Use asks for the value of another answer and passes on what that wants.
 func Use[Q unit.Quantity](a *Ask, symbol string, b Answer[Q]) Given[Q] {
-	t := &Term{Symbol: symbol, Kind: Q(0).Kind(), Base: float64(b.Value), Band: float64(b.Band), From: b.From, Of: &b.Steps}
+	of := b.Steps // by itself: a term need not keep the whole answer
+	t := &Term{Symbol: symbol, Kind: Q(0).Kind(), Base: float64(b.Value), Band: float64(b.Band), From: b.From, Of: &of}
 	if b.Fault != nil {
 		a.blame(b.Fault.Place, b.Fault.Err)
 	}

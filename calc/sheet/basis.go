@@ -35,13 +35,15 @@ func (b *Basis) Known() bool { return len(b.chains) > 0 && b.Power.Known() && b.
 
 // FanBasis returns what the new fan's power is carried from. Readings that
 // can't be are a fault and hide what would come after them.
-func FanBasis(f *record.Fan) *Basis {
+func FanBasis(f *record.Fan) *Basis { return fanBasis(f, trialsOf(f)) }
+
+func fanBasis(f *record.Fan, s *trials) *Basis {
 	for i := len(f.Trials) - 1; i >= 0; i-- {
 		t := f.Trials[i]
 		if !clamped(&t.Reading) {
 			continue
 		}
-		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(f, t))
+		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(s, t))
 		b.trial = t
 		if b.Known() || b.Power.Fault != nil || b.Speed.Fault != nil {
 			return b
@@ -92,11 +94,11 @@ func powerBasis(t *record.Target, power *record.Entry[unit.Power], speed Answer[
 // trialSpeed answers with the fan's speed at a trial: read, or else what the
 // drive gives at its turns. A tachometer that has caught twice or half is not
 // read.
-func trialSpeed(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
-	if known(&t.Reading.Speed) && TrialVerdict(f, t).Level != Stop {
+func trialSpeed(s *trials, t *record.Trial) Answer[unit.Speed] {
+	if s.believed(t) {
 		return Read("n₂", FromTachometer, &t.Reading.Speed)
 	}
-	return trialExpected(f, t)
+	return trialExpected(s.f, t)
 }
 
 // trialExpected answers with the speed that motor and sheaves give the fan at a

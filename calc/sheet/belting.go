@@ -143,7 +143,7 @@ func (a *Ask) belts(s *record.Side) (n int) {
 func SpeedOf(f *record.Fan, t Table, trial *record.Trial) Answer[unit.Speed] {
 	switch {
 	case known(&trial.Reading.Speed):
-		return trialSpeed(f, trial)
+		return trialSpeed(trialsOf(f), trial)
 	case f.New.Sheave.Value() == record.Fixed:
 		return t.Speed
 	}

@@ -24,14 +24,7 @@ type line struct {
 // LastReading returns the latest trial with its turns and a speed that the drive
 // can give, or nil: what a tachometer has caught twice or by halves scales
 // nothing.
-func LastReading(f *record.Fan) *record.Trial {
-	for i := len(f.Trials) - 1; i >= 0; i-- {
-		if t := f.Trials[i]; known(&t.Turns) && known(&t.Reading.Speed) && TrialVerdict(f, t).Level != Stop {
-			return t
-		}
-	}
-	return nil
-}
+func LastReading(f *record.Fan) *record.Trial { return trialsOf(f).last() }
 
 // NowTurns answers with the turns the new sheave is open now: at the latest
 // trial, or as shipped.

@@ -58,7 +58,7 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 			return Move{Do: DoHold}, nil
 		}
 	}
-	if do := doubted(f, t.last); do != "" {
+	if do := doubted(t.trials, t.last); do != "" {
 		return Move{Do: do, To: lastTrial(f).Turns.Value()}, nil
 	}
 	switch {
@@ -110,17 +110,16 @@ const sameAgain = 0.02
 // can't explain sets the sheave: closing it on a slipping belt overspeeds the
 // fan once the belt is tensioned. Read twice alike, it is the diameters, which
 // the reading makes up for.
-func doubted(f *record.Fan, latest *record.Trial) Do {
-	n := len(f.Trials)
-	if n == 0 || f.Trials[n-1] != latest {
+func doubted(s *trials, latest *record.Trial) Do {
+	if latest == nil || latest != lastTrial(s.f) {
 		return ""
 	}
-	last := TrialVerdict(f, f.Trials[n-1])
+	last := s.verdict(latest)
 	if last.Level != Watch {
 		return ""
 	}
-	if n > 1 && known(&f.Trials[n-2].Reading.Speed) {
-		before := TrialVerdict(f, f.Trials[n-2])
+	if all, n := s.f.Trials, len(s.f.Trials); n > 1 && known(&all[n-2].Reading.Speed) {
+		before := s.verdict(all[n-2])
 		if before.Level == Watch && before.Rule == last.Rule && abs(before.Value.Base-last.Value.Base) <= sameAgain {
 			return ""
 		}

@@ -23,7 +23,7 @@ func (w *worksheet) judgeAmps() {
 	if w.f.ColdestAir.State() != record.Known {
 		w.frozen = float64(b.frozen())
 	}
-	if r := LastReading(w.f); b.trial == nil || r != b.trial && (r != nil || b.Speed.From == FromTachometer) {
+	if r := w.t.last; b.trial == nil || r != b.trial && (r != nil || b.Speed.From == FromTachometer) {
 		w.apart = w.l.band + float64(b.Speed.Band/b.Speed.Value)
 	}
 }

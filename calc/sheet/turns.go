@@ -61,6 +61,7 @@ type Table struct {
 	Speed  Answer[unit.Speed] // at the setting the table starts from, under full load unless read; what is wanted stands here
 	Alarms []Verdict          // see [Alarms]
 	line   *line
+	trials *trials
 	last   *record.Trial // that it goes by, see [LastReading]
 }
 
@@ -78,8 +79,9 @@ func TurnsTable(f *record.Fan) Table { return turnsTable(f, true) }
 func TableToSet(f *record.Fan) Table { return turnsTable(f, false) }
 
 func turnsTable(f *record.Fan, whole bool) Table {
-	b := FanBasis(f)
-	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f), Alarms: Alarms(f), last: LastReading(f)}
+	s := trialsOf(f)
+	b := fanBasis(f, s)
+	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f), Alarms: alarms(f, s), trials: s, last: s.last()}
 	l, speed := newLine(f, b, t.last)
 	t.Speed = speed
 	if l == nil {

@@ -1,0 +1,37 @@
+package sheet
+
+import "roofside/calc/record"
+
+// trials are a fan's, each judged once: several answers of a table go by what a reading
+// is worth.
+type trials struct {
+	f    *record.Fan
+	said map[*record.Trial]Verdict
+}
+
+func trialsOf(f *record.Fan) *trials { return &trials{f, map[*record.Trial]Verdict{}} }
+
+// verdict is [TrialVerdict].
+func (s *trials) verdict(t *record.Trial) Verdict {
+	v, ok := s.said[t]
+	if !ok {
+		v = TrialVerdict(s.f, t)
+		s.said[t] = v
+	}
+	return v
+}
+
+// believed tells whether a speed was read that the drive can give.
+func (s *trials) believed(t *record.Trial) bool {
+	return known(&t.Reading.Speed) && s.verdict(t).Level != Stop
+}
+
+// last is [LastReading].
+func (s *trials) last() *record.Trial {
+	for i := len(s.f.Trials) - 1; i >= 0; i-- {
+		if t := s.f.Trials[i]; known(&t.Turns) && s.believed(t) {
+			return t
+		}
+	}
+	return nil
+}
