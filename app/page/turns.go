@@ -97,46 +97,60 @@ func (v *driveView) why(r sheet.Row) []app.UI {
 
 func (v *driveView) row(r sheet.Row, open bool) app.UI {
 	class := ""
-	var tags []string
 	for _, m := range marks {
 		if r.Marks&m.mark != 0 {
 			class += " row-" + m.key
-			tags = append(tags, v.T("mark."+m.key))
 		}
 	}
 	speed, _ := v.Figure(&unit.Rotation, float64(r.Speed))
 	pitch, _ := v.Figure(&unit.Shop, float64(r.Pitch))
-	worst := r.Verdict()
-	level := levels[worst.Level]
-	reason := v.T("level.within")
-	if len(r.Verdicts) > 0 {
-		reason = v.T("level."+string(level)) + ": " + v.reason(worst)
-	}
-	short := v.short(worst, len(r.Verdicts))
 	turns, exactly := exact(float64(r.Turns)), exact(float64(r.Speed))
 	cells := [7]string{v.percent(r.OfTarget), v.ampsRange(r), v.plateRange(r), v.percent(r.Power), v.travel(r.Base), pitch, v.aside(r.Shift)}
-	draw := func() app.UI {
+	head, verdict := v.rowHead(r), v.rowVerdict(r, open)
+	draw := func() app.UI { // with few attributes: a stroke draws all rows anew, and each attribute costs it
 		return app.Tr().Class(class).DataSet("turns", turns).Body(
-			app.Th().Scope("row").Body(app.Span().Class("turns-figure").Text(v.Turns(r.Turns)), app.Range(tags).Slice(func(i int) app.UI {
-				return app.Span().Class("tag").Text(tags[i])
-			})),
-			app.Td().Class("figure").Body(app.Data().Value(exactly).Attr("data-unit", "rpm").Text(speed)),
-			app.Td().Class("level "+string(level)).Body(
-				widget.Button(rowID(r), "", "row-why", v.toggle(rowID(r))).Aria("expanded", boolean(open)).Aria("label", v.Turns(r.Turns)+": "+short+". "+reason).
-					Body(widget.Mark(level), app.Span().Class("quiet").Text(short)),
-			),
+			head,
+			app.Td().Body(app.Data().Value(exactly).Attr("data-unit", "rpm").Text(speed)),
+			verdict,
 			app.Range(cells[:]).Slice(func(i int) app.UI { return app.Td().Text(cells[i]) }),
 		)
 	}
-	return v.memo("row "+turns, draw, class, exactly, speed, reason, boolean(open), cells[0], cells[1], cells[2], cells[3], cells[4], cells[5], cells[6])
+	return v.memo("row "+turns, draw, class, exactly, speed, head.Digest, verdict.Digest, cells[0], cells[1], cells[2], cells[3], cells[4], cells[5], cells[6])
 }
 
-// short names the limit that decides a row.
-func (v *driveView) short(w sheet.Verdict, verdicts int) string {
-	if verdicts == 0 {
-		return v.T("level.within")
+// rowHead names a row's setting and what is marked there. It is a part by itself, as the
+// verdict is: a stroke moves the figures of every row, and these of few.
+func (v *driveView) rowHead(r sheet.Row) *memo {
+	shown := []string{v.Turns(r.Turns)}
+	for _, m := range marks {
+		if r.Marks&m.mark != 0 {
+			shown = append(shown, v.T("mark."+m.key))
+		}
 	}
-	return v.T("rule." + string(w.Rule))
+	draw := func() app.UI {
+		return app.Th().Scope("row").Body(app.Strong().Text(shown[0]), app.Range(shown[1:]).Slice(func(i int) app.UI {
+			return app.Span().Class("tag").Text(shown[1+i])
+		}))
+	}
+	return v.memo("head of "+rowID(r), draw, shown...)
+}
+
+// rowVerdict names the limit that decides a row; a tap says why.
+func (v *driveView) rowVerdict(r sheet.Row, open bool) *memo {
+	worst := r.Verdict()
+	level, id := levels[worst.Level], rowID(r)
+	short := v.T("level." + string(level))
+	spoken := v.Turns(r.Turns) + ": " + short
+	if len(r.Verdicts) > 0 {
+		short = v.T("rule." + string(worst.Rule))
+		spoken += ": " + short
+	}
+	draw := func() app.UI {
+		return app.Td().Class("level " + string(level)).Body(
+			widget.Button(id, "", "row-why", v.toggle(id)).Aria("expanded", boolean(open)).Aria("label", spoken).Body(widget.Mark(level), app.Span().Text(short)),
+		)
+	}
+	return v.memo("verdict of "+id, draw, string(level), spoken, short, boolean(open))
 }
 
 func (v *driveView) percent(r sheet.Maybe[unit.Ratio]) string {
