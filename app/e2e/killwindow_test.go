@@ -27,7 +27,7 @@ func TestTheWindowOfLoss(t *testing.T) {
 		again := pocket.Phone()
 		plain := again.NewTab()
 		plain.Allow("404") // the icon
-		plain.Visit(pocket.site.URL + "/app.css")
+		plain.Visit(pocket.site.URL + "/web/style.css")
 		stored := strings.Contains(plain.laid("fan/scratch"), "1735")
 		tab = again.Open("/drive/")
 		tab.open("old")

@@ -231,7 +231,7 @@ func TestPackedCopyCannotBeUsed(t *testing.T) {
 		host := &plainHost{}
 		p := NewPhone(t)
 		p.Site.Handle(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-			if name := r.URL.Path; name == "/web/first/storage.js" && r.Header.Get("Sec-Fetch-Dest") == "script" || name == "/app-worker.js" {
+			if name := r.URL.Path; name == "/"+first && r.Header.Get("Sec-Fetch-Dest") == "script" || name == "/app-worker.js" {
 				content, err := os.ReadFile(filepath.Join(dist, filepath.FromSlash(name)))
 				if err != nil {
 					t.Error(err)

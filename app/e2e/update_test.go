@@ -238,7 +238,7 @@ func TestNoMixOfVersions(t *testing.T) {
 	p := NewPhone(t)
 	p.Open("/").AwaitInstalled()
 	next := newVersion(t, 2)
-	refused := p.Site.PublishBut(next, "/web/app.css", hosted(t, dist).ServeHTTP) // still the old one
+	refused := p.Site.PublishBut(next, "/web/style.css", hosted(t, dist).ServeHTTP) // still the old one
 	tab := p.Open("/drive/")
 	tab.Await(`navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => new Promise((resolve) => {
 		const look = async () => {

@@ -73,7 +73,13 @@ func (o Options) tree() (tree, error) {
 	if t["404.html"], err = o.notFound(); err != nil {
 		return nil, err
 	}
+	if err := t.join(o.Handler); err != nil {
+		return nil, err
+	}
 	if err := o.render(t); err != nil {
+		return nil, err
+	}
+	if err := o.joinTheirs(t); err != nil {
 		return nil, err
 	}
 	if err := o.loadOurWay(t); err != nil {

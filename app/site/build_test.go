@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"github.com/andybalholm/brotli"
+	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
 func TestBase(t *testing.T) {
@@ -99,11 +100,46 @@ func TestLoadOurWay(t *testing.T) {
 	if err := o.loadOurWay(files); err != nil {
 		t.Fatal(err)
 	}
-	if got := string(files["app.js"]); !strings.Contains(got, `x = roofside.program({"address":"/tools/web/app.wasm","file":"web/app.wasm","size":1,`) {
+	if got := string(files["app.js"]); got != `x = roofside.program(showProgress);` {
+		t.Error(got)
+	}
+	if got := string(files[firstScript]); !strings.HasPrefix(got, `roofside.begin({"address":"/tools/web/app.wasm","file":"web/app.wasm","size":1,`) {
 		t.Error(got)
 	}
 	if err := o.loadOurWay(files); err == nil {
 		t.Error("what is not there is replaced")
+	}
+}
+
+// Scripts and style sheets come in one file each, in their order, go-app's first.
+func TestJoin(t *testing.T) {
+	files := tree{"web/b.js": []byte("b()\n"), "web/a.js": []byte("a()\n"), "web/c.css": []byte("c{}\n"), "app.css": []byte("theirs{}\n"),
+		"drive/index.html": []byte("<head>\n    <link href=\"/tools/app.css\" rel=\"stylesheet\" type=\"text/css\">\n</head>")}
+	h := &app.Handler{Scripts: []string{"/web/b.js", "/web/a.js"}, Styles: []string{"/web/c.css"}}
+	if err := files.join(h); err != nil {
+		t.Fatal(err)
+	}
+	o := Options{Base: "/tools/", Routes: []string{"/drive/"}}
+	if err := o.joinTheirs(files); err != nil {
+		t.Fatal(err)
+	}
+	const caught = "} catch (error) { setTimeout(() => { throw error; }); }\n"
+	for name, want := range map[string]string{
+		firstScript: "\"use strict\";\ntry { // web/b.js\nb()\n" + caught + "try { // web/a.js\na()\n" + caught, styleSheet: "theirs{}\n/* web/c.css */\nc{}\n", "drive/index.html": "<head>\n</head>",
+	} {
+		if got := string(files[name]); got != want {
+			t.Errorf("%s: %q, want %q", name, got, want)
+		}
+	}
+	if len(files) != 3 || !slices.Equal(h.Scripts, []string{"/" + firstScript}) || !slices.Equal(h.Styles, []string{"/" + styleSheet}) {
+		t.Error(files.paths(), h.Scripts, h.Styles)
+	}
+	if err := files.join(&app.Handler{Scripts: []string{"/web/none.js"}}); err == nil {
+		t.Error("a script that is not there is joined")
+	}
+	files["app.css"] = nil
+	if err := o.joinTheirs(files); err == nil {
+		t.Error("a page without go-app's style sheet passes")
 	}
 }
 

@@ -24,7 +24,7 @@ func (o Options) notFound() ([]byte, error) {
 	var b bytes.Buffer
 	err = page.Execute(&b, map[string]any{
 		"Name": o.Handler.Name, "Links": links,
-		"Style": base(o.Base).Resolve("/web/app.css"), "Icon": base(o.Base).Resolve(o.Handler.Icon.SVG),
+		"Style": base(o.Base).Resolve("/" + styleSheet), "Icon": base(o.Base).Resolve(o.Handler.Icon.SVG),
 	})
 	return b.Bytes(), err
 }

@@ -18,7 +18,7 @@
       home: "Abrir la página de inicio",
     },
   };
-  const home = new URL("../../", document.currentScript.src).href;
+  const home = new URL("../", document.currentScript.src).href;
   const served = document.documentElement.lang;
 
   // The served page's language says nothing of the reader; one that the program

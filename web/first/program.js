@@ -1,6 +1,6 @@
 "use strict";
 // Fetches the program in the fewest bytes that the host allows, in place of
-// go-app's own way. Where the host sends it as it is, three to four times as
+// go-app's own way, and begins before go-app is there. Where the host sends it as it is, three to four times as
 // large, the packed copy beside it is fetched and unpacked here. That is known
 // once the head of the first answer is there, so a host that does compress is
 // asked nothing more, and one that does not has sent some packets in vain.
@@ -8,11 +8,23 @@
   const roofside = (window.roofside ??= {});
 
   // program is the file's address, its size in bytes, the packed copy's size and
-  // digest, as the worker knows them; show is told the progress in per cent.
-  roofside.program = async (program, show) => {
-    const stop = new AbortController();
-    const plain = await found(program.address, { signal: stop.signal });
-    if (packed(plain, program)) return answer(plain.body.pipeThrough(counter(program.size, show)));
+  // digest, as the worker knows them.
+  let program, asked;
+  const stop = new AbortController();
+  roofside.begin = (its) => {
+    program = its;
+    asked = found(program.address, { signal: stop.signal });
+    asked.catch(() => {}); // who awaits it below is told
+  };
+
+  // show is told the progress in per cent.
+  roofside.program = async (show) => {
+    const plain = await asked;
+    if (self.origin !== "null" && navigator.serviceWorker?.controller) { // off the device, by the worker
+      show(100);
+      return plain;
+    }
+    if (packed(plain)) return answer(plain.body.pipeThrough(counter(program.size, show)));
     stop.abort();
     const small = await found(program.address + ".gz").catch(() => null);
     if (!small) return answer((await found(program.address)).body.pipeThrough(counter(program.size, show)));
@@ -30,13 +42,13 @@
     return answer;
   }
 
-  // packed tells whether an answer comes in few bytes, or can't come in fewer.
-  // What the worker hands over comes off the device. A frame that is sandboxed
-  // without its origin may not read the head, and takes what comes.
-  function packed(answer, program) {
+  // packed tells whether an answer comes in few bytes, or can't come in fewer. A
+  // frame that is sandboxed without its origin may not read the head, and takes what
+  // comes.
+  function packed(answer) {
     const length = answer.headers.get("Content-Length");
     return self.origin === "null" || answer.headers.has("Content-Encoding") || length !== null && Number(length) < program.size ||
-      typeof DecompressionStream === "undefined" || navigator.serviceWorker?.controller;
+      typeof DecompressionStream === "undefined";
   }
 
   // The type is said here because not every host knows it.
