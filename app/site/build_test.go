@@ -114,7 +114,7 @@ func TestLoadOurWay(t *testing.T) {
 // Scripts and style sheets come in one file each, in their order, go-app's first.
 func TestJoin(t *testing.T) {
 	files := tree{"web/b.js": []byte("b()\n"), "web/a.js": []byte("a()\n"), "web/c.css": []byte("c{}\n"), "app.css": []byte("theirs{}\n"),
-		"drive/index.html": []byte("<head>\n    <link href=\"/tools/app.css\" rel=\"stylesheet\" type=\"text/css\">\n</head>")}
+		"drive/index.html": []byte("<head>\n    <link href=\"/tools/app.css\" rel=\"stylesheet\" type=\"text/css\">\n    <link>\n    <script src=\"/tools/web/first.js\"></script>\n</head>")}
 	h := &app.Handler{Scripts: []string{"/web/b.js", "/web/a.js"}, Styles: []string{"/web/c.css"}}
 	if err := files.join(h); err != nil {
 		t.Fatal(err)
@@ -125,7 +125,7 @@ func TestJoin(t *testing.T) {
 	}
 	const caught = "} catch (error) { setTimeout(() => { throw error; }); }\n"
 	for name, want := range map[string]string{
-		firstScript: "\"use strict\";\ntry { // web/b.js\nb()\n" + caught + "try { // web/a.js\na()\n" + caught, styleSheet: "theirs{}\n/* web/c.css */\nc{}\n", "drive/index.html": "<head>\n</head>",
+		firstScript: "\"use strict\";\ntry { // web/b.js\nb()\n" + caught + "try { // web/a.js\na()\n" + caught, styleSheet: "theirs{}\n/* web/c.css */\nc{}\n", "drive/index.html": "<head>\n    <script src=\"/tools/web/first.js\"></script>\n    <link>\n</head>",
 	} {
 		if got := string(files[name]); got != want {
 			t.Errorf("%s: %q, want %q", name, got, want)

@@ -42,7 +42,9 @@ func (t tree) join(h *app.Handler) error {
 	return nil
 }
 
-// joinTheirs puts go-app's style sheet before ours, and takes its link out of the pages.
+// joinTheirs puts go-app's style sheet before ours. In the pages the first script takes
+// the place of its link: a script waits for the style sheets before it, and this one
+// asks for the program.
 func (o Options) joinTheirs(t tree) error {
 	theirs, err := t.take("app.css")
 	if err != nil {
@@ -50,12 +52,14 @@ func (o Options) joinTheirs(t tree) error {
 	}
 	t[styleSheet] = append(theirs, t[styleSheet]...)
 	link := fmt.Appendf(nil, `    <link href="%s" rel="stylesheet" type="text/css">`+"\n", base(o.Base).Resolve("/app.css"))
+	script := fmt.Appendf(nil, `    <script src="%s"></script>`+"\n", base(o.Base).Resolve("/"+firstScript))
 	for _, route := range o.Routes {
 		page := route[1:] + "index.html"
-		if n := bytes.Count(t[page], link); n != 1 {
-			return fmt.Errorf("page %s holds go-app's style sheet %d times, not once", route, n)
+		if sheets, scripts := bytes.Count(t[page], link), bytes.Count(t[page], script); sheets != 1 || scripts != 1 {
+			return fmt.Errorf("page %s holds go-app's style sheet %d times and our script %d times, not once", route, sheets, scripts)
 		}
-		t[page] = bytes.Replace(t[page], link, nil, 1)
+		t[page] = bytes.Replace(t[page], script, nil, 1)
+		t[page] = bytes.Replace(t[page], link, script, 1)
 	}
 	return nil
 }
