@@ -67,7 +67,7 @@ func (c *counted) Write(b []byte) (int, error) {
 			return 0, err
 		}
 		b = b[n:]
-		if c.host.held && c.request.URL.Path == program && sent >= 4*packets {
+		if c.host.held && c.request.URL.Path == program && sent >= 4*packets && len(b) > 0 { // not behind a whole answer, which nobody breaks off
 			select {
 			case <-c.request.Context().Done():
 			case <-time.After(patience): // the rest shows that nothing was broken off
