@@ -24,8 +24,8 @@ func listening(t *testing.T) string {
 	if err := os.CopyFS(dir, os.DirFS(dist)); err != nil {
 		t.Fatal(err)
 	}
-	first, worker := filepath.Join(dir, "web", "first", "storage.js"), filepath.Join(dir, "app-worker.js")
-	script, err := os.ReadFile(first)
+	script, worker := filepath.Join(dir, first), filepath.Join(dir, "app-worker.js")
+	content, err := os.ReadFile(script)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -33,12 +33,12 @@ func listening(t *testing.T) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	changed := append(bytes.Clone(hear), script...)
-	if !bytes.Contains(list, digest(script)) {
+	changed := append(bytes.Clone(hear), content...)
+	if !bytes.Contains(list, digest(content)) {
 		t.Fatal("the worker does not list the first script")
 	}
-	for name, content := range map[string][]byte{first: changed, worker: bytes.ReplaceAll(list, digest(script), digest(changed))} {
-		if err := os.WriteFile(name, content, 0o644); err != nil {
+	for name, text := range map[string][]byte{script: changed, worker: bytes.ReplaceAll(list, digest(content), digest(changed))} {
+		if err := os.WriteFile(name, text, 0o644); err != nil {
 			t.Fatal(err)
 		}
 		for _, ending := range []string{".br", ".gz"} {

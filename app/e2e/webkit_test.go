@@ -38,7 +38,7 @@ func newWebKit(t *testing.T) driver {
 	port := freePort(t)
 	run(t, nil, "Xvfb", display, "-screen", "0", "1024x1024x24", "-nolisten", "tcp")
 	run(t, []string{
-		"DISPLAY=" + display, "XDG_CONFIG_HOME=" + look, "XDG_DATA_HOME=" + t.TempDir(), "XDG_CACHE_HOME=" + t.TempDir(),
+		"DISPLAY=" + display, "MESA_SHADER_CACHE_DISABLE=true", "XDG_CONFIG_HOME=" + look, "XDG_DATA_HOME=" + t.TempDir(), "XDG_CACHE_HOME=" + t.TempDir(),
 		"LC_ALL=en_US.UTF-8",                         // also where the machine lacks it; with C, the page's language would be "C"
 		"WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS=1", // tests may run as root, which the sandbox refuses
 	}, "WebKitWebDriver", "--port="+port)
