@@ -2,7 +2,13 @@
 
 package e2e
 
-import "testing"
+import (
+	"encoding/json"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+)
 
 // fanNames are the names in the list, of the open fan too, whose name is a field.
 const fanNames = `[...document.querySelectorAll(".fan")].map((f) => f.querySelector("input")?.value ?? f.querySelector("strong").textContent).join("|")`
@@ -74,4 +80,52 @@ func TestALongRoofComesWhole(t *testing.T) {
 	if !Eval[bool](tab, `held.isConnected && held.value === "Fan 40"`) {
 		t.Error("the field of the open fan was drawn anew")
 	}
+}
+
+// A button goes by what is so when it is tapped, not by what was so when it was drawn: it
+// stays, while the page is drawn anew around it.
+func TestAButtonGoesByWhatIsSoNow(t *testing.T) {
+	t.Parallel()
+	tab := NewPhone(t).Open("/")
+	dir := tab.downloads()
+	tab.Click(`button[name="start"]`)
+	tab.Click(`.roof-head button`)
+	for _, step := range []string{"Surveyed", "Planned", "Bench-set"} {
+		tab.Click(`button[name="step next"]`)
+		tab.AwaitText(".fan.open .stage", step)
+	}
+	for _, step := range []string{"Planned", "Surveyed"} {
+		tab.Click(`button[name="step back"]`)
+		tab.AwaitText(".fan.open .stage", step)
+	}
+	roof := field(Eval[string](tab, `document.querySelector("input[name^=roof-]").name`))
+	Eval[any](tab, `(document.querySelector(`+"`"+roof+"`"+`).focus(), null)`)
+	tab.Keys("West")
+	tab.Click(`.roof > button[name^="start "]`)
+	tab.Await(`document.querySelectorAll(".fan").length === 2`)
+	tab.Click(`button[name^="export "]`)
+	var file struct{ Fans []any }
+	if text := tab.downloaded(dir + "/West.roof.json"); json.Unmarshal([]byte(text), &file) != nil || len(file.Fans) != 2 {
+		t.Errorf("the file of a roof named and made longer since it was drawn: %s", text)
+	}
+
+	tab.Go("/raceway/#wire.w1.count=3&wire.w1.size=12")
+	tab.open("wires")
+	tab.open("wire w1")
+	for range 2 {
+		tab.Click(`button[name="wire.w1.count more"]`)
+		tab.Await(`document.querySelector('input[name="wire.w1.count"]').value === "4"`)
+		tab.Click(`button[name="undo"]`)
+		tab.Await(`document.querySelector('input[name="wire.w1.count"]').value === "3"`)
+	}
+
+	tab.Go("/drive/#old.motor-sheave=3in")
+	tab.open("old")
+	tab.Type("old.motor-speed", "1,725")
+	tab.AwaitText("#old-motor-speed-note", "Read as 1725")
+	// In one stroke, as from the clipboard.
+	tab.do("pasting", chromedp.KeyEvent("a", chromedp.KeyModifiers(chromedp.ModifierCtrl)), command(input.InsertText, input.InsertTextParams{Text: "1,080"}))
+	tab.AwaitText("#old-motor-speed-note", "Read as 1080")
+	tab.Click(`button[name="old.motor-speed other"]`)
+	tab.Await(`document.querySelector('input[name="old.motor-speed"]').value === "1.080"`)
 }

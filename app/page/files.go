@@ -20,30 +20,38 @@ type arrival struct {
 }
 
 // export hands the file of a roof to the user.
-func (b *bench) export(r store.Roof) {
-	roof := b.roofOf(r)
+func (b *bench) export(id string) {
+	roof := b.roofOf(id)
 	data, err := roof.Marshal()
 	if err != nil {
 		b.arrival = &arrival{why: b.T("file.newer")}
 		return
 	}
-	save(fileName(r.Name)+".roof.json", "application/json", string(data))
+	save(fileName(roof.Name)+".roof.json", "application/json", string(data))
 }
 
 // exportReadings hands what was read on a roof to the user, as CSV.
-func (b *bench) exportReadings(r store.Roof) {
+func (b *bench) exportReadings(id string) {
+	roof := b.roofOf(id)
 	var text strings.Builder
-	b.must(b.roofOf(r).WriteReadings(&text, b.Settings.Units)) // a builder takes everything
-	save(fileName(r.Name)+".csv", "text/csv", text.String())
+	b.must(roof.WriteReadings(&text, b.Settings.Units)) // a builder takes everything
+	save(fileName(roof.Name)+".csv", "text/csv", text.String())
 }
 
 func save(name, kind, text string) { app.Window().Get("roofside").Call("save", name, kind, text) }
 
-func (b *bench) roofOf(r store.Roof) *record.Roof {
-	roof := &record.Roof{Name: r.Name}
-	for _, id := range r.Fans {
-		if f, _, err := b.Fans.Load(id); err == nil {
-			roof.Fans = append(roof.Fans, f)
+// roofOf reads a roof as it is kept now: a handler may be older than its name and its fans.
+func (b *bench) roofOf(id string) *record.Roof {
+	roof := &record.Roof{}
+	for _, r := range b.Fans.Roofs() {
+		if r.ID != id {
+			continue
+		}
+		roof.Name = r.Name
+		for _, fan := range r.Fans {
+			if f, _, err := b.Fans.Load(fan); err == nil {
+				roof.Fans = append(roof.Fans, f)
+			}
 		}
 	}
 	return roof

@@ -290,7 +290,11 @@ func (b *bench) noteOn(f *widget.Field, key string, m record.Measure) {
 	case r.Echo && r.Other != "":
 		f.Note = b.T("echo.either", "read", b.amount(r.Text))
 		f.Other = b.T("echo.other", "read", b.amount(r.Other))
-		f.OnOther = b.guarded(func() { b.TakeOther(key, m, r.Other) })
+		f.OnOther = b.guarded(func() { // the button outlives what it was drawn for
+			if r, err := b.Echo(key, m); err == nil && r.Other != "" {
+				b.TakeOther(key, m, r.Other)
+			}
+		})
 	case r.Echo:
 		f.Note = b.T("echo.read", "read", b.amount(r.Text))
 	case m.State() == record.Illegible && b.words.Has("instead."+fieldName(key)):

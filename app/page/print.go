@@ -37,7 +37,7 @@ func (v *recordView) outward(route string) app.UI {
 func (b *bench) exportOpen() {
 	roofs := b.Fans.Roofs()
 	if i := store.RoofOf(roofs, b.ID); i >= 0 {
-		b.export(roofs[i])
+		b.export(roofs[i].ID)
 	}
 }
 

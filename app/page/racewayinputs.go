@@ -127,7 +127,7 @@ func (b *bench) tallier(key string, e *record.Entry[unit.Count]) app.UI {
 		return b.guarded(func() {
 			b.Do(key, func() {
 				b.ReloadField(key)
-				b.must(record.Step(e, by))
+				b.must(record.Step(b.place(key).(*record.Entry[unit.Count]), by)) // of the record that is open then
 			})
 		})
 	}

@@ -63,11 +63,11 @@ func (b *bench) roofEdit(r store.Roof) app.UI {
 			OnType: b.guardedText(func(s string) { b.Trouble = b.Fans.NameRoof(r.ID, s) }),
 		}.UI(),
 		app.Div().Class("row").Body(
-			widget.Button("export "+r.ID, b.T("file.save"), "", b.guarded(func() { b.export(r) })),
+			widget.Button("export "+r.ID, b.T("file.save"), "", b.guarded(func() { b.export(r.ID) })),
 			app.If(len(r.Fans) > 0, func() app.UI {
 				return widget.Button("print "+r.ID, b.T("print.roof"), "", b.guarded(func() { b.putOnPaper(printRoof + r.ID) }))
 			}),
-			widget.Button("readings "+r.ID, b.T("file.readings"), "", b.guarded(func() { b.exportReadings(r) })),
+			widget.Button("readings "+r.ID, b.T("file.readings"), "", b.guarded(func() { b.exportReadings(r.ID) })),
 		),
 		app.Div().Class("row").Body(widget.Button("roof "+r.ID+" remove", b.T("roof.remove"), "", b.guarded(func() { b.RemoveRoof(r.ID) }))),
 	)
@@ -101,7 +101,8 @@ func (b *bench) fanLine(id string, filled bool) app.UI {
 	return b.memo("fan "+id, draw, name, stage, next, level, b.words.Tag)
 }
 
-// openFan is the fan on the desk, with what can be done to it here.
+// openFan is the fan on the desk, with what can be done to it here. A handler stays from
+// the first drawing, and asks how far the fan has come when it is tapped.
 func (b *bench) openFan(how standing) app.UI {
 	stage := b.Fan.Step.Value()
 	next := stage.Next()
@@ -114,10 +115,10 @@ func (b *bench) openFan(how standing) app.UI {
 		),
 		app.Div().Class("row").Body(
 			app.If(next != "", func() app.UI {
-				return widget.Button("step next", b.T("step.done"), "primary", b.guarded(func() { b.stand(next) }))
+				return widget.Button("step next", b.T("step.done"), "primary", b.guarded(func() { b.stand(b.Fan.Step.Value().Next()) }))
 			}),
 			app.If(stage != "", func() app.UI {
-				return widget.Button("step back", b.T("step.back"), "", b.guarded(func() { b.stand(stage.Previous()) }))
+				return widget.Button("step back", b.T("step.back"), "", b.guarded(func() { b.stand(b.Fan.Step.Value().Previous()) }))
 			}),
 		),
 		app.Div().Class("row").Body(app.Range(calculators).Slice(func(i int) app.UI {
