@@ -84,19 +84,20 @@ func (b *bench) reckon() *reckoned {
 
 // What is compared of the two fans holds until something is typed that it goes by.
 type matched struct {
-	of     *record.Fan
-	fits   int
-	lines  []sheet.Line
-	over   [2]sheet.Answer[unit.Length] // how the base goes over the curb, both ways
-	curbed []sheet.Verdict
+	of    *record.Fan
+	fits  int
+	lines []sheet.Line
+	over  [2]sheet.Answer[unit.Length] // how the base goes over the curb, both ways
+	unfit []sheet.Verdict
 }
 
 func (b *bench) match() *matched {
 	if c := b.matching; c != nil && c.of == b.Fan && c.fits == b.Fits() {
 		return c
 	}
+	lines := sheet.LikeForLike(b.Fan)
 	b.matching = &matched{
-		of: b.Fan, fits: b.Fits(), lines: sheet.LikeForLike(b.Fan), curbed: sheet.Curbed(b.Fan),
+		of: b.Fan, fits: b.Fits(), lines: lines, unfit: sheet.Fitting(b.Fan, lines),
 		over: [2]sheet.Answer[unit.Length]{sheet.Clearance(b.Fan, false), sheet.Clearance(b.Fan, true)},
 	}
 	return b.matching
@@ -120,7 +121,7 @@ func (v *recordView) headline() app.UI {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
 	line := []app.UI{app.Div()}
-	all := slices.Concat(v.running, v.curbed)
+	all := slices.Concat(v.running, v.unfit)
 	if worst := sheet.Worst(all); len(all) > 0 && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
 		line[0] = v.brief("record", worst).UI()
 	}

@@ -607,6 +607,8 @@ var english = map[string]string{
 	"like.hinge":                  "Tips up another way: slack in the conduit, hold-open and drain move.",
 	"like.discharge":              "Throws the air another way.",
 	"like.discharge.stop":         "Not upward: grease lands on the roof.",
+	"rule.unlike":                 "Old against new",
+	"rule.unlike.stop":            "The new fan must not take the old one's place as it is: Old against new says why.",
 	"rule.curb-over":              "Base over the curb",
 	"rule.curb-over.within":       "{value} to spare.",
 	"rule.curb-over.stop":         "The base is smaller than the curb: it does not go over. Another fan, or an adapter that steps down.",

@@ -16,7 +16,7 @@ func Overall(f *record.Fan) (worst Verdict, judged bool) {
 	if f.Supply.Value() != record.Direct {
 		t = TableToSet(f)
 	}
-	all := append(Running(f, t, Prove(f)), Curbed(f)...)
+	all := append(Running(f, t, Prove(f)), Fitting(f, LikeForLike(f))...)
 	return Worst(all), len(all) > 0
 }
 
@@ -50,11 +50,31 @@ func Running(f *record.Fan, t Table, p Proof) (all []Verdict) {
 			all = append(all, p.OfRotation)
 		}
 	}
-	return append(all, racewayVerdicts(f)...)
+	return append(append(all, racewayVerdicts(f)...), Exhausting(f)...)
 }
 
-// Curbed returns what stands against the base's going over the curb.
-func Curbed(f *record.Fan) (all []Verdict) {
+// Exhausting returns what stands against the exhaust as it was measured: the hood's
+// airflow, the air's speed in the duct by it, the kitchen's pressure. A planned airflow
+// proves nothing and is held against nobody.
+func Exhausting(f *record.Fan) (all []Verdict) {
+	q := HoodAirflow(f, Point{})
+	for _, v := range [...]Verdict{HoodVerdict(f, q), DuctVerdict(DuctVelocity(f, q)), SpaceVerdict(f)} {
+		if v.Level >= Watch {
+			all = append(all, v)
+		}
+	}
+	return all
+}
+
+// Fitting returns what stands against the new fan's taking the old one's place: the
+// base's going over the curb, and of the lines that hold old against new what is a stop.
+func Fitting(f *record.Fan, lines []Line) (all []Verdict) {
+	for _, l := range lines {
+		if l.Level == Stop {
+			all = append(all, Verdict{Level: Stop, Rule: RuleUnlike, Method: l.Method})
+			break // the section that holds them says which, and why
+		}
+	}
 	for _, along := range []bool{false, true} {
 		if v := ClearanceVerdict(Clearance(f, along)); v.Level >= Watch {
 			all = append(all, v)

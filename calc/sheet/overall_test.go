@@ -32,6 +32,12 @@ func TestOverallIsTheWorstOfAll(t *testing.T) {
 		{"a conduit that must stay dry", []string{"raceway.conduit", "FMC", "raceway.place", "outdoors"}, true, sheet.Stop, sheet.RuleConduitWet},
 		{"a raceway too full", append(rowsOf("9"), "raceway.conduit", "LFMC", "raceway.size", "3/8"), true, sheet.Stop, sheet.RuleFillSmall},
 		{"a box too small", append(rowsOf("9"), "raceway.conduit", "LFMC", "raceway.size", "1", "box.volume", "2 in3", "box.devices", "0", "box.clamps", "no"), true, sheet.Stop, sheet.RuleBoxFill},
+		{"a kitchen too far below the room", []string{"hood.space-pressure", "0.03 inwg"}, true, sheet.Stop, sheet.RuleSpacePressure},
+		{"a hood that draws too little", []string{"hood.listing", "listed", "hood.label-airflow", "3000 cfm", "hood.airflow", "2000 cfm"}, true, sheet.Stop, sheet.RuleLabelAirflow},
+		{"a hood that was not measured", []string{"hood.listing", "listed", "hood.label-airflow", "3000 cfm", "want.speed", "300 rpm"}, false, sheet.Within, ""},
+		{"air too slow in the duct", []string{"hood.airflow", "300 cfm", "hood.duct-width", "18 in", "hood.duct-height", "12 in"}, true, sheet.Watch, sheet.RuleDuct},
+		{"grease thrown on the roof", []string{"new.discharge", "down"}, true, sheet.Stop, sheet.RuleUnlike},
+		{"another weight", []string{"old.weight", "100 lb", "new.weight", "200 lb"}, false, sheet.Within, ""},
 		{"a phase lost", join(inOrder, []string{"trial.t1.amps-1", "0 A"}), true, sheet.Stop, sheet.RuleLostPhase},
 		{"of a direct one too", join(inOrder, []string{"supply", "direct", "new.rotation", "reverse"}), true, sheet.Stop, sheet.RuleRotation},
 	} {

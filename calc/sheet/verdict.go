@@ -114,6 +114,7 @@ const (
 	RuleDrop          Rule = "voltage-drop"
 	RuleCurb          Rule = "curb-over"
 	RuleCurbLoose     Rule = "curb-loose"
+	RuleUnlike        Rule = "unlike"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.
