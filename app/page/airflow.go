@@ -72,16 +72,19 @@ func (v *airView) headline() app.UI {
 	if ok && !complete {
 		body = append(body, app.P().Class("gives").Text(v.T("air.incomplete")))
 	}
+	all := slices.Clip(v.alarms)
 	if v.at.Speed.Known() {
 		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
 		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
-		all := append(slices.Clip(v.alarms), v.loaded, v.turning)
-		q := sheet.HoodAirflow(v.Fan, v.at)
-		for _, d := range v.hoodVerdicts(sheet.HoodVerdict(v.Fan, q), sheet.DuctVerdict(sheet.DuctVelocity(v.Fan, q)), sheet.SpaceVerdict(v.Fan)) {
-			if d.Level >= sheet.Watch {
-				all = append(all, d)
-			}
+		all = append(all, v.loaded, v.turning)
+	}
+	q := sheet.HoodAirflow(v.Fan, v.at)
+	for _, d := range v.hoodVerdicts(sheet.HoodVerdict(v.Fan, q), sheet.DuctVerdict(sheet.DuctVelocity(v.Fan, q)), sheet.SpaceVerdict(v.Fan)) {
+		if d.Level >= sheet.Watch { // what was measured stands against it at any speed
+			all = append(all, d)
 		}
+	}
+	if len(all) > 0 {
 		worst := v.brief("at", sheet.Worst(all))
 		if worst.Reason == "" {
 			worst.Reason = v.T("air.within")

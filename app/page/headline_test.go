@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
+
+	"roofside/calc/record"
 )
 
 // Where no setting may be run and a sheave of another pitch would reach the target, that
@@ -21,4 +23,45 @@ func TestASheaveIsNamedBeforeMotorAndWheel(t *testing.T) {
 			t.Errorf("%s: %q is not said, or more", state, says)
 		}
 	}
+}
+
+// plateOf is the data plate of a page, as it is drawn.
+func plateOf(t *testing.T, state string, p app.Composer) string {
+	t.Helper()
+	draw(t, state, nil)
+	_, html, _ := strings.Cut(whole(t, p), "dataplate")
+	html, _, _ = strings.Cut(html, "</section>")
+	return html
+}
+
+// What says stop is on the plate: with no speed known, beside other stops, and where
+// nothing else is left to do.
+func TestThePlateSaysStop(t *testing.T) {
+	const deep = "hood.space-pressure=0.05inwg"
+	if plate := plateOf(t, deep, NewAirflow()); !strings.Contains(plate, "Negative pressure") {
+		t.Errorf("no stop on the plate of Airflow: %s", plate)
+	}
+	for state, says := range map[string]string{
+		deep:                             "Negative pressure",
+		"new.discharge=down":             "Old against new",
+		deep + "&new.discharge=down":     "and 1 more",
+		settled(t, demoFan+leftAs):       "Nothing is open: ready to hand over.",
+		settled(t, demoFan+leftAs, deep): "Settle the stop before you hand over.",
+	} {
+		if plate := plateOf(t, state, NewRecord()); !strings.Contains(plate, says) {
+			t.Errorf("%.40s: %q is not on the plate of the record: %s", state, says, plate)
+		}
+	}
+}
+
+// settled is a fan of which every item is done.
+func settled(t *testing.T, link string, more ...string) string {
+	t.Helper()
+	for _, g := range record.CheckGroups() {
+		for _, c := range g.Checks {
+			link += "&check." + c + "=done"
+		}
+	}
+	link = strings.Replace(link, "belt-frequency=31Hz", "belt-frequency=49Hz", 1) + "&handover.by=N. N.&handover.on=2026-03-09&handover.belt-due=2026-03-23"
+	return strings.Join(append([]string{link}, more...), "&")
 }

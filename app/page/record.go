@@ -54,7 +54,8 @@ type recordView struct {
 
 func newRecordView(b *bench) *recordView {
 	f := b.Fan
-	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), parts: sheet.Handover(f), driven: f.Supply.Value() != record.Direct}
+	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), driven: f.Supply.Value() != record.Direct}
+	v.parts = sheet.Handover(f, v.running...)
 	v.due = sheet.Outstanding(v.parts)
 	return v
 }
@@ -121,15 +122,35 @@ func (v *recordView) headline() app.UI {
 		foot = widget.Button("hand over", v.T("record.hand"), "primary", v.guarded(func() { v.stand(record.HandedOver) }))
 	}
 	line := []app.UI{app.Div()}
-	all := slices.Concat(v.running, v.unfit)
-	if worst := sheet.Worst(all); len(all) > 0 && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
-		line[0] = v.brief("record", worst).UI()
+	worst, more := v.worst()
+	if worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
+		w := v.brief("record", worst)
+		if more > 0 {
+			w.Reason += " " + v.T("wanted.more", "n", v.whole(more))
+		}
+		line[0] = w.UI()
+	}
+	if worst.Level == sheet.Stop && len(v.due) == 0 { // every item is done, and still it is not
+		words = v.T("record.stopped")
 	}
 	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(
 		app.Output().Name("record.next").Class("move").Aria("live", "polite").Text(words),
 		app.P().Class("gives").Text(v.tally(v.parts)),
 		app.Div().Class("plate-foot").Body(append(line, foot)...),
 	)
+}
+
+// worst is the worst that is held against the fan, and how many stops there are beside it.
+func (v *recordView) worst() (worst sheet.Verdict, more int) {
+	all := slices.Concat(v.running, v.unfit)
+	worst = sheet.Worst(all)
+	stops := map[sheet.Rule]bool{}
+	for _, x := range all {
+		if x.Level == sheet.Stop {
+			stops[x.Rule] = true
+		}
+	}
+	return worst, max(len(stops)-1, 0)
 }
 
 // tally counts what is settled.

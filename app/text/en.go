@@ -527,6 +527,7 @@ var english = map[string]string{
 	"record.label":                "What is still missing",
 	"record.next":                 "Still open: {what}",
 	"record.complete":             "Nothing is open: ready to hand over.",
+	"record.stopped":              "Settle the stop before you hand over.",
 	"record.hand":                 "Hand over",
 	"record.tally":                "{n} of {all} done",
 	"record.to":                   "Go there",

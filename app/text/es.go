@@ -531,6 +531,7 @@ var spanish = map[string]string{
 	"record.label":                "Lo que falta",
 	"record.next":                 "Falta: {what}",
 	"record.complete":             "No falta nada: listo para entregar.",
+	"record.stopped":              "Antes de entregar, resuelva lo que dice pare.",
 	"record.hand":                 "Entregar",
 	"record.tally":                "{n} de {all} listos",
 	"record.to":                   "Ir ahí",

@@ -34,8 +34,9 @@ type Part struct {
 
 // Handover lists what the record must show before the fan is handed over, in the
 // order of the job: checks, which are ticked, and values, which speak for
-// themselves.
-func Handover(f *record.Fan) []Part {
+// themselves: held is what is held against the fan, see [Running], and what it speaks
+// against is not done, though it was read.
+func Handover(f *record.Fan, held ...Verdict) []Part {
 	h := handover{f: f, left: f.Left()}
 	if h.left == nil {
 		h.left = &record.Trial{}
@@ -47,6 +48,9 @@ func Handover(f *record.Fan) []Part {
 		for _, name := range g.Checks {
 			items = append(items, checked(name, f.Check(name)))
 			items = append(items, h.after(name)...)
+		}
+		for i := range items {
+			items[i].hear(held)
 		}
 		parts = append(parts, Part{g.Name, items})
 	}
@@ -68,6 +72,24 @@ func Outstanding(parts []Part) (open []Item) {
 		}
 	}
 	return open
+}
+
+// against names the rules that speak against an item, and what it is then.
+var against = map[string]map[Rule]ItemState{
+	"alignment":    {RuleAlignment: Failed},
+	"tension":      {RuleLoose: Open, RuleTight: Open},
+	"run-in":       {RuleLoose: Open, RuleTight: Open},
+	"hood-airflow": {RuleLabelAirflow: Failed, RuleTableAirflow: Failed},
+}
+
+// hear takes back what a verdict surely speaks against: a failure takes a stop.
+func (i *Item) hear(held []Verdict) {
+	for _, v := range held {
+		state, speaks := against[i.Name][v.Rule]
+		if speaks && i.State == Done && (v.Level == Stop || v.Level == Watch && state == Open) {
+			i.State = state
+		}
+	}
 }
 
 type handover struct {

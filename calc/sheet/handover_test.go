@@ -113,3 +113,34 @@ func TestOutstanding(t *testing.T) {
 		}
 	}
 }
+
+// A reading that was taken and is not in order leaves its item undone.
+func TestAnItemHearsWhatIsHeldAgainstIt(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		with  []string
+		state sheet.ItemState
+	}{
+		{"tension", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.Open},
+		{"tension", []string{"trial.t1.belt-frequency", "90 Hz"}, sheet.Open},
+		{"run-in", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.Open},
+		{"tension", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Done},
+		{"run-in", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Done},
+		{"alignment", []string{"trial.t1.alignment-gap", "1 in"}, sheet.Failed},
+		{"alignment", []string{"trial.t1.alignment-gap", "1/32 in"}, sheet.Done},
+		{"hood-airflow", []string{"hood.airflow", "2000 cfm"}, sheet.Failed},
+		{"hood-airflow", []string{"hood.airflow", "3600 cfm"}, sheet.Done},
+		{"hood-airflow", []string{"hood.airflow", ""}, sheet.Open},
+	} {
+		f := demo(t)
+		set(t, f, join(left, []string{"new.belts", "1", "trial.t1.turns", "3 turns", "hood.listing", "listed", "hood.label-airflow", "3000 cfm"}, c.with)...)
+		held := sheet.Running(f, sheet.TableToSet(f), sheet.Prove(f))
+		for _, p := range sheet.Handover(f, held...) {
+			for _, i := range p.Items {
+				if i.Name == c.name && i.State != c.state {
+					t.Errorf("%s with %v is in state %d", c.name, c.with, i.State)
+				}
+			}
+		}
+	}
+}
