@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+	"strings"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
@@ -108,14 +110,32 @@ func (v *recordView) sheet() app.UI {
 	return app.Article().Class("sheet").Body(
 		app.Header().Body(
 			app.H2().Text(v.T("record.title")),
-			app.P().Body(app.Strong().Text(v.fanName()), app.Text(" · "+v.roofName())),
+			app.P().Body(app.Strong().Text(v.fanName()), app.If(v.roofName() != "", func() app.UI { return app.Text(" · " + v.roofName()) })),
 			app.P().Text(v.T("print.by", "by", v.held(&h.By), "on", v.held(&h.On), "due", v.held(&h.BeltDue), "stage", v.stage(v.Fan.Step.Value()))),
+			v.printedWorst(),
 		),
 		app.Table().Class("figures").Body(v.figureHead(), app.TBody().Body(app.Range(rows).Slice(func(i int) app.UI { return v.figureLine(rows[i], true) }))),
 		app.Div().Class("two").Body(v.plates(), app.Div().Body(v.printedLog(), v.printedNotes())),
 		v.printedChecks(),
 		app.P().Class("small").Text(v.T("print.small")),
 	)
+}
+
+// printedWorst says what is held against the fan, of the worst level there is: a record
+// that shows verdicts beside its figures must not leave out a stop that has none there.
+func (v *recordView) printedWorst() app.UI {
+	all := slices.Concat(v.running, v.unfit)
+	worst := sheet.Worst(all)
+	var names []string
+	for _, x := range all {
+		if name := v.T("rule." + string(x.Rule)); x.Level == worst.Level && !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	if worst.Level == sheet.Within {
+		return app.Div()
+	}
+	return app.P().Class("held").Body(v.levelMark(worst.Level), app.Text(" "+strings.Join(names, ", ")))
 }
 
 // plates are old and new, line by line.
@@ -207,5 +227,9 @@ func (v *recordView) coverLabel() app.UI {
 	if v.driven {
 		rows = append(rows, line(v.label("handover.belt-due"), v.held(&f.Handover.BeltDue)))
 	}
-	return app.Article().Class("fan-label").Body(app.H2().Text(v.fanName()), app.Table().Body(app.TBody().Body(rows...)))
+	return app.Article().Class("fan-label").Body(
+		app.H2().Text(v.fanName()),
+		app.Table().Body(app.TBody().Body(rows...)),
+		app.If(f.New.Restart.Value() == record.ByItself, func() app.UI { return app.P().Text(v.T("print.restart")) }),
+	)
 }

@@ -56,5 +56,27 @@ func TestARoofOnPaper(t *testing.T) {
 	}
 }
 
-// bare leaves out how deep lines are indented.
-func bare(html string) string { return strings.Join(strings.Fields(html), " ") }
+// bare leaves out how deep lines are indented, and in which order attributes stand.
+func bare(html string) string { return strings.Join(strings.Fields(inOrder(html)), " ") }
+
+// The sheet says what is held against the fan, and the label what starts by itself.
+func TestPaperSaysStop(t *testing.T) {
+	for state, want := range map[string][]string{
+		strings.Replace(demoFan, "new.discharge=up", "new.discharge=down", 1) + "&hood.space-pressure=0.05inwg": {"Stop", "Negative pressure, Old against new"},
+		demoFan + "&new.restart=automatic": {"lock out before reaching in"},
+	} {
+		draw(t, state, nil)
+		html := whole(t, &list{ui: func() app.UI {
+			v := newRecordView(shared)
+			return app.Div().Body(v.sheet(), v.coverLabel())
+		}})
+		for _, s := range want {
+			if !strings.Contains(html, s) {
+				t.Errorf("%q is not on paper", s)
+			}
+		}
+		if strings.Contains(html, " · <") {
+			t.Error("a roof without a name is set off from the fan's")
+		}
+	}
+}
