@@ -93,12 +93,16 @@ func (b *bench) fanLine(id string, filled bool) app.UI {
 			app.Strong().Text(name),
 			app.Span().Class("tag").Text(stage),
 			app.Span().Class("next quiet").Body(
-				app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) }),
-				app.Text(next),
+				app.Span().Text(next),
+				// Its place is kept from the first; a fan not weighed yet is not one without a stop.
+				app.Span().Class("stands").Body(
+					app.If(s.judged, func() app.UI { return b.levelMark(s.worst.Level) }),
+					app.If(!s.weighed, func() app.UI { return app.Span().Aria("hidden", "true").Text("…") }),
+				),
 			),
 		))
 	}
-	return b.memo("fan "+id, draw, name, stage, next, level, b.words.Tag)
+	return b.memo("fan "+id, draw, name, stage, next, level, boolean(s.weighed), b.words.Tag)
 }
 
 // openFan is the fan on the desk, with what can be done to it here. A handler stays from

@@ -101,7 +101,7 @@ func (c Conduit) legend(out int) []app.UI {
 	const swatch = 7.0
 	y := 20.0
 	for _, w := range c.Wires {
-		lines := broken(w.Label, width-legend-2*swatch-8, 3)
+		lines := broken(w.Label, width-legend-2*swatch-8, 4)
 		if y+float64(len(lines))*1.2*fontSize > conduitHeight-30 {
 			break
 		}

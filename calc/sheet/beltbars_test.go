@@ -31,6 +31,7 @@ func TestWhatBarsABelt(t *testing.T) {
 		{"not reached", []string{"new.belt-number", "A46", "new.travel-toward", "0 in", "new.travel-away", "2 in"}, sheet.Stop, sheet.RuleReach, true},
 		{"too short", []string{"new.belt-number", "A10"}, sheet.Stop, sheet.RuleShort, true},
 		{"sheaves that overlap", []string{"new.belt-number", "A48", "new.center-distance", "6 in", "new.travel-toward", "1 in", "new.travel-away", "2 in"}, sheet.Within, "", false},
+		{"the wheel turns the wrong way", []string{"new.rotation", "reverse"}, sheet.Stop, sheet.RuleRotation, true},
 		{"far off", []string{"new.belt-number", "A60"}, sheet.Watch, sheet.RuleBeltNumber, true},
 		{"far off, but the base goes there", []string{"new.belt-number", "A60", "new.travel-toward", "1 in", "new.travel-away", "9 in"}, sheet.Within, "", false},
 		{"proud", []string{"new.belt-number", "B48", "new.groove", "standard"}, sheet.Stop, sheet.RuleProud, true},
