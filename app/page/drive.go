@@ -64,10 +64,10 @@ func newDriveView(b *bench) *driveView {
 // compare sets target, as found, as shipped and as it is now side by side.
 func (v *driveView) compare() app.UI {
 	f := v.Fan
-	shipped := v.t.SpeedAt(f, sheet.Read("t", sheet.FromPlace, &f.New.Turns))
+	shipped := v.t.AsShipped(f)
 	now, label := v.t.SpeedAt(f, sheet.NowTurns(f)), v.T("answer.new.fan-speed")
 	if f.New.Sheave.Value() == record.Fixed { // it has one speed
-		shipped, now = v.t.Speed, v.t.Speed
+		now = v.t.Speed
 	}
 	if left := f.Left(); left != nil && left == f.Trials[len(f.Trials)-1] && left.Reading.Speed.State() == record.Known {
 		now, label = sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed), v.T("answer.left.fan-speed")

@@ -65,3 +65,23 @@ func settled(t *testing.T, link string, more ...string) string {
 	link = strings.Replace(link, "belt-frequency=31Hz", "belt-frequency=49Hz", 1) + "&handover.by=N. N.&handover.on=2026-03-09&handover.belt-due=2026-03-23"
 	return strings.Join(append([]string{link}, more...), "&")
 }
+
+// Drive and Record say the same of the new fan as it came.
+func TestAsShippedIsOneSpeed(t *testing.T) {
+	for _, state := range []string{demoFan, demoFan + leftAs, strings.Replace(demoFan, "new.sheave=adjustable", "new.sheave=fixed&new.motor-sheave=3.4in", 1)} {
+		draw(t, state, nil)
+		drive, kept := valueOf(whole(t, app.Composer(NewDrive())), "shipped.fan-speed"), valueOf(whole(t, app.Composer(NewRecord())), "record.speed.shipped")
+		if drive == "" || drive != kept {
+			t.Errorf("%q on Drive, %q in the record", drive, kept)
+		}
+	}
+}
+
+// valueOf is the value that an output of a page holds.
+func valueOf(html, output string) string {
+	_, rest, _ := strings.Cut(html, `name="`+output+`"`)
+	rest, _, _ = strings.Cut(rest, "</output>")
+	_, rest, _ = strings.Cut(rest, ` value="`)
+	rest, _, _ = strings.Cut(rest, `"`)
+	return rest
+}

@@ -53,7 +53,7 @@ func (v *recordView) rows() []figureRow {
 		turns := sheet.TrialTurns(left)
 		leftSpeed, target := sheet.Read("n₂", sheet.FromTachometer, &r.Speed), v.table.Target
 		speed := figureRow{name: "speed", cells: [4]*widget.Value{
-			cell(v, &unit.Rotation, target), cell(v, &unit.Rotation, sheet.FanSpeed(f, old)), cell(v, &unit.Rotation, sheet.FanSpeed(f, fresh)), cell(v, &unit.Rotation, leftSpeed)}}
+			cell(v, &unit.Rotation, target), cell(v, &unit.Rotation, sheet.FanSpeed(f, old)), cell(v, &unit.Rotation, v.table.AsShipped(f)), cell(v, &unit.Rotation, leftSpeed)}}
 		if by, ok := sheet.Apart(leftSpeed, target); ok {
 			verdict := sheet.LeftVerdict(f, leftSpeed, target)
 			speed.apart, speed.verdict = v.Signed(&unit.Share, float64(by)), &verdict

@@ -274,7 +274,7 @@ var english = map[string]string{
 	"belt.halt.alignment": "Don't run it: align the sheaves, then read the gap again.", "belt.halt.base-reach": "Another belt: by its number, the motor base does not reach.",
 	"belt.halt.belt-short": "Another belt: too short to go around both sheaves.", "belt.halt.install-travel": "Never pry it on: another belt or center distance.", "belt.halt.belt-speed": "Don't run it: too fast for cast-iron sheaves.",
 	"belt.halt.belt-sunk": "Another belt: too narrow for its groove.", "belt.halt.belt-proud": "Another belt: too wide for its groove.",
-	"belt.halt.belt-family": "Another belt: narrow and classical don't mix.", "belt.halt.belt-number": "Belt number and shaft centers don't agree: check both.",
+	"belt.halt.belt-family": "Another belt: narrow and classical don't mix.", "belt.halt.rotation": "Don't run it: it turns the wrong way. Power first.", "belt.halt.belt-number": "Belt number and shaft centers don't agree: check both.",
 	"belt.told.loose": "Loose: move the motor base away from the fan, read again.", "belt.told.loose.maybe": "Perhaps loose: move the motor base away a little, read again.",
 	"belt.told.tight": "Tight: move the motor base toward the fan, read again.", "belt.told.tight.maybe": "Perhaps tight: move the motor base toward the fan a little, read again.",
 	"belt.told.loose.end": "Loose, and no base travel to count on away from the fan: a shorter belt.", "belt.told.loose.maybe.end": "Perhaps loose, and no base travel to count on away from the fan: read again, or a shorter belt.",

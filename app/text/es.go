@@ -275,7 +275,7 @@ var spanish = map[string]string{
 	"belt.halt.alignment": "No la ponga en marcha: alinee las poleas y lea otra vez la separación.", "belt.halt.base-reach": "Otra banda: por su número, la base del motor no llega.",
 	"belt.halt.belt-short": "Otra banda: muy corta para rodear las dos poleas.", "belt.halt.install-travel": "Nunca con palanca: otra banda u otra distancia entre centros.", "belt.halt.belt-speed": "No la ponga en marcha: demasiado rápida para poleas de hierro fundido.",
 	"belt.halt.belt-sunk": "Otra banda: muy angosta para su ranura.", "belt.halt.belt-proud": "Otra banda: muy ancha para su ranura.",
-	"belt.halt.belt-family": "Otra banda: angosta y clásica no se mezclan.", "belt.halt.belt-number": "El número de la banda no concuerda con los centros: revise los dos.",
+	"belt.halt.belt-family": "Otra banda: angosta y clásica no se mezclan.", "belt.halt.rotation": "No la ponga en marcha: gira al revés. Primero Energía.", "belt.halt.belt-number": "El número de la banda no concuerda con los centros: revise los dos.",
 	"belt.told.loose": "Floja: aleje del ventilador la base del motor y lea otra vez.", "belt.told.loose.maybe": "Quizá floja: aleje un poco la base del motor y lea otra vez.",
 	"belt.told.tight": "Muy tensa: acerque al ventilador la base del motor y lea otra vez.", "belt.told.tight.maybe": "Quizá muy tensa: acerque un poco la base del motor y lea otra vez.",
 	"belt.told.loose.end": "Floja, y sin recorrido seguro para alejar la base: una banda más corta.", "belt.told.loose.maybe.end": "Quizá floja, y sin recorrido seguro para alejar la base: lea otra vez, o una banda más corta.",

@@ -73,6 +73,15 @@ func (t Table) SpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Spee
 	return NewSpeedAt(f, turns)
 }
 
+// AsShipped answers with the new fan's speed as it came: by its turns, or by the one
+// speed of a fixed sheave.
+func (t Table) AsShipped(f *record.Fan) Answer[unit.Speed] {
+	if f.New.Sheave.Value() == record.Fixed {
+		return t.Speed
+	}
+	return t.SpeedAt(f, Read("t", FromPlace, &f.New.Turns))
+}
+
 // settingSpeed answers with the speed that the turns table gives a row.
 func settingSpeed(f *record.Fan, t Table, r Row) Answer[unit.Speed] {
 	var a Ask
