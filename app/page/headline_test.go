@@ -54,6 +54,43 @@ func TestThePlateSaysStop(t *testing.T) {
 	}
 }
 
+// A wheel that turns the wrong way is on every plate that says how the new drive does;
+// what Power orders is to reverse it.
+func TestThePlatesSayTheWrongWay(t *testing.T) {
+	for _, state := range []string{demoFan, demoFan + leftAs} {
+		for name, p := range map[string]app.Composer{"Drive": NewDrive(), "Airflow": NewAirflow(), "Belt": NewBelt(), "Record": NewRecord()} {
+			state = strings.Replace(state, "&new.rotation=marked", "", 1)
+			if plate := plateOf(t, state+"&new.rotation=reverse", p); !strings.Contains(plate, "Rotation") && !strings.Contains(plate, "wrong way") || !strings.Contains(plate, "stop") {
+				t.Errorf("not on the plate of %s: %s", name, plate)
+			}
+		}
+	}
+}
+
+// The open fan says what stands against it; from the proof of rotation on, a stop is
+// passed by knowing it.
+func TestAStepPastAStop(t *testing.T) {
+	for _, c := range []struct {
+		step, rotation, because, done string
+	}{
+		{"set", "reverse", "Rotation", "Done"},
+		{"wired", "reverse", "Rotation", "Done all the same"},
+		{"run-in", "reverse", "Rotation", "Done all the same"},
+		{"wired", "marked", "", "Done"},
+	} {
+		draw(t, demoFan+"&step="+c.step+"&new.rotation="+c.rotation, nil)
+		shared.Keep()
+		_, open, _ := strings.Cut(whole(t, app.Composer(NewHome())), `"fan open"`)
+		_, because, _ := strings.Cut(open, `"because"`)
+		because = strings.Join(strings.Fields(because), "")
+		_, button, _ := strings.Cut(open, `"step next"`)
+		button, _, _ = strings.Cut(button, "</button>")
+		if c.because != "" && !strings.HasPrefix(because, ">"+c.because) || c.because == "" && strings.Contains(open, "Rotation</") || !strings.HasSuffix(strings.TrimSpace(button), c.done) {
+			t.Errorf("%+v: because %.60q, button %q", c, because, button)
+		}
+	}
+}
+
 // settled is a fan of which every item is done.
 func settled(t *testing.T, link string, more ...string) string {
 	t.Helper()

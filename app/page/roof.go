@@ -110,16 +110,21 @@ func (b *bench) fanLine(id string, filled bool) app.UI {
 func (b *bench) openFan(how standing) app.UI {
 	stage := b.Fan.Step.Value()
 	next := stage.Next()
+	done, kind := b.T("step.done"), "primary"
+	if next.Proven() && how.judged && how.worst.Level == sheet.Stop { // said beside it; the hand may know better
+		done, kind = b.T("step.anyway"), ""
+	}
 	return app.Li().Class("fan open").Body(
 		b.field("name"),
 		app.P().Class("stage").Body(
 			app.Span().Class("tag").Text(b.stage(stage)),
 			app.Span().Body(app.If(how.judged, func() app.UI { return b.levelMark(how.worst.Level) })),
+			app.Span().Body(app.If(how.judged && how.worst.Level != sheet.Within, func() app.UI { return app.Span().Class("because").Text(b.T("rule." + string(how.worst.Rule))) })),
 			app.Span().Text(b.nextStep(stage)),
 		),
 		app.Div().Class("row").Body(
 			app.If(next != "", func() app.UI {
-				return widget.Button("step next", b.T("step.done"), "primary", b.guarded(func() { b.stand(b.Fan.Step.Value().Next()) }))
+				return widget.Button("step next", done, kind, b.guarded(func() { b.stand(b.Fan.Step.Value().Next()) }))
 			}),
 			app.If(stage != "", func() app.UI {
 				return widget.Button("step back", b.T("step.back"), "", b.guarded(func() { b.stand(b.Fan.Step.Value().Previous()) }))

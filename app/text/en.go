@@ -37,7 +37,7 @@ var english = map[string]string{
 
 	"roof.unnamed": "Roof", "roof.edit": "Edit", "roof.name": "Name of the roof", "roof.remove": "Remove this roof and its fans",
 	"fan.earlier": "Earlier", "fan.later": "Later", "fan.copy": "Copy for its twin", "fan.remove": "Remove",
-	"step.next": "Next: {what}.", "step.done": "Done", "step.back": "Step back", "stage.none": "Not begun",
+	"step.next": "Next: {what}.", "step.done": "Done", "step.anyway": "Done all the same", "step.back": "Step back", "stage.none": "Not begun",
 	"next.surveyed": "survey the old fan", "next.planned": "plan what to bring", "next.bench-set": "set sheave and belt on the bench",
 	"next.unhooked": "lock out and unhook the old fan", "next.lifted-off": "lift it off", "next.set": "set the new fan on its curb", "next.wired": "wire it",
 	"next.rotation-proven": "prove rotation", "next.run-in": "run in and tension again", "next.handed-over": "hand over",

@@ -38,7 +38,7 @@ var spanish = map[string]string{
 
 	"roof.unnamed": "Azotea", "roof.edit": "Editar", "roof.name": "Nombre de la azotea", "roof.remove": "Quitar esta azotea y sus ventiladores",
 	"fan.earlier": "Antes", "fan.later": "Después", "fan.copy": "Copiar para su gemelo", "fan.remove": "Quitar",
-	"step.next": "Sigue: {what}.", "step.done": "Hecho", "step.back": "Un paso atrás", "stage.none": "Sin empezar",
+	"step.next": "Sigue: {what}.", "step.done": "Hecho", "step.anyway": "Hecho, aunque dice pare", "step.back": "Un paso atrás", "stage.none": "Sin empezar",
 	"next.surveyed": "tomar los datos del ventilador viejo", "next.planned": "planear qué llevar", "next.bench-set": "ajustar polea y banda en el banco",
 	"next.unhooked": "candadear y desconectar el ventilador viejo", "next.lifted-off": "retirarlo con la grúa", "next.set": "asentar el nuevo en su base de azotea", "next.wired": "cablearlo",
 	"next.rotation-proven": "comprobar el giro", "next.run-in": "rodarlo y tensar otra vez", "next.handed-over": "entregar",

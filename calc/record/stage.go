@@ -28,6 +28,12 @@ func (Stage) Options() []string {
 // Next returns the step that comes after g, "" for none.
 func (g Stage) Next() Stage { return g.by(1) }
 
+// Proven tells whether at this step the fan is said to run as it should.
+func (g Stage) Proven() bool {
+	all := g.Options()
+	return slices.Index(all, string(g)) >= slices.Index(all, string(RotationProven))
+}
+
 // Previous returns the step that comes before g, "" for none.
 func (g Stage) Previous() Stage { return g.by(-1) }
 

@@ -33,6 +33,11 @@ func TestStepsFollowEachOther(t *testing.T) {
 			t.Errorf("%q: open %v", g, g.Open())
 		}
 	}
+	for g, proven := range map[record.Stage]bool{"": false, record.Wired: false, record.RotationProven: true, record.RunIn: true, record.HandedOver: true} {
+		if g.Proven() != proven {
+			t.Errorf("%q: proven %v", g, g.Proven())
+		}
+	}
 }
 
 // A twin has the plates of its model, and nothing that was read at it.

@@ -7,18 +7,20 @@ import (
 	"roofside/calc/unit"
 )
 
-// Alarms answers with what the latest reading on the new drive says outright,
-// before anything is predicted from it: a speed the drive can't give, a lost
-// phase, a leg above the motor's amps. Amps at a fan tipped up are not judged,
-// and that is said. What is in order is left out.
+// Alarms answers with what is seen of the new drive outright, before anything is
+// predicted from it: a wheel that turns the wrong way, and of the latest reading a
+// speed the drive can't give, a lost phase, a leg above the motor's amps. Amps at a fan
+// tipped up are not judged, and that is said. What is in order is left out.
 func Alarms(f *record.Fan) []Verdict { return alarms(f, trialsOf(f)) }
 
-func alarms(f *record.Fan, s *trials) []Verdict {
+func alarms(f *record.Fan, s *trials) (all []Verdict) {
+	if v := RotationVerdict(f); v.Level == Stop {
+		all = append(all, v)
+	}
 	t := lastTrial(f)
 	if t == nil {
-		return nil
+		return all
 	}
-	var all []Verdict
 	if known(&t.Reading.Speed) {
 		if v := s.verdict(t); v.Level >= Watch {
 			all = append(all, v)

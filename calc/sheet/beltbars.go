@@ -8,8 +8,8 @@ import (
 )
 
 // BeltBars answers with what stands against running the new drive's belt, apart from
-// its tension: what the latest reading says outright, a wheel that turns the wrong way,
-// its groove, where the motor base goes, the alignment, its speed. What is in order is left out; the worst comes first.
+// its tension: what is seen of the new drive outright, its groove, where the motor base
+// goes, the alignment, its speed. What is in order is left out; the worst comes first.
 // The alignment waits while m moves the sheave, which moves the belt sideways.
 func BeltBars(f *record.Fan, m Move, set Run, fits []Fit) []Verdict {
 	bars := Alarms(f)
@@ -17,9 +17,6 @@ func BeltBars(f *record.Fan, m Move, set Run, fits []Fit) []Verdict {
 		if v.Level >= Watch {
 			bars = append(bars, v)
 		}
-	}
-	if v := RotationVerdict(f); v.Level == Stop {
-		add(v)
 	}
 	if x := fits[0]; x.Role == Fitted {
 		add(GrooveVerdict(&f.New))

@@ -104,6 +104,10 @@ func LikeForLike(f *record.Fan) []Line {
 			if l.Differs() && abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) > float64(voltsApart)+slack {
 				l.Level, l.Method = Stop, "fit.volts"
 			}
+		case "phases":
+			if v := PhasesVerdict(f); l.Differs() && v.Level != Unjudged { // what feeds the new motor decides; the old one's circuit, starter and protection are to be looked at anyway
+				l.Level, l.Method = max(Watch, v.Level), v.Method
+			}
 		case "discharge":
 			if f.New.Fit.Discharge.State() == record.Known && f.New.Fit.Discharge.Value() != record.Upward {
 				l.Level, l.Method = Stop, "fit.discharge" // whatever the old one did: grease is thrown away from the roof

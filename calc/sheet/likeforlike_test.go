@@ -18,6 +18,28 @@ func lineOf(t *testing.T, name string, with ...string) sheet.Line {
 	return sheet.Line{}
 }
 
+// Where the supply is said, it decides what another number of phases means.
+func TestAnotherNumberOfPhases(t *testing.T) {
+	for _, c := range []struct {
+		supply, old, new string
+		level            sheet.Level
+	}{
+		{"", "1", "3", sheet.Stop},
+		{"", "3", "1", sheet.Stop},
+		{"single-phase", "3", "1", sheet.Watch},
+		{"three-phase", "3", "1", sheet.Watch},
+		{"three-phase", "1", "3", sheet.Watch},
+		{"single-phase", "1", "3", sheet.Stop},
+		{"drive", "3", "1", sheet.Stop},
+		{"three-phase", "3", "3", sheet.Within},
+		{"single-phase", "3", "3", sheet.Within}, // alike; that it won't start is said of the plate
+	} {
+		if l := lineOf(t, "phases", "supply", c.supply, "old.phases", c.old, "new.phases", c.new); l.Level != c.level {
+			t.Errorf("%q, %s and %s: level %d, want %d", c.supply, c.old, c.new, l.Level, c.level)
+		}
+	}
+}
+
 func TestLikeForLike(t *testing.T) {
 	for _, c := range []struct {
 		name, old, new string
