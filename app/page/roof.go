@@ -119,7 +119,7 @@ func (b *bench) openFan(how standing) app.UI {
 		app.P().Class("stage").Body(
 			app.Span().Class("tag").Text(b.stage(stage)),
 			app.Span().Body(app.If(how.judged, func() app.UI { return b.levelMark(how.worst.Level) })),
-			app.Span().Body(app.If(how.judged && how.worst.Level != sheet.Within, func() app.UI { return app.Span().Class("because").Text(b.T("rule." + string(how.worst.Rule))) })),
+			app.Span().Body(app.If(how.judged && how.worst.Level != sheet.Within, func() app.UI { return app.Span().Class("because").Text(b.T("rule."+string(how.worst.Rule)) + ".") })),
 			app.Span().Text(b.nextStep(stage)),
 		),
 		app.Div().Class("row").Body(
