@@ -77,14 +77,16 @@ func (b *bench) plain(key string, p record.Place, label, side string) *memo {
 	}
 	switch p.(type) {
 	case *record.Day:
-		f.Date = true
+		if f.Date = p.State() != record.Garbled; !f.Date { // a browser's calendar shows nothing of what is no day
+			f.Error = b.fault(&number.Error{Rule: record.RuleDay, Text: record.Typed(p)})
+		}
 	case *record.Note:
 		f.Lines, f.Note = true, b.hint(key)
 	}
 	if fault, ok := b.blamed[p]; ok {
 		f.Error = b.fault(fault)
 	}
-	return b.memo("field "+key, f.UI, exact(float64(f.Load)), label, side, f.Text, f.Error, f.Note, boolean(f.Fixed))
+	return b.memo("field "+key, f.UI, exact(float64(f.Load)), label, side, f.Text, f.Error, f.Note, boolean(f.Date), boolean(f.Fixed))
 }
 
 // fields draws several.

@@ -79,6 +79,8 @@ var against = map[string]map[Rule]ItemState{
 	"alignment":    {RuleAlignment: Failed},
 	"tension":      {RuleLoose: Open, RuleTight: Open},
 	"run-in":       {RuleLoose: Open, RuleTight: Open},
+	"amps":         {RulePlateAmps: Failed, RuleServiceAmps: Failed, RuleTripAmps: Failed, RuleLostPhase: Failed, RuleNearlyOpen: Failed, RulePairOpen: Failed, RuleNoAmps: Failed},
+	"volts":        {RulePlateVolts: Failed, RuleUnbalance: Failed},
 	"hood-airflow": {RuleLabelAirflow: Failed, RuleTableAirflow: Failed},
 }
 

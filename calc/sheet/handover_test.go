@@ -128,6 +128,11 @@ func TestAnItemHearsWhatIsHeldAgainstIt(t *testing.T) {
 		{"run-in", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Done},
 		{"alignment", []string{"trial.t1.alignment-gap", "1 in"}, sheet.Failed},
 		{"alignment", []string{"trial.t1.alignment-gap", "1/32 in"}, sheet.Done},
+		{"amps", []string{"trial.t1.amps-1", "5 A", "trial.t1.amps-2", "5 A", "trial.t1.amps-3", "5 A"}, sheet.Done},
+		{"amps", []string{"trial.t1.amps-1", "0 A", "trial.t1.amps-2", "8 A", "trial.t1.amps-3", "8 A"}, sheet.Failed}, // a lost phase
+		{"amps", []string{"trial.t1.amps-1", "11 A", "trial.t1.amps-2", "11 A", "trial.t1.amps-3", "11 A"}, sheet.Failed},
+		{"volts", []string{"trial.t1.volts-12", "208 V", "trial.t1.volts-23", "207 V", "trial.t1.volts-31", "208 V"}, sheet.Done},
+		{"volts", []string{"trial.t1.volts-12", "160 V", "trial.t1.volts-23", "160 V", "trial.t1.volts-31", "160 V"}, sheet.Failed},
 		{"hood-airflow", []string{"hood.airflow", "2000 cfm"}, sheet.Failed},
 		{"hood-airflow", []string{"hood.airflow", "3600 cfm"}, sheet.Done},
 		{"hood-airflow", []string{"hood.airflow", ""}, sheet.Open},
