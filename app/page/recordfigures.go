@@ -72,7 +72,7 @@ func (v *recordView) rows() []figureRow {
 	}
 	rows = append(rows,
 		figureRow{name: "airflow", cells: [4]*widget.Value{cell(v, &unit.Airflow, sheet.Read("Q", "", &f.Target.Airflow)), cell(v, &unit.Airflow, sheet.Read("Q", "", &old.Reading.Airflow)), nil, cell(v, &unit.Airflow, sheet.Read("Q", "", &r.Airflow))}},
-		figureRow{name: "hood", cells: [4]*widget.Value{cell(v, &unit.Airflow, sheet.HoodLeast(f)), nil, nil, cell(v, &unit.Airflow, sheet.Read("Q", "", &f.Hood.Airflow))}},
+		v.hood(),
 		figureRow{name: "pressure", cells: [4]*widget.Value{cell(v, &unit.AirPressure, sheet.Read("p", "", &f.Target.Pressure)), cell(v, &unit.AirPressure, sheet.Read("p", "", &old.Reading.Pressure)), nil, cell(v, &unit.AirPressure, sheet.Read("p", "", &r.Pressure))}},
 		volts, amps,
 		figureRow{name: "force", cells: [4]*widget.Value{3: cell(v, &unit.Pull, sheet.Read("F", "", &left.Belt.Force))}},
@@ -85,6 +85,17 @@ func (v *recordView) rows() []figureRow {
 		}
 	}
 	return kept
+}
+
+// hood is what the hood needs and what was measured at it.
+func (v *recordView) hood() figureRow {
+	f := v.Fan
+	r := figureRow{name: "hood", cells: [4]*widget.Value{cell(v, &unit.Airflow, sheet.HoodLeast(f)), nil, nil, cell(v, &unit.Airflow, sheet.Read("Q", "", &f.Hood.Airflow))}}
+	if f.Hood.Airflow.State() == record.Known {
+		verdict := sheet.HoodVerdict(f, sheet.HoodAirflow(f, sheet.Point{}))
+		r.verdict = &verdict
+	}
+	return r
 }
 
 // figures shows them side by side.
