@@ -162,8 +162,10 @@ func do(t *testing.T, tab *Tab, h hand) (typed, taken int) {
 				continue
 			case strings.HasPrefix(text, "="):
 				h.take(key, text[1:])
-				if word := text[1:]; word != "?" { // the ways of knowing close behind the one that is taken
+				if word := text[1:]; word != "?" {
 					tab.Await(fmt.Sprintf(`document.querySelector('button[name=%q][value=%q]').ariaPressed === "true"`, key, word))
+				} else { // the ways of knowing close behind the one that is taken
+					tab.AwaitText(fmt.Sprintf("button[name=%q]", strings.TrimSuffix(key, " known")+" basis"), "can't be read")
 				}
 				taken++
 			case strings.HasPrefix(text, "~"):
