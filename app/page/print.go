@@ -124,7 +124,7 @@ func (v *recordView) sheet() app.UI {
 // printedWorst says what is held against the fan, of the worst level there is: a record
 // that shows verdicts beside its figures must not leave out a stop that has none there.
 func (v *recordView) printedWorst() app.UI {
-	all := slices.Concat(v.running, v.unfit)
+	all := v.against()
 	worst := sheet.Worst(all)
 	var names []string
 	for _, x := range all {

@@ -140,9 +140,12 @@ func (v *recordView) headline() app.UI {
 	)
 }
 
-// worst is the worst that is held against the fan, and how many stops there are beside it.
+// against is all that is held against the fan.
+func (v *recordView) against() []sheet.Verdict { return slices.Concat(v.running, v.unfit) }
+
+// worst is the worst of it, and how many stops there are beside that.
 func (v *recordView) worst() (worst sheet.Verdict, more int) {
-	all := slices.Concat(v.running, v.unfit)
+	all := v.against()
 	worst = sheet.Worst(all)
 	stops := map[sheet.Rule]bool{}
 	for _, x := range all {

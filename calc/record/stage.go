@@ -51,5 +51,5 @@ func (g Stage) by(n int) Stage {
 func (g Stage) Open() bool {
 	all := g.Options()
 	i := slices.Index(all, string(g))
-	return i >= slices.Index(all, string(Unhooked)) && i < slices.Index(all, string(RotationProven))
+	return i >= slices.Index(all, string(Unhooked)) && !g.Proven()
 }

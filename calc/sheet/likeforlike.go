@@ -105,7 +105,8 @@ func LikeForLike(f *record.Fan) []Line {
 				l.Level, l.Method = Stop, "fit.volts"
 			}
 		case "phases":
-			if v := PhasesVerdict(f); l.Differs() && v.Level != Unjudged { // what feeds the new motor decides; the old one's circuit, starter and protection are to be looked at anyway
+			// What feeds the new motor decides; starter and protection are to be looked at anyway.
+			if v := PhasesVerdict(f); l.Differs() && v.Level != Unjudged {
 				l.Level, l.Method = max(Watch, v.Level), v.Method
 			}
 		case "discharge":

@@ -1,9 +1,10 @@
 "use strict";
 // Fetches the program in the fewest bytes that the host allows, in place of
-// go-app's own way, and begins before go-app is there. Where the host sends it as it is, three to four times as
-// large, the packed copy beside it is fetched and unpacked here. That is known
-// once the head of the first answer is there, so a host that does compress is
-// asked nothing more, and one that does not has sent some packets in vain.
+// go-app's own way, and begins before go-app is there. Where the host sends it as
+// it is, three to four times as large, the packed copy beside it is fetched and
+// unpacked here. That is known once the head of the first answer is there, so a
+// host that does compress is asked nothing more, and one that does not has sent
+// some packets in vain.
 (() => {
   const roofside = (window.roofside ??= {});
 
