@@ -28,8 +28,12 @@ func (d *Desk) Figure(s *unit.Scale, base float64) (figure, label string) {
 	return strings.Replace(d.Locale.WriteFixed(u.Of(base), decimals[u.Symbol]), "-", "−", 1), u.Label
 }
 
-// Difference writes a difference of base values: of two temperatures too.
+// Difference writes a difference of base values: of two temperatures too. One that
+// nothing bounds is a question mark.
 func (d *Desk) Difference(s *unit.Scale, base float64) string {
+	if math.IsInf(base, 0) {
+		return "?"
+	}
 	u := s.In(d.Settings.Units)
 	n := decimals[u.Symbol]
 	if x := base / u.Size; x < math.Pow10(-n)/2 && x > 0 {

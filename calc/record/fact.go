@@ -2,6 +2,7 @@ package record
 
 import (
 	"math"
+	"strconv"
 	"strings"
 
 	"roofside/calc/number"
@@ -25,6 +26,27 @@ type Fact struct {
 type Band struct{ Abs, Rel float64 }
 
 func (b Band) of(x float64) float64 { return b.Abs + b.Rel*math.Abs(x) }
+
+// Range returns the least and the most that a place with this fact can hold, in the
+// base unit.
+func (f *Fact) Range() (least, most float64) {
+	least, most = math.Inf(-1), math.Inf(1)
+	if f == nil {
+		return least, most
+	}
+	for bound := range strings.SplitSeq(f.Bounds, ",") {
+		rule, text, _ := strings.Cut(bound, "=")
+		x, err := strconv.ParseFloat(text, 64)
+		switch {
+		case err != nil:
+		case strings.HasPrefix(rule, "g"):
+			least = x
+		default:
+			most = x
+		}
+	}
+	return least, most
+}
 
 // guess is the band taken for a guessed value unless one is given: this
 // library's own assumption.

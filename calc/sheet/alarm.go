@@ -103,7 +103,9 @@ func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
 	if !most.Known() {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: most.Wanted, Fault: most.Fault}
 	}
-	return limitsOf(f, s).judge(most.Low(), most.High())
+	v := limitsOf(f, s).judge(most.Low(), most.High())
+	v.Wanted = append(v.Wanted, settled(most).Wanted...)
+	return v
 }
 
 // mostAmps answers with the leg with the most amps, of those that were read.

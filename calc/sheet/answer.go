@@ -22,7 +22,7 @@ import (
 // An Answer is a value, or what is still wanted, or what is at fault.
 type Answer[Q unit.Quantity] struct {
 	Value  Q
-	Band   Q    // the value lies within this of Value
+	Band   Q    // the value lies within this of Value; infinite where nothing bounds it
 	From   From // where it was taken from
 	Wanted []record.Place
 	Fault  *Fault
@@ -75,6 +75,10 @@ func (a Answer[Q]) Low() Q { return a.Value - a.Band }
 
 // High returns the most the value may be.
 func (a Answer[Q]) High() Q { return a.Value + a.Band }
+
+// Bounded tells whether anything bounds the value: where a formula refuses an edge
+// of what is put in, nothing is known of the result but its middle.
+func (a Answer[Q]) Bounded() bool { return !math.IsInf(float64(a.Band), 0) }
 
 // Steps is how an answer was reached: one formula and what was put in.
 type Steps struct {
@@ -196,7 +200,8 @@ type At map[string]*Term
 
 // Solve runs a formula when nothing is wanted and nothing is at fault. Its
 // band is the worst case: the formula is run again at both edges of each
-// banded term, and the changes are added.
+// banded term, and the changes are added. A band's edge that the formula refuses
+// leaves the result unbounded.
 func Solve[Q unit.Quantity](a *Ask, from From, method string, at At, formula func() (Q, error)) Answer[Q] {
 	r := Answer[Q]{From: from, Steps: Steps{Method: method, Terms: a.terms}}
 	if a.fault != nil {
@@ -221,19 +226,35 @@ func Solve[Q unit.Quantity](a *Ask, from From, method string, at At, formula fun
 			continue
 		}
 		base := t.Base
-		for _, edge := range [2]float64{base - t.Band, base + t.Band} {
+		for _, edge := range t.edges() {
 			t.Base = edge
-			if w, err := formula(); err == nil {
-				t.Weight = max(t.Weight, math.Abs(float64(w-v)))
-			}
+			t.Weight = max(t.Weight, change(formula, v))
 		}
 		t.Base = base
 		r.Band += Q(t.Weight)
 	}
-	if err := limit.Finite("band", float64(r.Band)); err != nil {
-		return Answer[Q]{From: from, Fault: &Fault{Err: err}}
-	}
 	return r
+}
+
+// change returns how far a formula's result lies from v: infinitely far where it
+// refuses what was put in.
+func change[Q unit.Quantity](formula func() (Q, error), v Q) float64 {
+	w, err := formula()
+	if far := math.Abs(float64(w - v)); err == nil && !math.IsNaN(far) {
+		return far
+	}
+	return math.Inf(1)
+}
+
+// edges returns the least and the most that a term may be: what was read in a place
+// is nothing that the place can't hold, such as a length below zero.
+func (t *Term) edges() [2]float64 {
+	low, high := t.Base-t.Band, t.Base+t.Band
+	if m, ok := t.Place.(record.Measure); ok {
+		least, most := m.Fact().Range()
+		low, high = max(low, least), min(high, most)
+	}
+	return [2]float64{low, high}
 }
 
 func blamed(err error, at At) *Fault {

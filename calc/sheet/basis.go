@@ -88,7 +88,7 @@ func powerBasis(t *record.Target, power *record.Entry[unit.Power], speed Answer[
 		low, high := p.Low(), p.High()
 		b.chains = []chain{{low: low, high: high}, {low: low, high: high, half: true, assumed: leastNoLoad}, {low: low, high: high, half: true, assumed: mostNoLoad}}
 	}
-	return b
+	return b.bounded()
 }
 
 // trialSpeed answers with the fan's speed at a trial: read, or else what the
@@ -132,7 +132,30 @@ func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, spee
 	}
 	b.Power = spread("P", powers)
 	b.Wanted = append(b.Power.open(), speed.open()...)
+	return b.bounded()
+}
+
+// bounded returns b where its power and its speed are known to lie somewhere;
+// otherwise there is no basis, and what would bound it is wanted.
+func (b *Basis) bounded() *Basis {
+	b.Power, b.Speed = settled(b.Power), settled(b.Speed)
+	if !b.Power.Known() || !b.Speed.Known() {
+		b.chains, b.Wanted = nil, append(b.Power.open(), b.Speed.open()...)
+	}
 	return b
+}
+
+// settled returns an answer that something bounds as it is; of any other, what it
+// wants to be bounded.
+func settled[Q unit.Quantity](a Answer[Q]) Answer[Q] {
+	if !a.Known() || a.Bounded() {
+		return a
+	}
+	open := Answer[Q]{From: a.From}
+	if p := a.Steps.Unsettled(); p != nil {
+		open.Wanted = []record.Place{p}
+	}
+	return open
 }
 
 func shaftPower(s *record.Side, share Share) Answer[unit.Power] {

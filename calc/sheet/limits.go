@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+
 	"roofside/calc/airflow"
 	"roofside/calc/drive"
 	"roofside/calc/phase"
@@ -113,7 +115,10 @@ func volted(r *record.Reading) bool {
 // judge holds a range of amps against the plate and the service factor.
 func (l motorLimits) judge(low, high unit.Current) Verdict {
 	v := Verdict{Rule: RulePlateAmps, Method: "motor.limits", Value: Figure{&unit.Amperage, float64(high)}}
-	if !l.plate.Known() {
+	if math.IsInf(float64(high), 0) { // amps that nothing bounds
+		v.Value = Figure{}
+	}
+	if !l.plate.Known() || v.Value.Scale == nil {
 		v.Level, v.Wanted = Unjudged, l.plate.open()
 		return v
 	}

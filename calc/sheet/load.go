@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+
 	"roofside/calc/airflow"
 	"roofside/calc/limit"
 	"roofside/calc/record"
@@ -129,14 +131,19 @@ func half(s *record.Side, amps, noLoad Answer[unit.Current]) Answer[unit.Ratio] 
 // one answer; its band reaches both ends. All have to be known.
 func spread[Q unit.Quantity](symbol string, answers []Answer[Q]) Answer[Q] {
 	var a Ask
-	low, high := answers[0].Low(), answers[0].High()
+	low, high, open := answers[0].Value, answers[0].Value, Q(0)
 	for _, b := range answers {
-		Use(&a, symbol, b).Band = 0 // the ends already hold it
+		t := Use(&a, symbol, b)
+		t.Band = 0 // the ends already hold it
+		if !b.Bounded() {
+			t.Weight, open = math.Inf(1), b.Band
+			b.Band = 0
+		}
 		low, high = min(low, b.Low()), max(high, b.High())
 	}
 	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return low + (high-low)/2, nil })
 	if r.Known() {
-		r.Band = (high - low) / 2
+		r.Band = (high-low)/2 + open
 	}
 	return r
 }

@@ -197,6 +197,7 @@ func FirstLimit(ls []SpeedLimit) (first SpeedLimit, ok, complete bool) {
 // speed, and the one that gets there first counts.
 func ampsSpeed(f *record.Fan, b *Basis, most Answer[unit.Current]) Answer[unit.Speed] {
 	var a Ask
+	most = settled(most)
 	i := Use(&a, "I", most)
 	i.Base, i.Band = float64(most.Low()), 0
 	b.ask(&a, f)

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"math"
 	"slices"
 
 	"roofside/calc/limit"
@@ -43,6 +44,12 @@ func (w *worksheet) judgeMotor(r *Row) {
 	r.add(wheel)
 	if w.noAmps.Level == Unjudged {
 		r.add(w.noAmps)
+		return
+	}
+	if math.IsInf(r.band, 0) { // a speed that nothing bounds
+		v := w.noAmps
+		v.Level, v.Wanted = Unjudged, settled(w.t.Speed).Wanted
+		r.add(v)
 		return
 	}
 	b, m := w.t.Basis, w.l.motor

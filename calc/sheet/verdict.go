@@ -132,25 +132,32 @@ type Verdict struct {
 	Limit  Figure         // the limit it was held against
 	Cold   bool           // judged for the coldest start
 	Less   bool           // the limit is the plate's amps less what unbalanced volts take off
+	Near   bool           // judged by the reading itself, whose error reaches across the limit
 	Wanted []record.Place // what would settle it, the most telling first
 	Fault  *Fault         // why it can't be judged, where something is wrong
 	Of     *record.Wire   // the row of conductors it is about, where it is about one
 }
 
-// A limitOf describes what a value is held against.
+// A limitOf describes what a value is held against, and how: a limit that protects
+// people, motor, wheel or wire asks that the whole band clears it; one that the trade
+// set with a shop's tools in mind goes by the reading itself (JCGM 106:2012, guarded
+// and simple acceptance). [source.DecisionOf] says which it is.
 type limitOf[Q unit.Quantity] struct {
-	rule   Rule
-	method string
-	scale  *unit.Scale
-	level  Level // beyond the limit
-	least  bool  // the limit is a least value
+	rule      Rule
+	method    string
+	scale     *unit.Scale
+	level     Level // beyond the limit
+	least     bool  // the limit is a least value
+	tolerance Q     // of a limit by reading: the widest band that still says something; 0 for a guarded one
 }
 
 // slack keeps the rounding of unit conversions from deciding a comparison.
 const slack = 1e-9
 
-// hold judges a value with its band against a limit. A limit that isn't known
-// makes within impossible; so does a band that reaches across the limit.
+// hold judges a value with its band against a limit. A limit that isn't known makes
+// within impossible; so does a value that nothing bounds. A guarded limit is not
+// judged where the band reaches across it; one by the reading, where the band is
+// wider than its tolerance.
 func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
 	v := Verdict{Level: Within, Rule: l.rule, Method: l.method}
 	if !value.Known() || !bound.Known() {
@@ -162,22 +169,35 @@ func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
 		return v
 	}
 	v.Value, v.Limit = Figure{l.scale, float64(value.Value)}, Figure{l.scale, float64(bound.Value)}
+	if !value.Bounded() || !bound.Bounded() {
+		v.Level = Unjudged
+		v.Wanted = append(settled(bound).Wanted, settled(value).Wanted...)
+		return v
+	}
 	low, high := float64(value.Low()), float64(value.High())
 	least, most := float64(bound.Low()), float64(bound.High())
+	middle, limit := v.Value.Base, v.Limit.Base
 	if l.least {
 		low, high, least, most = -high, -low, -most, -least
+		middle, limit = -middle, -limit
 	}
-	tolerance := slack * max(abs(least), abs(most))
+	rounding := slack * max(abs(least), abs(most))
+	across := low <= most+rounding && high > least+rounding
 	switch {
-	case low > most+tolerance:
-		v.Level = l.level
-	case high > least+tolerance:
+	case across && l.tolerance > 0 && value.Band+bound.Band <= l.tolerance*(1+slack):
+		v.Near = true
+		if middle > limit+rounding {
+			v.Level = l.level
+		}
+	case across:
 		v.Level = Unjudged
 		if p := value.Steps.Unsettled(); p != nil {
 			v.Wanted = append(v.Wanted, p)
 		} else if p := bound.Steps.Unsettled(); p != nil {
 			v.Wanted = append(v.Wanted, p)
 		}
+	case low > most+rounding:
+		v.Level = l.level
 	}
 	return v
 }
