@@ -1,8 +1,6 @@
 package page
 
 import (
-	"slices"
-
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/calc/record"
@@ -21,20 +19,13 @@ func NewAirflow() *Airflow { return &Airflow{leaf{route: "/airflow/"}} }
 func (p *Airflow) Render() app.UI {
 	return p.draw(shared.T("air.title"), func(b *bench) app.UI {
 		f := b.Fan
-		t := sheet.TableToSet(f)
-		speed := sheet.PlannedSpeed(f, t)
-		if g := f.Want.Goal.Value(); g != "" && g != record.GoalSpeed {
-			speed = sheet.SpeedFor(f)
-		}
-		air := sheet.PlannedAir(f)
-		v := airView{
-			bench: b, basis: t.Basis, alarms: t.Alarms, ref: sheet.ReferencePoint(f), at: sheet.PointAt(f, speed, air),
-			limits: sheet.SpeedLimits(f, t.Basis), loaded: sheet.MotorVerdict(f, t.Basis, speed), turning: sheet.WheelVerdict(f, speed),
-		}
+		job := sheet.JobOf(f, b.RuleMark(), false)
+		blown := job.Air()
+		v := airView{bench: b, Blown: blown, job: job, ref: sheet.ReferencePoint(f), limits: sheet.SpeedLimits(f, blown.Basis)}
 		clear(b.blamed)
-		blame(b, v.at.Speed)
-		blame(b, v.at.Airflow)
-		blame(b, sheet.DuctVelocity(f, v.at.Airflow))
+		blame(b, v.At.Speed)
+		blame(b, v.At.Airflow)
+		blame(b, sheet.DuctVelocity(f, v.At.Airflow))
 		blame(b, sheet.HoodLeast(f))
 		return app.Div().Class("airflow").Body(
 			v.headline(),
@@ -50,13 +41,10 @@ func (p *Airflow) Render() app.UI {
 // An airView is the page with its two points.
 type airView struct {
 	*bench
-	basis   *sheet.Basis
-	alarms  []sheet.Verdict
-	ref     sheet.Point
-	at      sheet.Point
-	limits  []sheet.SpeedLimit
-	loaded  sheet.Verdict // the motor,
-	turning sheet.Verdict // and the wheel, there
+	sheet.Blown
+	job    *sheet.Job
+	ref    sheet.Point
+	limits []sheet.SpeedLimit
 }
 
 // headline says which limit comes first.
@@ -72,41 +60,34 @@ func (v *airView) headline() app.UI {
 	if ok && !complete {
 		body = append(body, app.P().Class("gives").Text(v.T("air.incomplete")))
 	}
-	all := slices.Clip(v.alarms)
-	if v.at.Speed.Known() {
-		s, rpm := v.Figure(&unit.Rotation, float64(v.at.Speed.Value))
+	if v.At.Speed.Known() {
+		s, rpm := v.Figure(&unit.Rotation, float64(v.At.Speed.Value))
 		body = append(body, app.P().Class("gives").Text(v.T("air.at", "speed", s+" "+rpm)))
-		all = append(all, v.loaded, v.turning)
 	}
-	q := sheet.HoodAirflow(v.Fan, v.at)
-	for _, d := range v.hoodVerdicts(sheet.HoodVerdict(v.Fan, q), sheet.DuctVerdict(sheet.DuctVelocity(v.Fan, q)), sheet.SpaceVerdict(v.Fan)) {
-		if d.Level >= sheet.Watch { // what was measured stands against it at any speed
-			all = append(all, d)
-		}
-	}
-	if len(all) > 0 {
-		worst := v.brief("at", sheet.Worst(all))
+	plate := v.job.Plate(sheet.OfAirflow)
+	if plate.Rule != "" {
+		worst := v.brief("at", plate.Verdict)
 		if worst.Reason == "" {
 			worst.Reason = v.T("air.within")
 		}
 		body = append(body, worst.UI())
 	}
-	return app.Section().Class("dataplate").Aria("label", v.T("air.label")).Body(body...)
+	return v.dataplate(sheet.OfAirflow, plate, v.T("air.label"), body...)
 }
 
 func (v *airView) point() app.UI {
 	f := v.Fan
 	list := []app.UI{
-		answer(v.bench, shown{name: "at.fan-speed", scale: &unit.Rotation, verdict: &v.turning}, v.at.Speed),
+		answer(v.bench, shown{name: "at.fan-speed", scale: &unit.Rotation, verdict: &v.Wheel}, v.At.Speed),
 	}
 	if f.SameWheel.Value() == "" {
 		list = append(list, app.P().Class("answer-missing").Text(v.T("air.samewheel")), v.fields("same-wheel"))
 	}
 	list = append(list,
-		answer(v.bench, shown{name: "at.airflow", scale: &unit.Airflow}, v.at.Airflow),
-		answer(v.bench, shown{name: "at.pressure", scale: &unit.AirPressure}, v.at.Pressure),
-		answer(v.bench, shown{name: "at.power", scale: &unit.Shaft}, v.at.Power),
-		answer(v.bench, shown{name: "at.density", scale: &unit.AirDensity}, sheet.Density(f, v.at.Air)),
+		answer(v.bench, shown{name: "at.airflow", scale: &unit.Airflow}, v.At.Airflow),
+		answer(v.bench, shown{name: "at.pressure", scale: &unit.AirPressure}, v.At.Pressure),
+		answer(v.bench, shown{name: "at.power", scale: &unit.Shaft}, v.At.Power),
+		answer(v.bench, shown{name: "at.density", scale: &unit.AirDensity}, sheet.Density(f, v.At.Air)),
 	)
 	return app.Section().Class("list").Aria("label", v.T("air.point")).Body(append([]app.UI{app.H2().Text(v.T("air.point"))}, list...)...)
 }
@@ -115,31 +96,28 @@ func (v *airView) point() app.UI {
 // one meets its limits.
 func (v *airView) motor() app.UI {
 	f := v.Fan
-	unbalance := sheet.UnbalanceVerdict(f)
 	return app.Section().Class("list").Body(
 		app.H2().Text(v.T("air.motor")),
 		answer(v.bench, shown{name: "old.load", scale: &unit.Share}, sheet.OldAmpsLoad(f)),
 		answer(v.bench, shown{name: "old.shaft-power", scale: &unit.Shaft}, sheet.OldPower(f)),
-		answer(v.bench, shown{name: "new.load", scale: &unit.Share}, sheet.NewLoad(f, v.basis, v.at.Speed, v.at.Air)),
-		answer(v.bench, shown{name: "new.amps", scale: &unit.Amperage, verdict: &v.loaded}, sheet.NewAmps(f, v.basis, v.at.Speed, v.at.Air)),
-		app.If(v.basis.Known(), func() app.UI {
-			return app.P().Class("field-note").Text(v.T("basis.from." + string(v.basis.From)))
+		answer(v.bench, shown{name: "new.load", scale: &unit.Share}, sheet.NewLoad(f, v.Basis, v.At.Speed, v.At.Air)),
+		answer(v.bench, shown{name: "new.amps", scale: &unit.Amperage, verdict: &v.Motor}, sheet.NewAmps(f, v.Basis, v.At.Speed, v.At.Air)),
+		app.If(v.Basis.Known(), func() app.UI {
+			return app.P().Class("field-note").Text(v.T("basis.from." + string(v.Basis.From)))
 		}),
 		app.Range(v.limits).Slice(func(i int) app.UI {
 			l := v.limits[i]
 			return answer(v.bench, shown{name: "limit." + string(l.Rule), scale: &unit.Rotation}, l.Speed)
 		}),
 		app.If(sheet.VoltageUnbalance(f).Known(), func() app.UI {
-			return answer(v.bench, shown{name: "volts-unbalance", scale: &unit.Share, verdict: &unbalance}, sheet.VoltageUnbalance(f))
+			return answer(v.bench, shown{name: "volts-unbalance", scale: &unit.Share, verdict: &v.Volts}, sheet.VoltageUnbalance(f))
 		}),
 	)
 }
 
 func (v *airView) hood() app.UI {
 	f := v.Fan
-	q := sheet.HoodAirflow(f, v.at)
-	velocity := sheet.DuctVelocity(f, q)
-	duct, hood, space := sheet.DuctVerdict(velocity), sheet.HoodVerdict(f, q), sheet.SpaceVerdict(f)
+	q, velocity, duct, hood, space := v.Exhaust, v.Velocity, v.Duct, v.Hood, v.Space
 	return v.section("hood-answers", v.T("air.hood"), v.gist(v.hoodVerdicts(hood, duct, space)...), func() app.UI {
 		return app.Div().Class("list").Body(
 			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood}, q),

@@ -49,25 +49,23 @@ func (p *Belt) Render() app.UI {
 // and what was read last, unless the sheave is to be moved first: that undoes it.
 type beltView struct {
 	*bench
+	job  *sheet.Job
 	t    sheet.Table
 	move sheet.Move // of the sheave
 	set  *sheet.Tension
 	fits []sheet.Fit
-	bars []sheet.Verdict // what stands against running it
-	last *record.Trial   // the latest trial, if a belt was read at it
+	bars []sheet.Held  // what stands against running it
+	last *record.Trial // the latest trial, if a belt was read at it
 	read *sheet.Tension
 	taut sheet.Tautness
 }
 
 func newBeltView(b *bench) *beltView {
-	f := b.Fan
-	v := &beltView{bench: b, t: sheet.TableToSet(f)}
-	v.move, _ = sheet.NextMove(f, v.t)
-	turns := sheet.SetTurns(f, v.t, v.move)
-	v.set = sheet.TensionAt(f, v.t.Basis, sheet.RunAt(f, turns, nil), sheet.SetSpeed(f, v.t, turns), b.RuleMark())
-	v.fits = sheet.Fits(f, v.set.Run)
-	v.bars = sheet.BeltBars(f, v.move, v.set.Run, v.fits)
-	v.last, v.read, v.taut = sheet.TensionNow(f, v.t, v.move, b.RuleMark())
+	job := sheet.JobOf(b.Fan, b.RuleMark(), false)
+	v := &beltView{bench: b, job: job, t: job.Table(), set: job.Set()}
+	v.move, _ = job.Move()
+	on := job.Belt()
+	v.fits, v.bars, v.last, v.read, v.taut = on.Fits, on.Bars, on.Last, on.Read, on.Taut
 	return v
 }
 

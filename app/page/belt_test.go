@@ -43,13 +43,13 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 	}
 	unmoved := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in", "")
 	for _, c := range []struct{ name, link, says, level string }{
-		{"in order", tautBelt, "Within. Run it", "within"},
+		{"in order", away(tautBelt, "2-1/2in"), "Within. Run it", "within"},
 		{"out of line", tautBelt + "&trial.t1.alignment-gap=1/4in", "Don't run it: align the sheaves", "stop"},
 		{"out of line, read before", tautBelt + "&trial.t1.alignment-gap=1/4in&trial.t2.turns=3turns&trial.t2.belt-age=new&trial.t2.belt-frequency=48Hz", "Don't run it: align the sheaves", "stop"},
 		{"base too short", away(tautBelt, "0in"), "Another belt: by its number, the motor base does not reach", "stop"},
 		{"groove too narrow", strings.ReplaceAll(tautBelt, "A50", "B50") + "&new.groove=standard", "too wide for its groove", "stop"},
 		{"lost phase", tautBelt + "&trial.t1.amps-1=0A&trial.t1.amps-2=9A&trial.t1.amps-3=9A", "Stop: lost phase", "stop"},
-		{"before any reading", demoFan, "Deflect 1/4 in at mid span", ""},
+		{"before any reading", away(demoFan, "2-1/2in"), "Deflect 1/4 in at mid span", ""},
 		{"before any reading, the base too short", away(demoFan, "0in"), "Another belt: by its number, the motor base does not reach", "stop"},
 		{"before any reading, the wrong section", strings.ReplaceAll(demoFan, "A50", "3V500"), "narrow and classical don't mix", "stop"},
 		{"before any reading, too short to go around", strings.ReplaceAll(demoFan, "A50", "A10"), "Another belt: too short to go around", "stop"},
@@ -75,7 +75,7 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 // or not the groove is known.
 func TestABeltOfAnotherSectionIsSaid(t *testing.T) {
 	n := beltOf(t, strings.ReplaceAll(demoFan, "A50", "B50"), false)
-	if v := find(n, "p", "data-of", "bar.0"); !strings.Contains(says(v), "another section than the sheaves") {
+	if v := find(n, "p", "data-of", "bar.new.groove"); !strings.Contains(says(v), "another section than the sheaves") {
 		t.Errorf("below the plate: %q", says(v))
 	}
 	if got := says(find(n, "output", "name", "tension")); !strings.HasPrefix(got, "Deflect") {

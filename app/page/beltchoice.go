@@ -94,7 +94,7 @@ func (v *beltView) leftOpen() []app.UI {
 	if f.New.BeltNumber.State() == record.Known {
 		list = append(list, v.verdict("new.groove", sheet.GrooveVerdict(&f.New)).UI())
 	}
-	if d := sheet.BeltNumberVerdict(&f.New); d.Level == sheet.Watch {
+	if d, ok := sheet.Named(v.bars, "new.belt-number"); ok {
 		list = append(list, v.verdict("new.belt-number", d).UI())
 	}
 	if f.Card.Rating.State() == record.Unknown {

@@ -50,15 +50,28 @@ type driveView struct {
 	found   sheet.Answer[unit.Speed]
 	next    sheet.Move
 	wanting []record.Place // before it is known
-	worst   sheet.Verdict
-	judged  bool
+	made    *sheet.Job
+	stands  []sheet.Held // on the page
+	worst   sheet.Held   // of it
+	judged  bool         // by more than what is wanted first
 }
 
 func newDriveView(b *bench) *driveView {
-	v := &driveView{bench: b, t: sheet.TurnsTable(b.Fan), found: sheet.FanSpeed(b.Fan, &b.Fan.Old)}
-	v.next, v.wanting = sheet.NextMove(b.Fan, v.t)
-	v.worst, v.judged = sheet.Standing(b.Fan, v.t, v.next)
+	job := sheet.JobOf(b.Fan, b.RuleMark(), true)
+	v := &driveView{bench: b, made: job, t: job.Table(), found: sheet.FanSpeed(b.Fan, &b.Fan.Old)}
+	v.next, v.wanting = job.Move()
+	v.stands, v.worst = job.Stands(sheet.OfDrive), job.Plate(sheet.OfDrive)
+	v.judged = v.worst.Rule != "" && v.worst.Rule != sheet.RuleSetting
 	return v
+}
+
+// stood returns what stands under a name, for a line of its own; nil where that is in
+// order.
+func (v *driveView) stood(name string) *sheet.Verdict {
+	if d, ok := sheet.Named(v.stands, name); ok && d.Level >= sheet.Watch {
+		return &d
+	}
+	return nil
 }
 
 // compare sets target, as found, as shipped and as it is now side by side.
@@ -81,7 +94,7 @@ func (v *driveView) compare() app.UI {
 	if t := sheet.TargetVerdict(f); t.Level != sheet.Unjudged {
 		sources = &t
 	}
-	mismatch := sheet.MismatchVerdict(f, &f.Old)
+	mismatch, read := sheet.Named(v.stands, "old.mismatch")
 	return app.Section().Class("compare").Aria("label", v.T("compare")).Body(
 		app.Div().Class("four").Body(
 			answer(v.bench, shown{name: "target.fan-speed", scale: rotation, big: true, verdict: sources}, v.t.Target),
@@ -89,7 +102,7 @@ func (v *driveView) compare() app.UI {
 			answer(v.bench, shown{name: "shipped.fan-speed", scale: rotation, big: true, apart: v.apart(shipped)}, shipped),
 			answer(v.bench, shown{name: "new.fan-speed", label: label, scale: rotation, big: true, apart: v.apart(now)}, now),
 		),
-		app.If(f.Old.Reading.Speed.State() == record.Known, func() app.UI {
+		app.If(read, func() app.UI {
 			return answer(v.bench, shown{name: "old.mismatch", scale: &unit.Share, verdict: &mismatch}, sheet.Mismatch(f, &f.Old))
 		}),
 		v.doubts(),
@@ -120,14 +133,10 @@ func (v *driveView) apart(a sheet.Answer[unit.Speed]) string {
 
 // doubts shows what looks like a blunder, and nothing where nothing does.
 func (v *driveView) doubts() app.UI {
-	f := v.Fan
 	var list []app.UI
-	for _, d := range []struct {
-		name    string
-		verdict sheet.Verdict
-	}{{"old.swapped", sheet.SwappedVerdict(&f.Old)}, {"new.swapped", sheet.SwappedVerdict(&f.New)}, {"new.belt-number", sheet.BeltNumberVerdict(&f.New)}} {
-		if d.verdict.Level == sheet.Watch {
-			list = append(list, v.verdict(d.name, d.verdict).UI())
+	for _, name := range []string{"old.swapped", "new.swapped", "new.belt-number"} {
+		if d := v.stood(name); d != nil {
+			list = append(list, v.verdict(name, *d).UI())
 		}
 	}
 	return app.Div().Class("doubts").Body(list...)
@@ -137,7 +146,7 @@ func (v *driveView) doubts() app.UI {
 func (v *driveView) sheaves() app.UI {
 	open := v.t.Target.Known() && len(v.t.Rows) > 0 && v.t.Set < 0
 	body := func() app.UI {
-		s := sheet.SheavesFor(v.Fan)
+		s := v.made.Sheaves()
 		return app.Div().Body(
 			app.Div().Body(app.If(s.AtTheTarget.Level >= sheet.Watch, func() app.UI { return v.verdict("need.target", s.AtTheTarget).UI() })),
 			app.Div().Class("list").Body(

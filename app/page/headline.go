@@ -14,9 +14,9 @@ import (
 // headline says what the hand does next.
 func (v *driveView) headline() app.UI {
 	m, wanted := v.next, v.wanting
-	body := []app.UI{app.Output().Name("move").Class("move").Aria("live", "polite").Text(v.move(m, wanted))}
+	body := []app.UI{ordering(app.Output().Name("move").Class("move").Aria("live", "polite"), v.made.Order(sheet.OfDrive)).Text(v.move(m, wanted))}
 	t := v.t.Target
-	worst, judged := v.worst, v.judged
+	worst, judged := v.worst.Verdict, v.judged
 	set := m.Do == sheet.DoOpen || m.Do == sheet.DoClose || m.Do == sheet.DoStay
 	if set {
 		figure, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
@@ -37,7 +37,7 @@ func (v *driveView) headline() app.UI {
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("move", wanted, 1))
 	}
-	return app.Section().Class("dataplate").Aria("label", v.T("move.label")).Body(body...)
+	return v.dataplate(sheet.OfDrive, v.worst, v.T("move.label"), body...)
 }
 
 // below says, under the plate that stays in view, what goes with the move: why
@@ -48,18 +48,18 @@ func (v *driveView) below() app.UI {
 	m := v.next
 	moving := v.t.Set >= 0 && m.Do != sheet.DoHold && m.Do != sheet.DoTension && m.Do != sheet.DoCheck
 	if v.judged {
-		body = append(body, v.verdict("setting", v.worst).UI())
+		body = append(body, v.verdict("setting", v.worst.Verdict).UI())
 	}
-	for i, a := range v.t.Alarms {
+	for _, a := range v.t.Alarms {
 		if a.Rule != v.worst.Rule {
-			body = append(body, v.verdict("alarm."+exact(float64(i)), a).UI())
+			body = append(body, v.verdict(a.Name, a.Verdict).UI())
 		}
 	}
-	if left := v.Fan.Left(); left != nil {
-		speed := sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed)
-		if below := sheet.BelowVerdict(speed, v.t.Target); below.Level == sheet.Watch {
-			body = append(body, app.P().Class("stepwise").Text(v.T("left.below")), v.verdict("left", below).UI())
+	if left := v.stood("left.fan-speed"); left != nil {
+		if left.Rule == sheet.RuleBelow {
+			body = append(body, app.P().Class("stepwise").Text(v.T("left.below")))
 		}
+		body = append(body, v.verdict("left.fan-speed", *left).UI())
 	}
 	if m.Stepwise {
 		body = append(body, app.P().Class("stepwise").Text(v.T("move.stepwise")))

@@ -24,12 +24,12 @@ func (v *airView) curve() app.UI {
 		speed := sheet.Read("n₂", sheet.FromTrial, &left.Reading.Speed)
 		v.plot(&c, sheet.PointAt(v.Fan, speed, sheet.Read("T₂", sheet.FromTrial, &left.Reading.AirTemp)), "left", v.T("picture.left"))
 	}
-	v.plot(&c, v.at, "planned", v.T("picture.planned"))
+	v.plot(&c, v.At, "planned", v.T("picture.planned"))
 	if len(c.Points) == 0 {
 		return app.Div()
 	}
 	for _, l := range v.limits {
-		at := sheet.PointAt(v.Fan, l.Speed, v.at.Air)
+		at := sheet.PointAt(v.Fan, l.Speed, v.At.Air)
 		if !at.Airflow.Known() {
 			continue
 		}

@@ -28,7 +28,7 @@ func (p *Power) OnNav(ctx app.Context) {
 // Render draws the page.
 func (p *Power) Render() app.UI {
 	return p.draw(shared.T("power.title"), func(b *bench) app.UI {
-		v := powerView{b, sheet.Prove(b.Fan)}
+		v := newPowerView(b)
 		clear(b.blamed)
 		blame(b, v.p.Volts.Share, v.p.Amps.Share, v.p.PlateVolts, v.p.Load)
 		blame(b, v.p.LineAmps)
@@ -47,7 +47,13 @@ func (p *Power) Render() app.UI {
 // A powerView is the page with what is proven.
 type powerView struct {
 	*bench
-	p sheet.Proof
+	job *sheet.Job
+	p   *sheet.Proof
+}
+
+func newPowerView(b *bench) powerView {
+	job := sheet.JobOf(b.Fan, b.RuleMark(), false)
+	return powerView{b, job, job.Proof()}
 }
 
 // answers are what the reading says: of volts, of amps, of the load.
@@ -59,7 +65,7 @@ func (v *powerView) answers() []app.UI {
 }
 
 func (v *powerView) ofVolts() app.UI {
-	p := &v.p
+	p := v.p
 	list := []app.UI{app.H2().Text(v.T("power.of.volts"))}
 	if p.Three {
 		list = append(list, answer(v.bench, shown{name: "volts.unbalance", scale: &unit.Share, verdict: &p.Volts.Verdict, apart: v.farthest(p.Volts, "volts")}, p.Volts.Share))
@@ -81,7 +87,7 @@ func (v *powerView) ofVolts() app.UI {
 }
 
 func (v *powerView) ofAmps() app.UI {
-	p := &v.p
+	p := v.p
 	list := []app.UI{app.H2().Text(v.T("power.of.amps"))}
 	if v.dead() {
 		return app.Section().Class("list").Body(append(list, v.legs("amps"))...)
@@ -142,7 +148,7 @@ func (v *powerView) leg(of string, i int) string {
 }
 
 func (v *powerView) ofLoad() app.UI {
-	f, p := v.Fan, &v.p
+	f, p := v.Fan, v.p
 	output := f.Supply.Value() == record.Inverter
 	return v.section("load", v.T("section.load"), "", func() app.UI {
 		var list []app.UI

@@ -203,7 +203,7 @@ func TestEveryWayOnPowerLeadsToAField(t *testing.T) {
 		html := powerOf(t, state)
 		b := newBench(store.Memory(), "en-US")
 		b.Follow(strings.ReplaceAll(state, " ", "%20"))
-		v := powerView{b, sheet.Prove(b.Fan)}
+		v := newPowerView(b)
 		all := append(append(v.p.Wanted, v.p.Worst.Wanted...), v.about(v.p.Worst)...)
 		for _, p := range all {
 			if key := b.keyOf(p); !strings.Contains(html, `id="`+widget.ID(key)+`"`) {

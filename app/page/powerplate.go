@@ -13,7 +13,7 @@ import (
 // headline says what the hand does next, or the worst verdict. It always has the
 // same three lines, so that nothing below it moves.
 func (v *powerView) headline() app.UI {
-	p := &v.p
+	p := v.p
 	words := []app.UI{app.Text(v.next())}
 	switch p.Next {
 	case sheet.StepLost:
@@ -21,19 +21,30 @@ func (v *powerView) headline() app.UI {
 	case sheet.StepVerdict:
 		words = append([]app.UI{widget.Mark(levels[p.Worst.Level]), app.Text(" ")}, words...)
 	}
-	return app.Section().Class("dataplate").Aria("label", v.T("power.label")).Body(
-		app.Output().Name("power.next").Class("move").Aria("live", "polite").Body(words...),
-		app.P().Class("gives").Text(v.gives()),
+	plate := v.job.Plate(sheet.OfPower)
+	return v.dataplate(sheet.OfPower, plate, v.T("power.label"),
+		ordering(app.Output().Name("power.next").Class("move").Aria("live", "polite"), v.job.Order(sheet.OfPower)).Body(words...),
+		app.P().Class("gives").Text(v.gives(plate)),
 		app.Div().Class("plate-foot").Body(v.foot()),
 	)
 }
 
-// gives names the reading that is judged, and its averages.
-func (v *powerView) gives() string {
-	p := &v.p
-	if !p.Taken {
-		return v.T("power.none")
+// gives names the reading that is judged, its averages, and the worst of it where the
+// words above tell the hand something else.
+func (v *powerView) gives(plate sheet.Held) string {
+	p := v.p
+	s := v.T("power.none")
+	if p.Taken {
+		s = v.read()
 	}
+	if told := p.Next == sheet.StepVerdict || p.Next == sheet.StepLost; plate.Level >= sheet.Watch && !(told && plate.Rule == p.Worst.Rule) {
+		s += " · " + v.T("power.verdict", "level", v.T("level."+string(levels[plate.Level])), "what", lowerFirst(v.T("rule."+string(plate.Rule))))
+	}
+	return s
+}
+
+func (v *powerView) read() string {
+	p := v.p
 	s := v.T("power.found")
 	if p.Trial != nil {
 		s = v.side("trial." + p.Trial.ID + ".")
@@ -53,7 +64,7 @@ func (v *powerView) share(a sheet.Answer[unit.Ratio]) string {
 
 // foot leads to where the next step is taken.
 func (v *powerView) foot() app.UI {
-	switch p := &v.p; p.Next {
+	switch p := v.p; p.Next {
 	case sheet.StepReading:
 		return v.way("readings", "add-reading", v.T("readings.add"))
 	case sheet.StepExchange:
@@ -107,7 +118,7 @@ func (v *powerView) way(section, id, label string) app.UI {
 
 // next words the next step.
 func (v *powerView) next() string {
-	p := &v.p
+	p := v.p
 	switch p.Next {
 	case sheet.StepLost:
 		return v.lost()
@@ -132,7 +143,7 @@ func (v *powerView) next() string {
 }
 
 func (v *powerView) within() string {
-	p := &v.p
+	p := v.p
 	if p.Three && p.Amps.Verdict.Level == sheet.Within {
 		return v.T("power.within", "amps", v.share(p.Amps.Share), "volts", v.share(p.Volts.Share))
 	}
@@ -168,7 +179,7 @@ func (b *bench) whole(n int) string { return b.Locale.WriteFixed(float64(n), 0) 
 
 // below says, under the plate that stays in view, how the step is taken and why.
 func (v *powerView) below() app.UI {
-	p := &v.p
+	p := v.p
 	var body []app.UI
 	say := func(key string) { body = append(body, app.P().Class("follow").Text(v.T(key))) }
 	switch p.Next {

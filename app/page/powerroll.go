@@ -138,7 +138,7 @@ func drawn(share float64) float64 { return math.Round(share*1e4) / 1e4 }
 
 // legs draws three readings around their average, from the answers' own numbers.
 func (v *powerView) legs(of string) app.UI {
-	p := &v.p
+	p := v.p
 	u, bound, scale := p.Volts, phase.UnbalanceFree, &unit.Potential
 	if of == "amps" {
 		u, bound, scale = p.Amps, phase.CurrentUnbalanceMost, &unit.Amperage

@@ -125,14 +125,14 @@ func (v *recordView) sheet() app.UI {
 // that shows verdicts beside its figures must not leave out a stop that has none there.
 func (v *recordView) printedWorst() app.UI {
 	all := v.against()
-	worst := sheet.Worst(all)
+	worst := sheet.Plated(all)
 	var names []string
 	for _, x := range all {
 		if name := v.T("rule." + string(x.Rule)); x.Level == worst.Level && !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
-	if worst.Level == sheet.Within {
+	if worst.Level == sheet.Within || len(all) == 0 {
 		return app.Div()
 	}
 	return app.P().Class("held").Body(v.levelMark(worst.Level), app.Text(" "+strings.Join(names, ", ")))

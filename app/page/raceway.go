@@ -23,8 +23,8 @@ func NewRaceway() *Raceway { return &Raceway{leaf{route: "/raceway/"}} }
 func (p *Raceway) Render() app.UI {
 	return p.draw(shared.T("raceway.title"), func(b *bench) app.UI {
 		f := b.Fan
-		a := sheet.Adapter(f)
-		v := racewayView{b, a, sheet.JointVerdicts(f, a), sheet.FillVerdict(f), sheet.CircuitOf(f)}
+		job := sheet.JobOf(f, b.RuleMark(), false)
+		v := racewayView{b, job, job.Adapter(), job.Joint(), job.Fill(), job.Circuit()}
 		v.accuseAll()
 		return app.Div().Class("raceway").Body(
 			v.headline(),
@@ -43,6 +43,7 @@ func (p *Raceway) Render() app.UI {
 // A racewayView is the page with what its plate says.
 type racewayView struct {
 	*bench
+	job     *sheet.Job
 	adapter sheet.Finding[raceway.Adapter]
 	joint   []sheet.Verdict
 	fill    sheet.Verdict
@@ -83,18 +84,25 @@ func (v *racewayView) cautioned() app.UI {
 
 // headline says what to take along, and how fill, wires, joint and box stand.
 func (v *racewayView) headline() app.UI {
-	briefs := []app.UI{v.standing("fill", v.fill), v.standing("wires", sheet.Worst(v.c.Verdicts(v.Fan)))}
+	fill, wires := "fill", "wires"
+	filled := []sheet.Verdict{v.fill}
+	if len(v.Fan.Wires) == 0 { // said in words, but not held against it
+		fill, wires = "", ""
+	} else if _, jam, three := sheet.Jam(v.Fan); three {
+		filled = append(filled, jam)
+	}
+	briefs := []app.UI{v.standing("fill", fill, sheet.Worst(filled)), v.standing("wires", wires, sheet.Worst(v.c.Verdicts(v.Fan)).Verdict)}
 	if v.adapter.Known() || len(v.joint) > 0 {
-		briefs = append(briefs, v.standing("joint", sheet.Worst(v.joint)))
+		briefs = append(briefs, v.standing("joint", "joint", sheet.Worst(v.joint)))
 	}
 	if sheet.Boxed(v.Fan) {
-		briefs = append(briefs, v.standing("box", sheet.BoxVerdict(v.Fan)))
+		briefs = append(briefs, v.standing("box", "box", v.job.Box()))
 	}
 	class := "move"
 	if len(v.adapter.Value.Parts) > 2 {
 		class += " long"
 	}
-	return app.Section().Class("dataplate").Aria("label", v.T("raceway.label")).Body(
+	return v.dataplate(sheet.OfRaceway, v.job.Plate(sheet.OfRaceway), v.T("raceway.label"),
 		app.Output().Name("take-along").Class(class).Aria("live", "polite").Text(v.takeAlong()),
 		app.Div().Class("briefs").Body(briefs...),
 		v.next(),
@@ -103,14 +111,14 @@ func (v *racewayView) headline() app.UI {
 
 // standing is a verdict's word on the plate; where several may have decided it,
 // what is wrong is named.
-func (v *racewayView) standing(name string, d sheet.Verdict) app.UI {
+func (v *racewayView) standing(name, of string, d sheet.Verdict) app.UI {
 	level := levels[d.Level]
 	reason := lowerFirst(v.T("level." + string(level)))
 	settled := d.Level == sheet.Unjudged && len(d.Wanted) == 0 && d.Fault == nil // nothing on the plate leads on
 	if (d.Level >= sheet.Watch || settled) && (name == "wires" || name == "joint") {
 		reason += ", " + lowerFirst(v.T("rule."+string(d.Rule)))
 	}
-	return widget.Verdict{Name: name, Level: level, Word: v.T("raceway." + name), Reason: reason}.UI()
+	return widget.Verdict{Name: of, Level: level, Word: v.T("raceway." + name), Reason: reason}.UI()
 }
 
 func (v *racewayView) takeAlong() string {
@@ -141,12 +149,7 @@ func (v *racewayView) next() app.UI {
 		return app.Ul().Class("wanted").Aria("label", v.T("wanted.label")).Body(
 			app.Li().Body(widget.Button("to first wire", v.T("wires.first"), "to", v.guarded(v.addWire))))
 	}
-	all := append([]sheet.Verdict{v.fill}, v.c.Verdicts(v.Fan)...)
-	all = append(all, v.joint...)
-	if sheet.Boxed(v.Fan) {
-		all = append(all, sheet.BoxVerdict(v.Fan))
-	}
-	for _, d := range all {
+	for _, d := range v.job.Stands(sheet.OfRaceway) {
 		if len(wanted) == 0 && d.Level == sheet.Unjudged {
 			wanted = d.Wanted
 		}

@@ -80,7 +80,7 @@ func TestThePlateSaysWhatToTakeAlong(t *testing.T) {
 // What stands on the plate is what the answers say.
 func TestVerdictsOnThePlate(t *testing.T) {
 	for _, c := range []struct{ link, of, level string }{
-		{rewired, "fill", "within"}, {rewired, "wires", "within"}, {"", "fill", "unjudged"}, {"", "wires", "unjudged"},
+		{rewired, "fill", "within"}, {rewired, "wires", "within"},
 		{rewired + "&wire.w3.count=6&wire.w3.size=12&wire.w3.insulation=TW&wire.w3.role=other", "fill", "stop"},
 		{strings.ReplaceAll(rewired, "THWN-2", "THHN"), "wires", "stop"},
 		{rewired + "&wire.w3.count=1&wire.w3.size=14&wire.w3.insulation=XHH&wire.w3.role=other", "wires", "stop"},
@@ -98,6 +98,18 @@ func TestVerdictsOnThePlate(t *testing.T) {
 		v := find(racewayOf(t, c.link), "p", "data-of", c.of)
 		if v == nil || !strings.Contains(attribute(v, "class"), c.level) {
 			t.Errorf("%q: %s is %q", c.link, c.of, says(v))
+		}
+	}
+	// Before any wire is entered both say that they can't judge, and nothing is held
+	// against the page.
+	n := racewayOf(t, "")
+	plate := find(n, "section", "data-plate", "raceway")
+	if got := strings.Join(strings.Fields(says(plate)), " "); !strings.Contains(got, "Fill: can't judge") || !strings.Contains(got, "Wire: can't judge") {
+		t.Errorf("before any wire: %q", got)
+	}
+	for _, of := range []string{"fill", "wires"} {
+		if v := find(n, "p", "data-of", of); v != nil {
+			t.Errorf("before any wire %s stands on the plate: %q", of, says(v))
 		}
 	}
 }

@@ -55,7 +55,7 @@ type recordView struct {
 func newRecordView(b *bench) *recordView {
 	f := b.Fan
 	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), driven: f.Supply.Value() != record.Direct}
-	v.parts = sheet.Handover(f, v.running...)
+	v.parts = sheet.Handover(f, v.against()...)
 	v.due = sheet.Outstanding(v.parts)
 	return v
 }
@@ -66,21 +66,17 @@ type reckoned struct {
 	of      *record.Fan
 	figures int
 	table   sheet.Table
-	proof   sheet.Proof
-	running []sheet.Verdict
+	proof   *sheet.Proof
+	running []sheet.Held
 }
 
 func (b *bench) reckon() *reckoned {
 	if r := b.reckoning; r != nil && r.of == b.Fan && r.figures == b.Figures() {
 		return r
 	}
-	r := &reckoned{of: b.Fan, figures: b.Figures(), proof: sheet.Prove(b.Fan)}
-	if b.Fan.Supply.Value() != record.Direct {
-		r.table = sheet.TableToSet(b.Fan)
-	}
-	r.running = sheet.Running(b.Fan, r.table, r.proof)
-	b.reckoning = r
-	return r
+	job := sheet.JobOf(b.Fan, b.RuleMark(), false)
+	b.reckoning = &reckoned{of: b.Fan, figures: b.Figures(), table: job.Table(), proof: job.Proof(), running: job.Running()}
+	return b.reckoning
 }
 
 // What is compared of the two fans holds until something is typed that it goes by.
@@ -89,7 +85,7 @@ type matched struct {
 	fits  int
 	lines []sheet.Line
 	over  [2]sheet.Answer[unit.Length] // how the base goes over the curb, both ways
-	unfit []sheet.Verdict
+	unfit []sheet.Held
 }
 
 func (b *bench) match() *matched {
@@ -123,8 +119,8 @@ func (v *recordView) headline() app.UI {
 	}
 	line := []app.UI{app.Div()}
 	worst, more := v.worst()
-	if worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
-		w := v.brief("record", worst)
+	if worst.Rule != "" && worst.Level != sheet.Within { // within, of what there is to judge, is no news beside what is open
+		w := v.brief("record", worst.Verdict)
 		if more > 0 {
 			w.Reason += " " + v.T("wanted.more", "n", v.whole(more))
 		}
@@ -133,7 +129,7 @@ func (v *recordView) headline() app.UI {
 	if worst.Level == sheet.Stop && len(v.due) == 0 { // every item is done, and still it is not
 		words = v.T("record.stopped")
 	}
-	return app.Section().Class("dataplate").Aria("label", v.T("record.label")).Body(
+	return v.dataplate(sheet.OfRecord, worst, v.T("record.label"),
 		app.Output().Name("record.next").Class("move").Aria("live", "polite").Text(words),
 		app.P().Class("gives").Text(v.tally(v.parts)),
 		app.Div().Class("plate-foot").Body(append(line, foot)...),
@@ -141,12 +137,12 @@ func (v *recordView) headline() app.UI {
 }
 
 // against is all that is held against the fan.
-func (v *recordView) against() []sheet.Verdict { return slices.Concat(v.running, v.unfit) }
+func (v *recordView) against() []sheet.Held { return slices.Concat(v.running, v.unfit) }
 
 // worst is the worst of it, and how many stops there are beside that.
-func (v *recordView) worst() (worst sheet.Verdict, more int) {
+func (v *recordView) worst() (worst sheet.Held, more int) {
 	all := v.against()
-	worst = sheet.Worst(all)
+	worst = sheet.Plated(all)
 	stops := map[sheet.Rule]bool{}
 	for _, x := range all {
 		if x.Level == sheet.Stop {

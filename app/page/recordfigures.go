@@ -55,8 +55,10 @@ func (v *recordView) rows() []figureRow {
 		speed := figureRow{name: "speed", cells: [4]*widget.Value{
 			cell(v, &unit.Rotation, target), cell(v, &unit.Rotation, sheet.FanSpeed(f, old)), cell(v, &unit.Rotation, v.table.AsShipped(f)), cell(v, &unit.Rotation, leftSpeed)}}
 		if by, ok := sheet.Apart(leftSpeed, target); ok {
-			verdict := sheet.LeftVerdict(f, leftSpeed, target)
-			speed.apart, speed.verdict = v.Signed(&unit.Share, float64(by)), &verdict
+			speed.apart = v.Signed(&unit.Share, float64(by))
+			if verdict, ok := sheet.Named(v.running, "left.fan-speed"); ok {
+				speed.verdict = &verdict
+			}
 		}
 		rows = append(rows,
 			figureRow{name: "turns", cells: [4]*widget.Value{nil, cell(v, &unit.TurnCount, sheet.Turns(old)), cell(v, &unit.TurnCount, sheet.Turns(fresh)), cell(v, &unit.TurnCount, turns)}},
@@ -126,7 +128,7 @@ func (v *recordView) figureLine(r figureRow, printed bool) app.UI {
 		app.Th().Scope("row").Body(
 			app.Text(v.T("figure."+r.name)),
 			app.If(r.unit() != "", func() app.UI { return app.Small().Text(r.unit()) }),
-			app.If(r.apart != "" || r.verdict != nil, func() app.UI { return v.figureVerdict(r) }),
+			app.If(r.apart != "" || r.verdict != nil, func() app.UI { return v.figureVerdict(r, printed) }),
 		),
 		app.Range(r.cells[:]).Slice(func(i int) app.UI {
 			c := r.cells[i]
@@ -142,12 +144,16 @@ func (v *recordView) figureLine(r figureRow, printed bool) app.UI {
 	)
 }
 
-func (v *recordView) figureVerdict(r figureRow) app.UI {
+func (v *recordView) figureVerdict(r figureRow, printed bool) app.UI {
 	if r.verdict == nil {
 		return app.Small().Text(r.apart)
 	}
 	level := levels[r.verdict.Level]
-	return app.Span().Class("level "+string(level)).Body(widget.Mark(level), app.Small().Text(r.apart+" "+v.T("level."+string(level))))
+	said := app.Span().Class("level " + string(level))
+	if !printed {
+		said = said.DataSet("verdict", string(level)).DataSet("of", "record."+r.name)
+	}
+	return said.Body(widget.Mark(level), app.Small().Text(r.apart+" "+v.T("level."+string(level))))
 }
 
 // unit is that of the row, which all its cells share.

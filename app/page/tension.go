@@ -15,20 +15,19 @@ import (
 // headline says how to press the belt, or, once it was read, what to do about it.
 func (v *beltView) headline() app.UI {
 	words, gives, wanted := v.order()
-	body := []app.UI{app.Output().Name("tension").Class("move").Aria("live", "polite").Text(words)}
+	body := []app.UI{ordering(app.Output().Name("tension").Class("move").Aria("live", "polite"), v.job.Order(sheet.OfBelt)).Text(words)}
 	if gives != "" {
 		body = append(body, app.P().Class("gives").Text(gives))
 	}
-	if bar, barred := sheet.Barred(v.bars); barred {
-		body = append(body, v.brief("tension", bar).UI())
-	} else if v.last != nil {
-		body = append(body, v.brief("tension", v.taut.Verdict).UI())
+	plate := v.job.Plate(sheet.OfBelt)
+	if plate.Level >= sheet.Watch || v.last != nil {
+		body = append(body, v.brief("tension", plate.Verdict).UI())
 	}
 	if len(wanted) > 0 {
 		body = append(body, v.wanted("tension", wanted, 1))
 	}
 	e := v.set.Edges(record.NewBelt)
-	return app.Section().Class("dataplate").Aria("label", v.T("belt.label")).Body(append(body,
+	return v.dataplate(sheet.OfBelt, plate, v.T("belt.label"), append(body,
 		machine("set.deflection", v.set.Press), machine("set.force-least", e.Least), machine("set.force-most", e.Most))...)
 }
 
@@ -138,8 +137,8 @@ func (v *beltView) under(t *sheet.Tension, age record.BeltAge) string {
 func (v *beltView) below() app.UI {
 	var body []app.UI
 	_, barred := sheet.Barred(v.bars)
-	for i, a := range v.bars {
-		body = append(body, v.verdict("bar."+exact(float64(i)), a).UI())
+	for _, a := range v.bars {
+		body = append(body, v.verdict("bar."+a.Name, a.Verdict).UI())
 	}
 	if v.last != nil {
 		body = append(body, v.verdict("tension-why", v.taut.Verdict).UI())

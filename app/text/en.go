@@ -608,6 +608,8 @@ var english = map[string]string{
 	"like.hinge":                  "Tips up another way: slack in the conduit, hold-open and drain move.",
 	"like.discharge":              "Throws the air another way.",
 	"like.discharge.stop":         "Not upward: grease lands on the roof.",
+	"rule.setting":                "Setting",
+	"rule.joint":                  "Joint of conduit and opening",
 	"rule.unlike":                 "Old against new",
 	"rule.unlike.stop":            "The new fan must not take the old one's place as it is: Old against new says why.",
 	"rule.curb-over":              "Base over the curb",

@@ -612,6 +612,8 @@ var spanish = map[string]string{
 	"like.hinge":                  "Se levanta hacia otro lado: cambian holgura del conduit, retén y drenaje.",
 	"like.discharge":              "Lanza el aire hacia otro lado.",
 	"like.discharge.stop":         "No es hacia arriba: la grasa cae en la azotea.",
+	"rule.setting":                "Ajuste",
+	"rule.joint":                  "Unión de conduit y abertura",
 	"rule.unlike":                 "Viejo contra nuevo",
 	"rule.unlike.stop":            "El nuevo no debe ocupar así el lugar del viejo: Viejo contra nuevo dice por qué.",
 	"rule.curb-over":              "Base sobre la base de azotea",

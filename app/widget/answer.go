@@ -83,7 +83,7 @@ var marks = map[Level]string{Within: "âœ“", Unjudged: "?", Watch: "!", Stop: "âœ
 
 // A Verdict is a level in word, shape and color, with its reason.
 type Verdict struct {
-	Name   string
+	Name   string // "" for one that machines don't count: nothing was begun there
 	Level  Level
 	Word   string
 	Reason string
@@ -93,7 +93,11 @@ type Verdict struct {
 
 // UI draws the verdict.
 func (v Verdict) UI() app.UI {
-	return app.P().Class("verdict "+string(v.Level)).DataSet("verdict", string(v.Level)).DataSet("of", v.Name).Body(
+	counted := string(v.Level)
+	if v.Name == "" {
+		counted = ""
+	}
+	return app.P().Class("verdict "+string(v.Level)).DataSet("verdict", counted).DataSet("of", v.Name).Body(
 		Mark(v.Level),
 		app.Strong().Text(v.Word),
 		app.Span().Class("reason").Text(v.Reason),

@@ -11,11 +11,11 @@ import (
 // predicted from it: a wheel that turns the wrong way, and of the latest reading a
 // speed the drive can't give, a lost phase, a leg above the motor's amps. Amps at a fan
 // tipped up are not judged, and that is said. What is in order is left out.
-func Alarms(f *record.Fan) []Verdict { return alarms(f, trialsOf(f)) }
+func Alarms(f *record.Fan) []Held { return alarms(f, trialsOf(f)) }
 
-func alarms(f *record.Fan, s *trials) (all []Verdict) {
+func alarms(f *record.Fan, s *trials) (all []Held) {
 	if v := RotationVerdict(f); v.Level == Stop {
-		all = append(all, v)
+		all = append(all, Held{"rotation", aboutRotation, v})
 	}
 	t := lastTrial(f)
 	if t == nil {
@@ -23,20 +23,20 @@ func alarms(f *record.Fan, s *trials) (all []Verdict) {
 	}
 	if known(&t.Reading.Speed) {
 		if v := s.verdict(t); v.Level >= Watch {
-			all = append(all, v)
+			all = append(all, Held{"reading.speed", aboutSpeed, v})
 		}
 	}
 	if !clamped(&t.Reading) {
 		return all
 	}
 	if v := LostVerdict(&t.Reading); v.Level != Within {
-		all = append(all, v)
+		all = append(all, Held{"amps.lost", aboutAmps, v})
 	}
 	if t.Reading.TippedUp.Value() == record.Yes {
-		return append(all, tippedUp)
+		return append(all, Held{"amps.tipped-up", aboutAmps, tippedUp})
 	}
 	if v := legVerdict(f, &f.New, &t.Reading); v.Level >= Watch {
-		all = append(all, v)
+		all = append(all, Held{"amps.line", aboutAmps, v})
 	}
 	return all
 }

@@ -11,37 +11,41 @@ import (
 // its tension: what is seen of the new drive outright, its groove, where the motor base
 // goes, the alignment, its speed. What is in order is left out; the worst comes first.
 // The alignment waits while m moves the sheave, which moves the belt sideways.
-func BeltBars(f *record.Fan, m Move, set Run, fits []Fit) []Verdict {
+func BeltBars(f *record.Fan, m Move, set Run, fits []Fit) []Held {
 	bars := Alarms(f)
-	add := func(v Verdict) {
-		if v.Level >= Watch {
-			bars = append(bars, v)
-		}
-	}
+	add := func(name, about string, v Verdict) { bars = append(bars, wrong(Held{name, about, v})...) }
 	if x := fits[0]; x.Role == Fitted {
-		add(GrooveVerdict(&f.New))
-		add(x.Verdict)
-		if !x.Toward.Known() || !x.Away.Known() { // a base that is known to reach explains the difference
-			add(BeltNumberVerdict(&f.New))
-		}
+		add("new.groove", "", GrooveVerdict(&f.New))
+		add("fitted.center", "", x.Verdict)
+		add("new.belt-number", "", x.doubt(f))
 	}
 	if _, v := AlignmentNow(f); m.Do != DoOpen && m.Do != DoClose {
-		add(v)
+		add("align.gap", aboutAlignment, v)
 	}
-	add(BeltSpeedVerdict(set.Speed))
-	slices.SortStableFunc(bars, func(a, b Verdict) int { return int(b.Level - a.Level) })
+	add("set.belt-speed", "", BeltSpeedVerdict(set.Speed))
+	slices.SortStableFunc(bars, func(a, b Held) int { return int(b.Level - a.Level) })
 	return bars
+}
+
+// doubt is [BeltNumberVerdict] of the belt entered. A base that is known to reach
+// explains the difference.
+func (x Fit) doubt(f *record.Fan) Verdict {
+	v := BeltNumberVerdict(&f.New)
+	if x.Role == Fitted && x.Toward.Known() && x.Away.Known() {
+		v.Level = Within
+	}
+	return v
 }
 
 // Barred returns what must be put right before the belt's tension means anything: a
 // stop, or a belt's number that its sheaves contradict.
-func Barred(bars []Verdict) (Verdict, bool) {
+func Barred(bars []Held) (Held, bool) {
 	for _, v := range bars {
 		if v.Level == Stop || v.Rule == RuleBeltNumber {
 			return v, true
 		}
 	}
-	return Verdict{}, false
+	return Held{}, false
 }
 
 // AlignmentNow judges the gap that was read last, and returns the trial it was read

@@ -7,7 +7,7 @@ import (
 	"roofside/calc/sheet"
 )
 
-func bars(f *record.Fan) []sheet.Verdict {
+func bars(f *record.Fan) []sheet.Held {
 	m, _ := sheet.NextMove(f, sheet.TurnsTable(f))
 	r := sheet.RunAt(f, sheet.NowTurns(f), nil)
 	return sheet.BeltBars(f, m, r, sheet.Fits(f, r))
@@ -41,7 +41,7 @@ func TestWhatBarsABelt(t *testing.T) {
 		set(t, f, "new.section", "A")
 		set(t, f, c.texts...)
 		all := bars(f)
-		var worst sheet.Verdict
+		var worst sheet.Held
 		if len(all) > 0 {
 			worst = all[0]
 		}

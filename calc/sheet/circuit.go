@@ -46,18 +46,29 @@ func CircuitOf(f *record.Fan) *Circuit {
 // Verdicts judge the circuit's conductors: what is remarked of them, what they
 // carry, their ground, and the device before them and the drop along them where
 // rating and length are known.
-func (c *Circuit) Verdicts(f *record.Fan) []Verdict {
-	all := append(slices.Clone(c.Remarks), c.WireVerdict)
+func (c *Circuit) Verdicts(f *record.Fan) (all []Held) {
+	for _, r := range c.Remarks {
+		all = append(all, Held{r.remark(), "", r})
+	}
+	all = append(all, Held{"circuit.ampacity", "", c.WireVerdict})
 	if c.Wire != nil {
-		all = append(all, c.GroundVerdict)
+		all = append(all, Held{"circuit.ground", "", c.GroundVerdict})
 	}
 	if known(&f.Circuit.Rating) {
-		all = append(all, c.DeviceVerdict)
+		all = append(all, Held{"circuit.overcurrent", "", c.DeviceVerdict})
 	}
 	if known(&f.Circuit.Length) {
-		all = append(all, c.DropVerdict)
+		all = append(all, Held{"circuit.drop-share", "", c.DropVerdict})
 	}
 	return all
+}
+
+// remark names what stands beside no answer: its rule, and the row it is about.
+func (v Verdict) remark() string {
+	if v.Of != nil {
+		return string(v.Rule) + " " + v.Of.ID
+	}
+	return string(v.Rule)
 }
 
 // wiresVerdict is the worst that is said of the motor's own conductors: what they

@@ -34,9 +34,10 @@ type Part struct {
 
 // Handover lists what the record must show before the fan is handed over, in the
 // order of the job: checks, which are ticked, and values, which speak for
-// themselves: held is what is held against the fan, see [Running], and what it speaks
-// against is not done, though it was read.
-func Handover(f *record.Fan, held ...Verdict) []Part {
+// themselves. held is what stands on the fan's pages, see [Job.Stands]: an item asks all
+// of it that speaks about the item, and is not done while any of that is wrong, though it
+// was ticked or read.
+func Handover(f *record.Fan, held ...Held) []Part {
 	h := handover{f: f, left: f.Left()}
 	if h.left == nil {
 		h.left = &record.Trial{}
@@ -74,24 +75,30 @@ func Outstanding(parts []Part) (open []Item) {
 	return open
 }
 
-// against names the rules that speak against an item, and what it is then.
-var against = map[string]map[Rule]ItemState{
-	"alignment":    {RuleAlignment: Failed},
-	"tension":      {RuleLoose: Open, RuleTight: Open},
-	"run-in":       {RuleLoose: Open, RuleTight: Open},
-	"amps":         {RulePlateAmps: Failed, RuleServiceAmps: Failed, RuleTripAmps: Failed, RuleLostPhase: Failed, RuleNearlyOpen: Failed, RulePairOpen: Failed, RuleNoAmps: Failed},
-	"volts":        {RulePlateVolts: Failed, RuleUnbalance: Failed},
-	"hood-airflow": {RuleLabelAirflow: Failed, RuleTableAirflow: Failed},
-}
-
-// hear takes back what a verdict surely speaks against: a failure takes a stop.
-func (i *Item) hear(held []Verdict) {
-	for _, v := range held {
-		state, speaks := against[i.Name][v.Rule]
-		if speaks && i.State == Done && (v.Level == Stop || v.Level == Watch && state == Open) {
-			i.State = state
+// hear takes back what a verdict speaks against: after a stop it has failed.
+func (i *Item) hear(held []Held) {
+	for _, h := range held {
+		if h.Level < Watch || !i.hears(h.About) || i.State != Done && i.State != Failed {
+			continue
+		}
+		if h.Level == Stop {
+			i.State = Failed
+		} else if i.State == Done {
+			i.State = Open
 		}
 	}
+}
+
+// hears tells whether what is said about an item is about i: its own, and of a belt that
+// is run in its tension, of a fan that was bumped with it the rotation.
+func (i *Item) hears(about string) bool {
+	switch i.Name {
+	case "run-in":
+		return about == aboutTension
+	case "bumped-with-belt":
+		return about == aboutRotation
+	}
+	return about != "" && about == i.Name
 }
 
 type handover struct {

@@ -5,6 +5,7 @@ import (
 
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 func itemOf(t *testing.T, f *record.Fan, name string) (found sheet.Item, ok bool) {
@@ -139,7 +140,7 @@ func TestAnItemHearsWhatIsHeldAgainstIt(t *testing.T) {
 	} {
 		f := demo(t)
 		set(t, f, join(left, []string{"new.belts", "1", "trial.t1.turns", "3 turns", "hood.listing", "listed", "hood.label-airflow", "3000 cfm"}, c.with)...)
-		held := sheet.Running(f, sheet.TableToSet(f), sheet.Prove(f))
+		held := sheet.JobOf(f, unit.Inch/16, false).Running()
 		for _, p := range sheet.Handover(f, held...) {
 			for _, i := range p.Items {
 				if i.Name == c.name && i.State != c.state {

@@ -54,7 +54,7 @@ func TestOverallIsTheWorstOfAll(t *testing.T) {
 func TestOverallHasTheTension(t *testing.T) {
 	judged := func(f *record.Fan) (levels map[sheet.Rule]sheet.Level) {
 		levels = map[sheet.Rule]sheet.Level{}
-		for _, v := range sheet.Running(f, sheet.TableToSet(f), sheet.Prove(f)) {
+		for _, v := range sheet.JobOf(f, unit.Inch/16, false).Running() {
 			if levels[v.Rule] <= v.Level {
 				levels[v.Rule] = v.Level
 			}
@@ -232,9 +232,10 @@ func TestSilentPlacesMoveNothing(t *testing.T) {
 		base[left[i]] = left[i+1]
 	}
 	say := func(f *record.Fan) string {
-		table, proof := sheet.TableToSet(f), sheet.Prove(f)
+		job := sheet.JobOf(f, unit.Inch/16, false)
+		table := job.Table()
 		var s strings.Builder
-		for _, v := range sheet.Running(f, table, proof) {
+		for _, v := range job.Running() {
 			fmt.Fprintln(&s, v.Level, v.Rule, v.Value.Base, v.Limit.Base, len(v.Wanted))
 		}
 		for _, r := range table.Rows {

@@ -54,6 +54,8 @@ type Proof struct {
 	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfEfficiency, OfRotation, OfPhases Verdict
 
 	Asks []Verdict // what looks like another connection of the leads
+
+	held []Held // all that the reading says
 }
 
 // Prove answers with how far a fan's motor is proven.
@@ -115,49 +117,60 @@ func (p *Proof) read(f *record.Fan) {
 }
 
 // verdicts lists what decides, the most telling first.
-func (p *Proof) verdicts(f *record.Fan) []Verdict {
-	all := []Verdict{p.OfLost, p.Volts.Verdict}
-	if p.OfPhases.Level >= Watch {
-		all = append(all, p.OfPhases)
+func (p *Proof) verdicts(f *record.Fan) (all []Held) {
+	add := func(name, about string, v Verdict) { all = append(all, Held{name, about, v}) }
+	more := func(name, about string, v Verdict) { all = append(all, wrong(Held{name, about, v})...) }
+	if p.Three {
+		add("amps.lost", aboutAmps, p.OfLost)
+		add("volts.unbalance", aboutVolts, p.Volts.Verdict)
 	}
+	more("supply.phases", aboutPlate, p.OfPhases)
 	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil {
-		all = append(all, p.OfFrequency)
+		add("volts.frequency", aboutVolts, p.OfFrequency)
 	}
-	all = append(all, p.OfPlateVolts)
+	add("volts.of-plate", aboutVolts, p.OfPlateVolts)
 	if p.System.Known() {
-		all = append(all, p.OfPlateSystem, p.OfSystem)
+		add("volts.plate", aboutPlate, p.OfPlateSystem)
+		add("volts.system", aboutVolts, p.OfSystem)
 	}
 	for _, v := range p.Asks {
-		if v.Level >= Watch {
-			all = append(all, v)
+		about := aboutVolts
+		if v.Rule == RuleDoubleAmps || v.Rule == RuleHalfAmps {
+			about = aboutAmps
 		}
+		more("ask."+string(v.Rule), about, v)
 	}
 	if p.Reading.TippedUp.Value() == record.Yes {
-		all = append(all, tippedUp)
+		add("amps.tipped-up", aboutAmps, tippedUp)
 	} else {
-		all = append(all, p.OfLegs)
-		if p.Amps.Verdict.Rule != RuleOutputLoad {
-			all = append(all, p.Amps.Verdict)
+		add("amps.line", aboutAmps, p.OfLegs)
+		if p.Three && p.Amps.Verdict.Rule != RuleOutputLoad {
+			add("amps.unbalance", aboutAmps, p.Amps.Verdict)
 		}
 		if p.Headroom.Known() {
-			all = append(all, p.OfHeadroom)
+			add("motor.headroom", aboutAmps, p.OfHeadroom)
 		}
-		if p.OfEfficiency.Level == Watch {
-			all = append(all, p.OfEfficiency)
-		}
+		more("power.shaft", aboutAmps, p.OfEfficiency)
 	}
 	if p.New {
-		if all = append(all, p.OfRotation); known(&f.New.Dial) {
-			all = append(all, OverloadOf(f).Verdict)
-		}
+		add("rotation", aboutRotation, p.OfRotation)
+		all = append(all, ofDial(f)...)
 	}
 	return all
+}
+
+// ofDial judges the overload relay's dial, once it is entered.
+func ofDial(f *record.Fan) []Held {
+	if !known(&f.New.Dial) {
+		return nil
+	}
+	return []Held{{"overload.set", aboutOverload, OverloadOf(f).Verdict}}
 }
 
 // step finds the next step: what is dangerous first, then in the order of the work.
 func (p *Proof) step(f *record.Fan) {
 	all := p.verdicts(f)
-	p.Worst = Worst(all)
+	p.held, p.Worst = all, Worst(all).Verdict
 	volts, amps := p.unread()
 	switch {
 	case p.Three && p.OfLost.Level == Stop:
@@ -186,10 +199,10 @@ func (p *Proof) step(f *record.Fan) {
 }
 
 // stopped puts the stop that is not rotation's in front, if there is one.
-func (p *Proof) stopped(all []Verdict) bool {
+func (p *Proof) stopped(all []Held) bool {
 	for _, v := range all {
 		if v.Level == Stop && v.Rule != RuleRotation {
-			p.Worst = v
+			p.Worst = v.Verdict
 			return true
 		}
 	}
@@ -197,7 +210,7 @@ func (p *Proof) stopped(all []Verdict) bool {
 }
 
 // faulty takes the first fault, if there is one.
-func (p *Proof) faulty(all []Verdict) bool {
+func (p *Proof) faulty(all []Held) bool {
 	p.Fault = p.Roll.Fault
 	for _, v := range all {
 		if v.Fault != nil {

@@ -59,7 +59,7 @@ type Table struct {
 	Target Answer[unit.Speed]
 	Basis  *Basis
 	Speed  Answer[unit.Speed] // at the setting the table starts from, under full load unless read; what is wanted stands here
-	Alarms []Verdict          // see [Alarms]
+	Alarms []Held             // see [Alarms]
 	line   *line
 	trials *trials
 	last   *record.Trial // that it goes by, see [LastReading]

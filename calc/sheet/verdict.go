@@ -115,6 +115,8 @@ const (
 	RuleCurb          Rule = "curb-over"
 	RuleCurbLoose     Rule = "curb-loose"
 	RuleUnlike        Rule = "unlike"
+	RuleSetting       Rule = "setting"
+	RuleJoint         Rule = "joint"
 )
 
 // A Figure is a quantity in a verdict, its type put aside.
@@ -215,18 +217,6 @@ func abs(x float64) float64 {
 		return -x
 	}
 	return x
-}
-
-// Worst returns the verdict that decides a roll-up, the first of the highest
-// level.
-func Worst(vs []Verdict) Verdict {
-	var w Verdict
-	for i, v := range vs {
-		if i == 0 || v.Level > w.Level {
-			w = v
-		}
-	}
-	return w
 }
 
 // fixed is an answer that stands in no place: a limit of the trade.
