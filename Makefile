@@ -98,7 +98,7 @@ fuzz: ## each fuzz target for 30 s; FUZZ=5m for longer
 	  done; \
 	done
 
-mutate: ## change figures by 1 %, one at a time: a test must fail; MUTATE=-all for every one
+mutate: ## change figures by 1 %, turn conditions about, one at a time: a test must fail; MUTATE=-all for every one
 	go run ./calc/internal/mutate $(MUTATE)
 
 counts: ## how many published, derived and recalled cases each formula has

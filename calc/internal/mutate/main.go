@@ -1,8 +1,9 @@
-// Package main tries the proof: it changes one figure by 1 % and runs the tests
-// that stand on it, figure after figure. A figure whose change no test finds is a
-// survivor: nothing proves it. Figures are the expected values of
+// Package main tries the proof: it changes one figure by 1 %, or turns one condition
+// about, and runs the tests that stand on it, one after another. What changes and no
+// test finds is a survivor: nothing proves it. Figures are the expected values of
 // testdata/published, all of them, and the numbers written in the formulas and
-// their tables, evenly spread ones or all. It works on a copy.
+// their tables, evenly spread ones or all; conditions are some of each package, drawn
+// by a seed, or all. It works on a copy.
 //
 // Run it from the root of the module: go run ./calc/internal/mutate
 package main
@@ -12,76 +13,80 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"roofside/calc/internal/mutate/condition"
 )
 
 func main() {
-	every := flag.Bool("all", false, "change every number of the formulas and tables, not some of each package")
+	every := flag.Bool("all", false, "change every number of the formulas and tables, and every condition, not some of each package")
 	each := flag.Int("each", 5, "how many numbers of a package, and of its tables, to change")
 	only := flag.String("only", "", "change only what stands where one of these begins: calc/belt,calc/drive/motor.go:17:")
+	kinds := flag.String("kinds", "figures,conditions", "what to change")
+	folders := flag.String("in", "calc/phase,calc/sheet", "packages whose conditions to change")
+	c := condition.Run{Indifferent: sameAnyway, Out: os.Stdout}
+	flag.IntVar(&c.Each, "conditions", 25, "how many changes of conditions to try in a package")
+	flag.Uint64Var(&c.Seed, "seed", 1, "by which these are drawn")
+	flag.IntVar(&c.Jobs, "jobs", 1, "how many changed conditions to try at once")
+	flag.BoolVar(&c.Short, "short", false, "for conditions, leave out tests that take long")
 	flag.Parse()
 	if *every {
-		*each = 0
+		*each, c.Each = 0, 0
 	}
-	survived, err := run(*each, strings.Split(*only, ","))
+	places := strings.Split(*only, ",")
+	c.Only = func(file string, line int) bool { return begins(places, file, line) }
+	bad, err := run(strings.Split(*kinds, ","), strings.Split(*folders, ","), *each, places, c)
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(2)
 	}
-	if survived > 0 {
+	if bad > 0 {
 		os.Exit(1)
 	}
 }
 
-func run(each int, only []string) (survived int, err error) {
-	root, err := os.MkdirTemp("", "mutate")
-	if err != nil {
+// run returns how many changes survived, or were named wrongly as indifferent.
+func run(kinds, folders []string, each int, places []string, c condition.Run) (bad int, err error) {
+	if c.Root, err = os.MkdirTemp("", "mutate"); err != nil {
 		return 0, err
 	}
-	defer os.RemoveAll(root)
-	if err := copyModule(root); err != nil {
+	defer os.RemoveAll(c.Root)
+	if err := copyModule(c.Root); err != nil {
 		return 0, err
 	}
-	before := []string{"./calc/number", "./calc/internal/published"}
-	for _, name := range packages {
-		before = append(before, "./calc/"+name)
-	}
-	if out, err := test(root, before...); err != nil {
-		return 0, fmt.Errorf("the tests fail before anything is changed: %w\n%s", err, out)
-	}
-	cells, err := cells(root)
-	if err != nil {
-		return 0, err
-	}
-	literals, err := literals(root)
-	if err != nil {
-		return 0, err
-	}
-	for _, group := range append(cells, literals...) {
-		var left []mutant
-		for _, m := range group.mutants {
-			where := fmt.Sprintf("%s:%d:", m.file, m.line)
-			if slices.ContainsFunc(only, func(o string) bool { return strings.HasPrefix(where, o) }) {
-				left = append(left, m)
+	for _, kind := range kinds {
+		switch kind {
+		case "figures":
+			n, err := figuresOf(c.Root, each, places)
+			if err != nil {
+				return 0, err
 			}
+			bad += n
+		case "conditions":
+			for _, folder := range folders {
+				asked := func(p string) bool { return strings.HasPrefix(p, folder) || strings.HasPrefix(folder, p) }
+				if !slices.ContainsFunc(places, asked) {
+					continue // it would be compiled for nothing
+				}
+				t, err := c.Package(folder)
+				if err != nil {
+					return 0, err
+				}
+				bad += len(t.Survived) + len(t.Wrong)
+			}
+		default:
+			return 0, fmt.Errorf("%s: no kind of change", kind)
 		}
-		if len(left) == 0 {
-			continue
-		}
-		group.mutants = left
-		if group.sampled {
-			group.mutants = spread(group.mutants, each)
-		}
-		n, err := group.try(root)
-		if err != nil {
-			return 0, err
-		}
-		survived += n
 	}
-	return survived, nil
+	return bad, nil
+}
+
+// begins tells whether a place is among those asked for.
+func begins(places []string, file string, line int) bool {
+	where := fmt.Sprintf("%s:%d:", file, line)
+	return slices.ContainsFunc(places, func(p string) bool { return strings.HasPrefix(where, p) })
 }
 
 // copyModule copies what the library's tests need.
@@ -106,27 +111,4 @@ func copyModule(to string) error {
 		}
 	}
 	return nil
-}
-
-func test(root string, args ...string) (string, error) {
-	return command(root, "go", append([]string{"test", "-vet=off"}, args...)...)
-}
-
-func command(dir, name string, args ...string) (string, error) {
-	c := exec.Command(name, args...)
-	c.Dir = dir
-	out, err := c.CombinedOutput()
-	return string(out), err
-}
-
-// spread returns n mutants evenly spread over all, or all for none.
-func spread(all []mutant, n int) []mutant {
-	if n <= 0 || n >= len(all) {
-		return all
-	}
-	some := make([]mutant, n)
-	for i := range some {
-		some[i] = all[(2*i+1)*len(all)/(2*n)]
-	}
-	return some
 }
