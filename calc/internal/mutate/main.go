@@ -26,7 +26,10 @@ func main() {
 	only := flag.String("only", "", "change only what stands where one of these begins: calc/belt,calc/drive/motor.go:17:")
 	kinds := flag.String("kinds", "figures,conditions", "what to change")
 	folders := flag.String("in", "calc/phase,calc/sheet", "packages whose conditions to change")
-	c := condition.Run{Indifferent: sameAnyway, Out: os.Stdout}
+	c := condition.Run{Out: os.Stdout}
+	for _, s := range sameAnyway {
+		c.Indifferent = append(c.Indifferent, condition.Indifferent(s))
+	}
 	flag.IntVar(&c.Each, "conditions", 25, "how many changes of conditions to try in a package")
 	flag.Uint64Var(&c.Seed, "seed", 1, "by which these are drawn")
 	flag.IntVar(&c.Jobs, "jobs", 1, "how many changed conditions to try at once")

@@ -1,7 +1,45 @@
 package main
 
-import "roofside/calc/internal/mutate/condition"
+// Reasons that stand for many.
+const (
+	rounding = "the edge of an allowance for rounding: no reading and no limit stands there"
+	chosen   = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
+	meter    = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
+)
 
 // sameAnyway are changed conditions that make no difference, as a survivor is
 // reported.
-var sameAnyway = []condition.Indifferent{}
+var sameAnyway = []struct{ File, In, From, To, Why string }{
+	{"calc/phase/balance.go", "three.greatest", "sum > 0", "sum >= 0", "no sum is zero: a meter that could take the largest reading away lifts the others"},
+	{"calc/phase/balance.go", "three.least", "t.low[i] > t.low[top]", "t.low[i] >= t.low[top]", "of two that tie the other is the third, whose least is the same"},
+	{"calc/phase/balance.go", "three.least", "t.high[i] < t.high[bottom]", "t.high[i] <= t.high[bottom]", "of two that tie the other is the third, whose greatest is the same"},
+	{"calc/phase/derating.go", "ExtraHeating", "unbalance > UnbalanceMost*(1+slack)", "unbalance >= UnbalanceMost*(1+slack)", rounding},
+	{"calc/phase/lost.go", "LostPhase", "x > t.value[high]", "x >= t.value[high]", "where two tie at the top, neither stands alone as the pattern of a pair or of 1 : 1 : 2 has it"},
+	{"calc/phase/lost.go", "near", "math.Abs(x-y) <= aheadNear*math.Max(x, y)", "math.Abs(x-y) < aheadNear*math.Max(x, y)", chosen},
+	{"calc/phase/overload.go", "OverloadClassOf", "serviceFactor >= ServiceFactorLeast*(1-slack)", "serviceFactor > ServiceFactorLeast*(1-slack)", rounding},
+	{"calc/phase/phase.go", "VoltageDerating", "unbalance > UnbalanceMost*(1+slack)", "unbalance >= UnbalanceMost*(1+slack)", rounding},
+	{"calc/phase/roll.go", "greatest", "math.Abs(x) > most+rounding", "math.Abs(x) >= most+rounding", rounding},
+	{"calc/phase/roll.go", "Roll.count", "math.Abs(x) < float64(most)-1e-9", "math.Abs(x) <= float64(most)-1e-9", rounding},
+	{"calc/phase/roll.go", "Roll.conclude", "r.Drift > DriftMost*(1+slack)", "r.Drift >= DriftMost*(1+slack)", rounding},
+	{"calc/phase/roll.go", "Roll.conclude", "r.Rest >= more", "r.Rest > more", "both are sums of thirds: which is greater of two that are equal is for rounding to say"},
+	{"calc/phase/roll.go", "Roll.conclude", "less > r.Meter", "less >= r.Meter", meter},
+	{"calc/phase/roll.go", "Roll.conclude", "more+r.Meter < dominates*(less-r.Meter)", "more+r.Meter <= dominates*(less-r.Meter)", meter},
+	{"calc/phase/roll.go", "Roll.conclude", "more-less > 2*r.Meter", "more-less >= 2*r.Meter", meter},
+	{"calc/phase/roll.go", "Roll.conclude", "r.Motor > r.Supply", "r.Motor >= r.Supply", "two equal parts are within the meter or mixed, and were judged before"},
+	{"calc/phase/sequence.go", "SequenceFactor", "x+y+z < 2-slack", "x+y+z <= 2-slack", rounding},
+	{"calc/phase/sequence.go", "TriangleCheck", "t.low[i] <= (t.high[j]+t.high[k])*(1+slack)", "t.low[i] < (t.high[j]+t.high[k])*(1+slack)", rounding},
+	{"calc/phase/sequence.go", "TriangleCheck", "t.high[i] <= (t.low[j]+t.low[k])*(1+slack)", "t.high[i] < (t.low[j]+t.low[k])*(1+slack)", rounding},
+	{"calc/phase/standing.go", "place", "x <= watch*(1+slack)", "x < watch*(1+slack)", rounding},
+	{"calc/phase/standing.go", "place", "x <= stop*(1+slack)", "x < stop*(1+slack)", rounding},
+	{"calc/phase/supply.go", "VoltsAgainstPlate", "s.Low <= 1", "s.Low < 1", "an end on the plate is no way off it, which is what it is found to be otherwise too"},
+	{"calc/phase/supply.go", "VoltsAgainstPlate", "s.High >= 1", "s.High > 1", "an end on the plate is no way off it, which is what it is found to be otherwise too"},
+	{"calc/phase/supply.go", "ConnectionHint", "math.Abs(x-2) <= 2*connectionNear", "math.Abs(x-2) < 2*connectionNear", chosen},
+	{"calc/phase/supply.go", "ConnectionHint", "math.Abs(x-0.5) <= 0.5*connectionNear", "math.Abs(x-0.5) < 0.5*connectionNear", chosen},
+	{"calc/phase/system.go", "SystemNear", "apart(v, systems[i].Nominal) < apart(v, systems[best].Nominal)", "apart(v, systems[i].Nominal) <= apart(v, systems[best].Nominal)", "the middle of two systems is no number that is read"},
+	{"calc/phase/system.go", "VoltsAtMotor", "rank(best) > rank(worst)", "rank(best) >= rank(worst)", "two of one rank are one standing"},
+	{"calc/phase/system.go", "VoltsAtMotor", "low <= s.UseA.High", "low < s.UseA.High", "an end on the window's is within it by itself"},
+	{"calc/phase/system.go", "VoltsAtMotor", "high >= s.UseA.Low", "high > s.UseA.Low", "an end on the window's is within it by itself"},
+	{"calc/phase/system.go", "System.standing", "v >= w.Low*(1-slack)", "v > w.Low*(1-slack)", rounding},
+	{"calc/phase/system.go", "System.standing", "v <= w.High*(1+slack)", "v < w.High*(1+slack)", rounding},
+	{"calc/phase/system.go", "PlateOnSystem", "off > float64(PlateTolerance)*(1+1e-9)", "off >= float64(PlateTolerance)*(1+1e-9)", rounding},
+}
