@@ -93,7 +93,7 @@ func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
 		over, _, _ := t.over(high)
 		return Lost{LossPair, Leg(high + 1), over}, nil
 	}
-	if over, least, most := t.over(low); over < NearlyOpenLeg || least < NearlyOpenLeg {
+	if over, least, most := t.over(low); least < NearlyOpenLeg {
 		l := Lost{LossOpen, Leg(low + 1), over}
 		if most >= OpenLeg {
 			l.Loss = LossNearly

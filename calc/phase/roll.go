@@ -191,10 +191,11 @@ func (r *Roll) count(off *[3][3]float64) {
 func (r *Roll) conclude(lost bool) {
 	r.Cause, r.Confidence = CauseUnjudged, Unsure
 	more, less := max(r.Supply, r.Motor), min(r.Supply, r.Motor)
+	const slack = 1e-9
 	switch {
 	case lost:
 		r.Reason = ReasonLost
-	case r.Drift > DriftMost:
+	case r.Drift > DriftMost*(1+slack):
 		r.Reason = ReasonDrift
 	case r.Rest > r.Meter && r.Rest >= more:
 		r.Reason = ReasonScattered

@@ -43,8 +43,8 @@ func SystemOf(nominal unit.Voltage) (System, error) {
 }
 
 // SystemNear returns the system whose nominal voltage is nearest to a reading, in
-// proportion. Errors: v not above zero; none that allows it at a motor even as an
-// exception.
+// proportion. Errors: v not above zero; outside what that one allows at a motor even
+// as an exception.
 //
 // Method: phase.system.
 func SystemNear(v unit.Voltage) (System, error) {
