@@ -65,6 +65,24 @@ const (
 // harmonicBand is how near twice or half counts as such (common practice).
 const harmonicBand = 0.10
 
+// Of a two-speed motor's high speed, the low one is half with one winding, of poles
+// twice as many, and two thirds with two windings, of four and six poles.
+var lowShares = [...]float64{1. / 2, 2. / 3}
+
+// LowSpeed tells whether a measured fan speed is one of a two-speed motor's low speed,
+// where expected is the fan's at its high one: within 10 % of half of it or of two
+// thirds.
+//
+// Method: drive.twospeed.
+func LowSpeed(expected, measured unit.Speed) bool {
+	for _, share := range lowShares {
+		if math.Abs(float64(measured/expected)-share) <= share*harmonicBand {
+			return true
+		}
+	}
+	return false
+}
+
 // Harmonic tells whether a measured speed lies within 10 % of twice or half the
 // expected one. Errors: a speed not above zero.
 //

@@ -129,6 +129,7 @@ type Reading struct {
 	Airflow    Entry[unit.Flow]
 	Pressure   Entry[unit.Pressure]
 	TippedUp   Choice[Answer] // amps read at a fan tipped up are false
+	RunAt      Choice[Pace]   // of a two-speed motor
 }
 
 // Trial is one setting of the new drive and what was read at it.

@@ -216,6 +216,7 @@ func (l *lister) reading(r *Reading) {
 	put(l, "airflow", &r.Airflow, &flow)
 	put(l, "pressure", &r.Pressure, &pressure)
 	l.add("tipped-up", &r.TippedUp)
+	l.add("run-at", &r.RunAt)
 }
 
 func (l *lister) trial(t *Trial) {

@@ -64,7 +64,7 @@ func TestPlannedSpeed(t *testing.T) {
 	f := fan(t, bench)
 	plan := func() sheet.Answer[unit.Speed] { return sheet.PlannedSpeed(f, sheet.TurnsTable(f)) }
 	value(t, "row to set", plan(), 1750*3.4/8.4)
-	near(t, "its band", plan().Band, 10*3.4/8.4)
+	near(t, "its band", plan().Band, 50*3.4/8.4) // its load unknown, the motor may turn up to 1800 rpm
 	set(t, f, "trial.a.turns", "2.5 turns", "trial.a.speed", "691 rpm")
 	value(t, "last read", plan(), 691)
 	set(t, f, "trial.b.turns", "2 turns", "trial.b.speed", "711 rpm", "trial.a.accepted", "yes")

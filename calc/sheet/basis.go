@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"roofside/calc/airflow"
-	"roofside/calc/drive"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -104,12 +103,12 @@ func trialSpeed(s *trials, t *record.Trial) Answer[unit.Speed] {
 // trialExpected answers with the speed that motor and sheaves give the fan at a
 // trial, whatever a tachometer on it says.
 func trialExpected(f *record.Fan, t *record.Trial) Answer[unit.Speed] {
-	var a Ask
-	n := Use(&a, "n₁", MotorSpeed(f, &f.New, &t.Reading, noLoad))
-	d, D := Use(&a, "d", MotorPitchAt(&f.New, Read("t", FromPlace, &t.Turns))), Use(&a, "D", FanPitch(&f.New))
-	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-		return drive.Driven(n.V(), d.V(), D.V())
-	})
+	return trialAt(f, t, MotorSpeed(f, &f.New, &t.Reading, noLoad))
+}
+
+// trialAt is [trialExpected] of a motor at a speed.
+func trialAt(f *record.Fan, t *record.Trial, motor Answer[unit.Speed]) Answer[unit.Speed] {
+	return byThePitches(motor, MotorPitchAt(&f.New, Read("t", FromPlace, &t.Turns)), FanPitch(&f.New))
 }
 
 func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, speed Answer[unit.Speed]) *Basis {
@@ -177,18 +176,19 @@ type motor struct {
 
 // plateOf returns the new motor's plate. Below its plate frequency a motor on a
 // drive gives its plate's torque only, at plate amps, and so the less power the
-// slower it runs: load counts by torque there.
+// slower it runs: load counts by torque there, and the drive's output is wanted.
 func plateOf(f *record.Fan) (m motor, wanted []record.Place) {
 	s := &f.New
-	defer func() {
-		m.torque = 1
-		if base := PlateFrequency(s); f.Supply.Value() == record.Inverter && known(&s.Reading.Frequency) && s.Reading.Frequency.Base() > 0 && base.Known() {
-			m.torque = max(1, float64(base.Value/s.Reading.Frequency.Value()))
-		}
-	}()
 	var a Ask
+	m.torque = 1
+	if f.Supply.Value() == record.Inverter {
+		base, out := Use(&a, "f₀", PlateFrequency(s)), Want(&a, "f", &driven(f).Frequency)
+		if out.V() > 0 {
+			m.torque = max(1, float64(base.V()/out.V()))
+		}
+	}
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
-	m = motor{power: p.V(), amps: i.V()}
+	m.power, m.amps = p.V(), i.V()
 	if known(&s.NoLoadAmps) {
 		m.noLoad = Want(&a, "I₀", &s.NoLoadAmps).V()
 	}

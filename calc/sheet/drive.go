@@ -149,10 +149,10 @@ func Ratio(s *record.Side) Answer[unit.Ratio] {
 	return SheaveRatio(s)
 }
 
-// FanSpeed answers with the speed of a fan: read; or the motor's speed times
-// the counted ratio; or by the sheaves.
+// FanSpeed answers with the speed of a fan: read, where the drive can give what was
+// read; or the motor's speed times the counted ratio; or by the sheaves.
 func FanSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
-	if known(&s.Reading.Speed) {
+	if believed(f, s) {
 		return Read("n₂", FromTachometer, &s.Reading.Speed)
 	}
 	return Expected(f, s)
@@ -161,30 +161,42 @@ func FanSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
 // Expected answers with the speed that ratio and motor give a fan, whatever a
 // tachometer on the fan says.
 func Expected(f *record.Fan, s *record.Side) Answer[unit.Speed] {
-	if known(&s.CountFan) || known(&s.CountMotor) {
-		return CountedSpeed(f, s)
-	}
-	return SheaveSpeed(f, s)
+	return expectedAt(s, MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
 }
 
-// CountedSpeed answers with the motor's speed times the ratio counted by hand.
-func CountedSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+// expectedAt is [Expected] of a motor at a speed.
+func expectedAt(s *record.Side, motor Answer[unit.Speed]) Answer[unit.Speed] {
+	if known(&s.CountFan) || known(&s.CountMotor) {
+		return countedAt(s, motor)
+	}
+	return byThePitches(motor, MotorPitch(s), FanPitch(s))
+}
+
+// byThePitches answers with a fan's speed by its motor's and the pitch diameters.
+func byThePitches(motor Answer[unit.Speed], driver, driven Answer[unit.Length]) Answer[unit.Speed] {
 	var a Ask
-	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
-	i := Use(&a, "r", CountedRatio(s))
+	n, d, D := Use(&a, "n₁", motor), Use(&a, "d", driver), Use(&a, "D", driven)
+	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
+		return drive.Driven(n.V(), d.V(), D.V())
+	})
+}
+
+func countedAt(s *record.Side, motor Answer[unit.Speed]) Answer[unit.Speed] {
+	var a Ask
+	n, i := Use(&a, "n₁", motor), Use(&a, "r", CountedRatio(s))
 	return Solve(&a, FromCount, "drive.counted", nil, func() (unit.Speed, error) {
 		return n.V() * unit.Speed(i.V()), nil
 	})
 }
 
+// CountedSpeed answers with the motor's speed times the ratio counted by hand.
+func CountedSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
+	return countedAt(s, MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
+}
+
 // SheaveSpeed answers with the fan's speed by motor speed and pitch diameters.
 func SheaveSpeed(f *record.Fan, s *record.Side) Answer[unit.Speed] {
-	var a Ask
-	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, OldLoad(f, s)))
-	d, D := Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
-	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-		return drive.Driven(n.V(), d.V(), D.V())
-	})
+	return byThePitches(MotorSpeed(f, s, &s.Reading, OldLoad(f, s)), MotorPitch(s), FanPitch(s))
 }
 
 // BeltSpeed answers with the speed of a side's belt.

@@ -58,19 +58,24 @@ func newSpeed(f *record.Fan, last *record.Trial, turns Answer[unit.Turns]) Answe
 	if len(pitch.Wanted) > 0 && !known(&s.Sheave) { // which diameters to ask for depends on it
 		pitch.Wanted = []record.Place{&s.Sheave}
 	}
-	d := Use(&a, "d", pitch)
 	if last != nil {
+		d := Use(&a, "d", pitch)
 		n := Want(&a, "nᵣ", &last.Reading.Speed)
 		dr := Use(&a, "dᵣ", MotorPitchAt(s, Read("tᵣ", FromTrial, &last.Turns)))
 		return Solve(&a, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
 			return n.V() * unit.Speed(d.V()/dr.V()), nil
 		})
 	}
-	n := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, noLoad))
-	D := Use(&a, "D", FanPitch(s))
-	return Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-		return drive.Driven(n.V(), d.V(), D.V())
-	})
+	return byThePitches(MotorSpeed(f, s, running(f), noLoad), pitch, FanPitch(s))
+}
+
+// running returns the reading that the new motor's speed is computed at: on a variable
+// frequency drive the one that tells its output.
+func running(f *record.Fan) *record.Reading {
+	if f.Supply.Value() == record.Inverter {
+		return driven(f)
+	}
+	return &f.New.Reading
 }
 
 // fixedSpeed answers with the speed that a fixed sheave gives the new fan: as it
@@ -86,11 +91,7 @@ func fixedSpeed(f *record.Fan, b *Basis) Answer[unit.Speed] {
 		if !load.Known() {
 			break
 		}
-		var a Ask
-		n, d, D := Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, load)), Use(&a, "d", MotorPitch(s)), Use(&a, "D", FanPitch(s))
-		speed = Solve(&a, FromSheaves, "drive.speed", At{"n": n.Term, "driver": d.Term, "driven": D.Term}, func() (unit.Speed, error) {
-			return drive.Driven(n.V(), d.V(), D.V())
-		})
+		speed = byThePitches(MotorSpeed(f, s, running(f), load), MotorPitch(s), FanPitch(s))
 	}
 	return speed
 }
@@ -113,7 +114,7 @@ func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Sp
 	if s.Sheave.State() != record.Known { // which diameters to ask for depends on it
 		var a Ask
 		a.Need(&s.Sheave)
-		Use(&a, "n₁", MotorSpeed(f, s, &s.Reading, noLoad))
+		Use(&a, "n₁", MotorSpeed(f, s, running(f), noLoad))
 		Use(&a, "D", FanPitch(s))
 		return nil, Solve(&a, FromPlace, "", nil, func() (unit.Speed, error) { return 0, nil })
 	}
@@ -149,6 +150,9 @@ func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Sp
 			l.sync = ns.Value
 		}
 		l.settle(l.from == FromTrial || known(&s.Reading.MotorTach))
+		if l.from != FromTrial {
+			l.loaded(f, speed)
+		}
 	}
 	return l, speed
 }
@@ -163,6 +167,16 @@ func (l *line) settle(read bool) {
 	l.ratio = 0
 	if n := l.motorAt(l.speed); n > 0 { // else a load that no such motor turns: its slip says nothing
 		l.ratio = float64(l.speed / n)
+	}
+}
+
+// loaded takes out of the band what the motor's unknown load had put into it.
+func (l *line) loaded(f *record.Fan, speed Answer[unit.Speed]) {
+	r, b := running(f), l.basis
+	speed.Band = 0 // load and slip settle on one speed
+	plate, known := MotorSpeed(f, &f.New, r, noLoad), MotorSpeed(f, &f.New, r, NewLoad(f, b, speed, b.Air))
+	if plate.From == FromPlate && known.Known() && known.Bounded() {
+		l.band += float64(known.Band/known.Value) - float64(plate.Band/plate.Value)
 	}
 }
 

@@ -42,28 +42,46 @@ func isSlip(s *record.Side) bool {
 // belt means a wrong diameter, and the rest is slip or mismatch.
 func MismatchVerdict(f *record.Fan, s *record.Side) Verdict {
 	motor := MotorSpeed(f, s, &s.Reading, OldLoad(f, s))
-	return judgeMismatch(&s.Reading, Expected(f, s), isSlip(s), unloaded(s, motor))
+	expected := expectedAt(s, likely(motor, Synchronous(s, &s.Reading).Value))
+	return judgeMismatch(f, &s.Reading, Expected(f, s), expected, isSlip(s))
 }
 
 // TrialVerdict is [MismatchVerdict] for a trial of the new drive, whose reading
 // the turns table is set by.
 func TrialVerdict(f *record.Fan, t *record.Trial) Verdict {
 	motor := MotorSpeed(f, &f.New, &t.Reading, noLoad)
-	return judgeMismatch(&t.Reading, trialExpected(f, t), false, unloaded(&f.New, motor))
+	expected := trialAt(f, t, likely(motor, Synchronous(&f.New, &t.Reading).Value))
+	return judgeMismatch(f, &t.Reading, trialAt(f, t, motor), expected, false)
 }
 
-// unloaded returns the share by which a motor may turn faster than it is taken
-// to: up to its field, where its plate is all that is known.
-func unloaded(s *record.Side, motor Answer[unit.Speed]) float64 {
-	if field := fieldOf(s); motor.From == FromPlate && motor.Known() && field > 0 {
-		return float64(field/motor.Value) - 1
+// believed tells whether a fan's speed was read at a side's own reading, and is one
+// that its drive can give at full speed: see [MismatchVerdict].
+func believed(f *record.Fan, s *record.Side) bool {
+	return known(&s.Reading.Speed) && !refused(f, &s.Reading, func() Verdict { return MismatchVerdict(f, s) })
+}
+
+// refused tells whether a reading of a fan's speed feeds nothing: a tachometer that has
+// caught twice or half, or the low speed of a two-speed motor.
+func refused(f *record.Fan, r *record.Reading, said func() Verdict) bool {
+	if r.Speed.State() != record.Known {
+		return false
 	}
-	return 0
+	if v := said(); v.Level == Stop || v.Rule == RuleHarmonic {
+		return true
+	}
+	return lowSpeed(f, r)
 }
 
-func judgeMismatch(r *record.Reading, expected Answer[unit.Speed], slip bool, unloaded float64) Verdict {
-	m := behind(r, expected)
-	v := Verdict{Rule: RuleMismatch, Method: "drive.creep", Value: Figure{&unit.Share, float64(m.Value)}, Limit: Figure{&unit.Share, usualSlip}}
+// lowSpeed tells whether a reading is said to be of a two-speed motor's low speed.
+func lowSpeed(f *record.Fan, r *record.Reading) bool {
+	return f.Supply.Value() == record.TwoSpeed && r.RunAt.Value() == record.LowSpeed
+}
+
+// judgeMismatch holds a reading against the speed that the drive may give, likely being
+// the middle of where that lies and expected what is shown.
+func judgeMismatch(f *record.Fan, r *record.Reading, expected, likely Answer[unit.Speed], slip bool) Verdict {
+	shown, m := behind(r, expected), behind(r, likely)
+	v := Verdict{Rule: RuleMismatch, Method: "drive.creep", Value: Figure{&unit.Share, float64(shown.Value)}, Limit: Figure{&unit.Share, usualSlip}}
 	if !m.Known() {
 		v.Level, v.Wanted = Unjudged, m.open()
 		return v
@@ -71,22 +89,47 @@ func judgeMismatch(r *record.Reading, expected Answer[unit.Speed], slip bool, un
 	if slip {
 		v.Rule = RuleSlip
 	}
-	if k, err := drive.Harmonic(expected.Value, r.Speed.Value()); err == nil && k != drive.Plain {
+	if pace := pacedBy(f, r, likely.Value); pace.Rule != "" {
+		return pace
+	}
+	if k, err := drive.Harmonic(likely.Value, r.Speed.Value()); err == nil && k != drive.Plain {
 		v.Level, v.Rule, v.Method = Stop, RuleHarmonic, "drive.harmonic"
 		return v
 	}
-	switch low, high := float64(m.Low()), float64(m.High()); {
-	case high < -unloaded:
+	low, most := float64(m.Low()), float64(m.High())
+	if likely.Value != expected.Value { // a load that nobody knows is no doubt by itself
+		most = float64(m.Value)
+	}
+	switch {
+	case float64(m.High()) < 0:
 		v.Level, v.Rule = Watch, RuleNegativeSlip
-	case high < 0: // a motor with little to do turns that much faster than its plate
-		v.Level, v.Wanted = Unjudged, []record.Place{&r.MotorTach}
 	case low > usualSlip*(1+slack):
 		v.Level = Watch
-	case high > usualSlip*(1+slack):
+	case most > usualSlip*(1+slack):
 		v.Level = Unjudged
 		if p := m.Steps.Unsettled(); p != nil {
 			v.Wanted = []record.Place{p}
 		}
+	}
+	return v
+}
+
+// pacedBy judges a reading at a two-speed motor that is said to be of its low speed, or
+// may be: about half the high speed with one winding, two thirds of it with two. The
+// rule is empty for any other.
+func pacedBy(f *record.Fan, r *record.Reading, full unit.Speed) Verdict {
+	if f.Supply.Value() != record.TwoSpeed || r.RunAt.Value() == record.HighSpeed {
+		return Verdict{}
+	}
+	low := drive.LowSpeed(full, r.Speed.Value())
+	v := Verdict{Level: Within, Rule: RuleLowSpeed, Method: "drive.twospeed", Value: Figure{&unit.Share, float64(r.Speed.Value() / full)}}
+	switch said := r.RunAt.Value() == record.LowSpeed; {
+	case said && !low:
+		v.Level = Watch
+	case low && !said:
+		v.Level, v.Rule, v.Wanted = Unjudged, RuleHarmonic, []record.Place{&r.RunAt}
+	case !said:
+		return Verdict{}
 	}
 	return v
 }

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"roofside/calc/drive"
+	"roofside/calc/limit"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -42,6 +43,15 @@ func poles(s *record.Side) int {
 func fieldOf(s *record.Side) unit.Speed {
 	n, _ := plateField(s)
 	return n
+}
+
+// fastest is the field's speed of two poles at 60 Hz, which no induction motor on a
+// supply exceeds.
+const fastest = 3600 * unit.RPM
+
+// tooFast tells whether a plate's speed is one that no induction motor on a supply has.
+func tooFast(s *record.Side) bool {
+	return s.MotorSpeed.State() == record.Known && s.MotorFrequency.State() != record.Known && s.MotorSpeed.Value() > fastest*(1+slack)
 }
 
 func plateField(s *record.Side) (field unit.Speed, poles int) {
@@ -119,19 +129,27 @@ func computedSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer
 	if s.MotorFrequency.State() == record.Garbled {
 		a.Need(&s.MotorFrequency)
 	}
+	if tooFast(s) {
+		a.blame(&s.MotorSpeed, limit.Break("n", limit.AboveSynchronous))
+	}
 	field := fieldOf(s)
 	at := r != nil && known(&r.Frequency)
 	if load.Fault == nil && (field == 0 || !load.Known() && !at) {
 		return plateSpeed(&a, plate, field)
 	}
-	if load.Fault == nil && !load.Known() {
-		load = fixed(unit.Ratio(1), "")
+	from, open := FromLoad, load.Fault == nil && !load.Known()
+	if open {
+		load, from = fixed(unit.Ratio(1), ""), FromPlate
 	}
 	ns, nr := Use(&a, "nₛ", Synchronous(s, r)), Take(&a, "nₛ₀", field)
 	l := Use(&a, "L", load)
-	v := Solve(&a, FromLoad, "drive.load", At{"plate": plate.Term, "load": l.Term}, func() (unit.Speed, error) {
+	v := Solve(&a, from, "drive.load", At{"plate": plate.Term, "load": l.Term}, func() (unit.Speed, error) {
 		return drive.SpeedUnderLoad(ns.V(), plate.V()+ns.V()-nr.V(), l.V()) // slip kept at another frequency
 	})
+	if open && v.Known() {
+		v.Band += ns.V() - v.Value
+		return v
+	}
 	return asFarAsSlip(v, ns.V())
 }
 
@@ -144,10 +162,38 @@ func asFarAsSlip(v Answer[unit.Speed], sync unit.Speed) Answer[unit.Speed] {
 }
 
 // plateSpeed answers with the plate's own speed, which a motor has under full
-// load. With less to do it turns faster, by up to all of its slip: see [rise].
+// load. With less to do it turns faster, by up to all of its slip, and so far does the
+// band reach: see [likely].
 func plateSpeed(a *Ask, plate Given[unit.Speed], field unit.Speed) Answer[unit.Speed] {
 	v := Solve(a, FromPlate, "", nil, func() (unit.Speed, error) { return plate.V(), nil })
-	return asFarAsSlip(v, field)
+	if v.Known() && field > v.Value {
+		v.Band += field - v.Value
+	}
+	return v
+}
+
+// likely returns a motor's speed by its plate alone as the middle of where it may lie:
+// from the plate's, less what its slip may be off, up to the field's. A motor under no
+// more than its full load turns no slower.
+func likely(motor Answer[unit.Speed], field unit.Speed) Answer[unit.Speed] {
+	if motor.From != FromPlate || !motor.Known() || field <= motor.Value {
+		return motor
+	}
+	slip := field - motor.Value
+	down := slip * unit.Speed(drive.PlateSlipTolerance)
+	motor.Value, motor.Band = motor.Value+(slip-down)/2, motor.Band-(slip-down)/2
+	return motor
+}
+
+// driven returns the reading that tells what a variable frequency drive puts out to the
+// new motor: the latest trial that does, or else the new fan's own.
+func driven(f *record.Fan) *record.Reading {
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		if r := &f.Trials[i].Reading; known(&r.Frequency) {
+			return r
+		}
+	}
+	return &f.New.Reading
 }
 
 // noLoad is the load of a motor nothing is known of.

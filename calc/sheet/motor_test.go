@@ -19,13 +19,14 @@ func TestMotorSpeedTakesTheBestSource(t *testing.T) {
 		want, band float64
 		from       sheet.From
 	}{
-		// The plate's slip, 75 rpm, holds to a fifth.
-		{"plate", "", 1725, 15, sheet.FromPlate},
+		// Its load unknown, it may turn up to its field's 1800.
+		{"plate", "", 1725, 75, sheet.FromPlate},
 		{"read", "&motor-tachometer=1768rpm&amps-1=3A", 1768, 8.84, sheet.FromTachometer},
 		// At plate amps every method says full load, whatever the no-load current.
+		// The plate's slip, 75 rpm, holds to a fifth.
 		{"full load", "&amps-1=6.6A;within 0A", 1725, 15, sheet.FromLoad},
 		// 1800 · 59/60 − 75: the slip in rpm is kept.
-		{"at 59 Hz", "&frequency=59Hz", 1695, 15, sheet.FromLoad},
+		{"at 59 Hz", "&frequency=59Hz", 1695, 75, sheet.FromPlate},
 	} {
 		f := fan(t, plate+c.with)
 		a := motorSpeed(f)

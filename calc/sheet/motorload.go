@@ -117,18 +117,25 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 // WheelVerdict judges a speed of the new fan against its wheel's greatest.
 func WheelVerdict(f *record.Fan, speed Answer[unit.Speed]) Verdict {
 	faster := 0.
-	if speed.From != FromTachometer && speed.From != FromTrial && speed.From != FromPlace && (f.Supply.Value() == record.Inverter || !FanBasis(f).Known()) {
+	if speed.From != FromTachometer && speed.From != FromTrial && speed.From != FromPlace {
 		faster = rise(f)
+		if f.Supply.Value() != record.Inverter && FanBasis(f).Known() {
+			faster = 0
+		}
 	}
-	return wheelVerdict(speed, Read("n", FromStamp, &f.New.WheelMax), faster)
+	return wheelVerdict(f, speed, Read("n", FromStamp, &f.New.WheelMax), faster)
 }
 
-// wheelVerdict judges a speed that may be higher by a share of itself, beyond
-// its band.
-func wheelVerdict(speed, most Answer[unit.Speed], faster float64) Verdict {
+// wheelVerdict judges a speed that may be higher by a share of itself, but not so much
+// lower: see [rise]. The band of a speed by the plate holds that share already.
+func wheelVerdict(f *record.Fan, speed, most Answer[unit.Speed], faster float64) Verdict {
+	if f.Supply.Value() == record.Inverter {
+		speed.Band += unit.Speed(faster) * speed.Value
+	}
 	may := speed
-	may.Value += unit.Speed(faster) * speed.Value / 2
-	may.Band += unit.Speed(faster) * speed.Value / 2
+	if up := unit.Speed(faster) * speed.Value / 2; speed.Band >= 2*up*(1-slack) {
+		may.Value, may.Band = speed.Value+up, speed.Band-up
+	}
 	v := limitOf[unit.Speed]{rule: RuleWheelMax, method: "wheel.max", scale: &unit.Rotation, level: Stop}.hold(may, most)
 	if v.Value.Scale != nil {
 		v.Value.Base = float64(speed.Value)
@@ -137,17 +144,14 @@ func wheelVerdict(speed, most Answer[unit.Speed], faster float64) Verdict {
 }
 
 // rise returns the share by which the new motor may turn faster than it is taken
-// to: with its load unknown, up to its field.
+// to: with its load unknown, up to its field, but not so much slower.
 func rise(f *record.Fan) float64 {
-	s := &f.New
-	if known(&s.Reading.MotorTach) {
+	s, r := &f.New, running(f)
+	n, field := MotorSpeed(f, s, r, noLoad), Synchronous(s, r)
+	if n.From != FromPlate && n.From != FromInverter || !n.Known() || !field.Known() {
 		return 0
 	}
-	n := MotorSpeed(f, s, &s.Reading, noLoad)
-	if field := Synchronous(s, &s.Reading); n.Known() && field.Known() {
-		return max(0, float64(field.Value/n.Value)-1)
-	}
-	return 0
+	return max(0, float64(field.Value/n.Value)-1)
 }
 
 // UnbalanceVerdict judges the voltage unbalance at the motor: above 1 % it

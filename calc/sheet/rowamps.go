@@ -37,7 +37,7 @@ const beyond = 2
 func (w *worksheet) judgeMotor(r *Row) {
 	band := unit.Speed(r.band) * r.Speed
 	speed := Answer[unit.Speed]{Value: r.Speed, Band: band, Steps: Steps{done: true}}
-	wheel := wheelVerdict(speed, w.wheel, w.rise)
+	wheel := wheelVerdict(w.f, speed, w.wheel, w.rise)
 	if wheel.Level == Unjudged && len(wheel.Wanted) == 0 && w.rise > 0 {
 		wheel.Wanted = w.t.Basis.Wanted // what tells the load tells how fast the motor turns
 	}

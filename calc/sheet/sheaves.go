@@ -34,7 +34,7 @@ func drivingSpeed(f *record.Fan, target Answer[unit.Speed], fanPitch Answer[unit
 		})
 	}
 	b := FanBasis(f)
-	return MotorSpeed(f, s, &s.Reading, NewLoad(f, b, target, b.Air))
+	return MotorSpeed(f, s, running(f), NewLoad(f, b, target, b.Air))
 }
 
 // SheavesFor answers with the sheaves that would reach the target. An

@@ -30,7 +30,7 @@ func originSpeed(f *record.Fan, o record.Origin) Answer[unit.Speed] {
 	case record.FromTag:
 		return Read("n", FromTag, &f.Target.TagSpeed)
 	case record.FromTachometer:
-		if old.BeltHealthy.Value() == record.Yes && (!known(&old.Reading.Speed) || MismatchVerdict(f, old).Level != Stop) {
+		if old.BeltHealthy.Value() == record.Yes && (!known(&old.Reading.Speed) || believed(f, old)) {
 			return Read("n₂", FromTachometer, &old.Reading.Speed)
 		}
 		return Answer[unit.Speed]{Wanted: []record.Place{&old.BeltHealthy}}

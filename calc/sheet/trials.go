@@ -21,9 +21,9 @@ func (s *trials) verdict(t *record.Trial) Verdict {
 	return v
 }
 
-// believed tells whether a speed was read that the drive can give.
+// believed tells whether a speed was read that the drive can give at full speed.
 func (s *trials) believed(t *record.Trial) bool {
-	return known(&t.Reading.Speed) && s.verdict(t).Level != Stop
+	return known(&t.Reading.Speed) && !refused(s.f, &t.Reading, func() Verdict { return s.verdict(t) })
 }
 
 // last is [LastReading].

@@ -70,7 +70,7 @@ func TestTurnsTable(t *testing.T) {
 	if table.Now != 0 || table.Rows[0].Marks != sheet.MarkShipped|sheet.MarkNow {
 		t.Errorf("now is row %d, marks %b", table.Now, table.Rows[0].Marks)
 	}
-	near(t, "band", table.Band, 10./1750) // a fifth of the plate's slip
+	near(t, "band", table.Band, 50./1750) // its load unknown, the motor may turn up to 1800 rpm
 }
 
 func TestTurnsTableMarksAndMoves(t *testing.T) {
@@ -129,11 +129,11 @@ func TestRowsAreJudged(t *testing.T) {
 	if got := rulesOf(sheet.TurnsTable(f).Rows[6]); got[sheet.RuleWheelMax] != sheet.Unjudged {
 		t.Errorf("unread wheel: %v", got)
 	}
-	// 833.3 rpm closed, 812.5 at half a turn, each ± 4.8 or 4.6; and with its load
-	// unknown the motor may turn at up to 1800: 791.7 at a turn could be 814.3 ± 4.5.
+	// 833.3 rpm closed, 812.5 at half a turn, each less 4.8 or 4.6; and with its load
+	// unknown the motor may turn at up to 1800, no faster: 791.7 at a turn could be 814.3.
 	set(t, f, "new.wheel-max-speed", "815 rpm")
 	for power, levels := range map[string][]sheet.Level{
-		"":       {sheet.Stop, sheet.Unjudged, sheet.Unjudged, sheet.Within},
+		"":       {sheet.Stop, sheet.Unjudged, sheet.Within, sheet.Within},
 		"1.2 hp": {sheet.Stop, sheet.Unjudged, sheet.Within, sheet.Within},
 	} {
 		set(t, f, "target.power", power)
