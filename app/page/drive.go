@@ -79,11 +79,8 @@ func (v *driveView) compare() app.UI {
 	f := v.Fan
 	shipped := v.t.AsShipped(f)
 	now, label := v.t.SpeedAt(f, sheet.NowTurns(f)), v.T("answer.new.fan-speed")
-	if f.New.Sheave.Value() == record.Fixed { // it has one speed
-		now = v.t.Speed
-	}
 	if left := f.Left(); left != nil && left == f.Trials[len(f.Trials)-1] && left.Reading.Speed.State() == record.Known {
-		now, label = sheet.Read("n₂", sheet.FromTachometer, &left.Reading.Speed), v.T("answer.left.fan-speed")
+		now, label = sheet.LeftSpeed(f), v.T("answer.left.fan-speed")
 	}
 	fromTarget := v.apart(v.found)
 	if v.found.Value == v.t.Target.Value { // its own

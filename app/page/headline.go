@@ -56,7 +56,7 @@ func (v *driveView) below() app.UI {
 		}
 	}
 	if left := v.stood("left.fan-speed"); left != nil {
-		if left.Rule == sheet.RuleBelow {
+		if left.Rule == sheet.RuleBelow && left.Level == sheet.Watch {
 			body = append(body, app.P().Class("stepwise").Text(v.T("left.below")))
 		}
 		body = append(body, v.verdict("left.fan-speed", *left).UI())
@@ -108,10 +108,11 @@ func (v *driveView) move(m sheet.Move, wanted []record.Place) string {
 		s, hz := v.Figure(&unit.Cycles, float64(m.Frequency))
 		return v.T("move.frequency", "f", s+" "+hz)
 	case sheet.DoNone:
+		words, sheave := v.T("move.none."+string(m.Why)), v.T("move.sheave.none")
 		if m.Sheave != "" {
-			return v.T("move.none."+string(m.Sheave), "pitch", v.size(m.Pitch))
+			sheave = v.T("move.sheave."+string(m.Sheave), "pitch", v.size(m.Pitch))
 		}
-		return v.T("move.none." + string(m.Why))
+		return words + " " + sheave
 	case sheet.DoFixed:
 		s, rpm := v.Figure(&unit.Rotation, float64(m.Speed))
 		return v.T("move.fixed", "speed", s+" "+rpm, "over", v.Signed(&unit.Share, float64(m.Over)))

@@ -21,7 +21,7 @@ func (v *airView) curve() app.UI {
 	}
 	v.plot(&c, v.ref, "report", v.T("picture.known"))
 	if left := v.Fan.Left(); left != nil {
-		speed := sheet.Read("n₂", sheet.FromTrial, &left.Reading.Speed)
+		speed := sheet.LeftSpeed(v.Fan)
 		v.plot(&c, sheet.PointAt(v.Fan, speed, sheet.Read("T₂", sheet.FromTrial, &left.Reading.AirTemp)), "left", v.T("picture.left"))
 	}
 	v.plot(&c, v.At, "planned", v.T("picture.planned"))

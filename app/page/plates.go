@@ -15,7 +15,11 @@ func (b *bench) amps() app.UI {
 		} else {
 			keys = append(keys, "old.volts-12")
 		}
-		return b.fields(append(keys, "old.no-load-amps", "old.air-temperature", "old.tipped-up")...)
+		keys = append(keys, "old.no-load-amps", "old.air-temperature", "old.tipped-up")
+		if b.Fan.Supply.Value() == record.TwoSpeed {
+			keys = append(keys, "old.run-at")
+		}
+		return b.fields(keys...)
 	})
 }
 

@@ -114,7 +114,11 @@ func (v *driveView) reading(i int, t *record.Trial) app.UI {
 		if v.Fan.Supply.Value() == record.Inverter {
 			keys = append(keys, key+"frequency")
 		}
-		keys = append(keys, key+"air-temperature", key+"motor-tachometer", key+"tipped-up", key+"accepted")
+		keys = append(keys, key+"air-temperature", key+"motor-tachometer", key+"tipped-up")
+		if v.Fan.Supply.Value() == record.TwoSpeed {
+			keys = append(keys, key+"run-at")
+		}
+		keys = append(keys, key+"accepted")
 		doubt := sheet.TrialVerdict(v.Fan, t)
 		return app.Div().Body(
 			// Always there, so that what follows keeps its place, and a field its focus.

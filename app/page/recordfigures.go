@@ -51,7 +51,7 @@ func (v *recordView) rows() []figureRow {
 	var rows []figureRow
 	if v.driven {
 		turns := sheet.TrialTurns(left)
-		leftSpeed, target := sheet.Read("n₂", sheet.FromTachometer, &r.Speed), v.table.Target
+		leftSpeed, target := sheet.LeftSpeed(f), v.table.Target
 		speed := figureRow{name: "speed", cells: [4]*widget.Value{
 			cell(v, &unit.Rotation, target), cell(v, &unit.Rotation, sheet.FanSpeed(f, old)), cell(v, &unit.Rotation, v.table.AsShipped(f)), cell(v, &unit.Rotation, leftSpeed)}}
 		if by, ok := sheet.Apart(leftSpeed, target); ok {

@@ -24,7 +24,7 @@ var parts = []part{
 		"old.anchor-turns", "old.anchor-pitch", "old.second-anchor-turns", "old.second-anchor-pitch", "old.turns",
 		"old.fan-sheave", "old.fan-sheave-outside", "old.center-distance"}},
 	{"amps", []string{"old.motor-power", "old.motor-volts", "old.motor-amps", "old.no-load-amps",
-		"old.amps-1", "old.amps-2", "old.amps-3", "old.volts-12", "old.volts-23", "old.volts-31", "old.air-temperature", "old.tipped-up", "old.clamp-turns", "old.service-factor-amps", "old.service-factor"}},
+		"old.amps-1", "old.amps-2", "old.amps-3", "old.volts-12", "old.volts-23", "old.volts-31", "old.air-temperature", "old.tipped-up", "old.run-at", "old.clamp-turns", "old.service-factor-amps", "old.service-factor"}},
 	{"plate", []string{"new.motor-power", "new.motor-volts", "new.motor-amps", "new.service-factor-amps", "new.service-factor", "new.motor-speed",
 		"new.power-factor", "new.efficiency", "new.motor-frequency", "new.frequency", "new.motor-tachometer", "new.no-load-amps", "new.wheel-max-speed", "coldest-air"}},
 	{"new", []string{"new.section", "new.sheave", "new.anchor-turns", "new.anchor-pitch", "new.second-anchor-turns", "new.second-anchor-pitch",

@@ -240,7 +240,7 @@ func ExampleHoodRate() {
 }
 
 func ExampleHoodFlow() {
-	q, err := airflow.HoodFlow(400*cfm, 8*unit.Foot)
+	q, err := airflow.HoodFlow(airflow.WallCanopy, 400*cfm, 8*unit.Foot)
 	fmt.Printf("%.0f cfm, %v\n", q.In(cfm), err)
 	// Output: 3200 cfm, <nil>
 }

@@ -48,6 +48,14 @@ const (
 	Dishwasher   Hood = "dishwasher" // Type II: heat and moisture, no grease
 )
 
+// sides is how many of a hood's sides its rate counts for.
+func (h Hood) sides() float64 {
+	if h == DoubleIsland {
+		return 2
+	}
+	return 1
+}
+
 // A Duty is the class of the cooking under a hood.
 type Duty string
 
@@ -109,14 +117,14 @@ func HoodRate(hood Hood, duty Duty) (perFoot unit.Flow, err error) {
 }
 
 // HoodFlow returns the exhaust of a hood of the given length at a rate for each
-// foot. Errors: an input not above zero.
+// foot, of each side of a double island. Errors: an input not above zero.
 //
 // Method: air.hood.
-func HoodFlow(perFoot unit.Flow, length unit.Length) (unit.Flow, error) {
+func HoodFlow(hood Hood, perFoot unit.Flow, length unit.Length) (unit.Flow, error) {
 	if err := limit.First(limit.Positive("perFoot", perFoot), limit.Positive("length", length)); err != nil {
 		return 0, err
 	}
-	return limit.Result(perFoot * unit.Flow(length.In(unit.Foot)))
+	return limit.Result(perFoot * unit.Flow(hood.sides()*length.In(unit.Foot)))
 }
 
 // Older rates by area, for each square foot of hood opening: a military

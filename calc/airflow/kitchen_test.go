@@ -45,7 +45,9 @@ func TestMakeUpLimit(t *testing.T) {
 
 func TestHoodFlowScales(t *testing.T) {
 	flow := check.Value[unit.Flow](t)
-	check.Near(t, "twice as long", flow(airflow.HoodFlow(300*cfm, 10*unit.Foot)), 2*flow(airflow.HoodFlow(300*cfm, 5*unit.Foot)), 1e-14)
-	check.Near(t, "in meters", flow(airflow.HoodFlow(300*cfm, 3.048)), 3000*cfm, 1e-14)
+	check.Near(t, "twice as long", flow(airflow.HoodFlow(airflow.WallCanopy, 300*cfm, 10*unit.Foot)), 2*flow(airflow.HoodFlow(airflow.WallCanopy, 300*cfm, 5*unit.Foot)), 1e-14)
+	// IMC 507.5 gives a double island's rate for each side.
+	check.Near(t, "two sides", flow(airflow.HoodFlow(airflow.DoubleIsland, 400*cfm, 10*unit.Foot)), 8000*cfm, 1e-14)
+	check.Near(t, "in meters", flow(airflow.HoodFlow(airflow.WallCanopy, 300*cfm, 3.048)), 3000*cfm, 1e-14)
 	check.Near(t, "by area", flow(airflow.HoodFlowByArea(airflow.AreaRateSolidFuel, 6*unit.Foot, 3*unit.Foot)), 3600*cfm, 1e-14)
 }

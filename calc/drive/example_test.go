@@ -146,6 +146,13 @@ func ExampleHarmonic() {
 	// Output: true <nil>
 }
 
+// A motor of four and eight poles: 1750 and 865 rpm on their plates.
+func ExampleLowSpeed() {
+	low, err := drive.LowSpeed(700, 700*865/1750)
+	fmt.Println(low, err)
+	// Output: true <nil>
+}
+
 // Machinery's Handbook, 31st ed., Table 9.
 func ExampleGrooveOf() {
 	g, err := drive.GrooveOf(drive.SectionA, drive.Standard)

@@ -71,16 +71,19 @@ var lowShares = [...]float64{1. / 2, 2. / 3}
 
 // LowSpeed tells whether a measured fan speed is one of a two-speed motor's low speed,
 // where expected is the fan's at its high one: within 10 % of half of it or of two
-// thirds.
+// thirds. Errors: a speed not above zero.
 //
 // Method: drive.twospeed.
-func LowSpeed(expected, measured unit.Speed) bool {
+func LowSpeed(expected, measured unit.Speed) (bool, error) {
+	if err := limit.First(limit.Positive("expected", expected), limit.Positive("measured", measured)); err != nil {
+		return false, err
+	}
 	for _, share := range lowShares {
 		if math.Abs(float64(measured/expected)-share) <= share*harmonicBand {
-			return true
+			return true, nil
 		}
 	}
-	return false
+	return false, nil
 }
 
 // Harmonic tells whether a measured speed lies within 10 % of twice or half the

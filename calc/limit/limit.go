@@ -38,6 +38,7 @@ const (
 	TooCoarse         Rule = "tooCoarse"         // the reading error is as large as the reading
 	TooDeep           Rule = "tooDeep"           // a span pressed in so far no longer answers in proportion
 	NoSuchBelt        Rule = "noSuchBelt"        // text that is no section's belt number
+	Improbable        Rule = "improbable"        // a fan speed that hardly any such drive has
 )
 
 // Rules of motors, air and supply.

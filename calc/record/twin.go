@@ -27,7 +27,7 @@ func (f *Fan) Twin() *Fan {
 
 // seen is what somebody saw or set at one fan, and did not measure: above all, a
 // rotation that is proven at one proves nothing of another.
-var seen = [...]string{"belt-healthy", "tipped-up", "leads", "rotation", "rotation-low", "rotation-leads", "overload-dial"}
+var seen = [...]string{"belt-healthy", "tipped-up", "run-at", "leads", "rotation", "rotation-low", "rotation-leads", "overload-dial"}
 
 // wiring tells whether a key is of the conduit that comes to one fan, of what is
 // in it, or of the work done there.

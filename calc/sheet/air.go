@@ -65,6 +65,9 @@ func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 // the row of the table, which takes the motor's load into account, or between
 // rows without it.
 func (t Table) SpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Speed] {
+	if f.New.Sheave.Value() == record.Fixed { // it has one
+		return t.Speed
+	}
 	if turns.Known() {
 		if i := rowAt(t.Rows, turns.Value); i >= 0 {
 			return settingSpeed(f, t, t.Rows[i])
@@ -76,9 +79,6 @@ func (t Table) SpeedAt(f *record.Fan, turns Answer[unit.Turns]) Answer[unit.Spee
 // AsShipped answers with the new fan's speed as it came: by its turns, or by the one
 // speed of a fixed sheave.
 func (t Table) AsShipped(f *record.Fan) Answer[unit.Speed] {
-	if f.New.Sheave.Value() == record.Fixed {
-		return t.Speed
-	}
 	return t.SpeedAt(f, Read("t", FromPlace, &f.New.Turns))
 }
 

@@ -141,19 +141,13 @@ func (a *Ask) belts(s *record.Side) (n int) {
 // SpeedOf answers with the fan's speed at a trial: read, or what the table gives its
 // setting.
 func SpeedOf(f *record.Fan, t Table, trial *record.Trial) Answer[unit.Speed] {
-	switch {
-	case known(&trial.Reading.Speed):
+	if known(&trial.Reading.Speed) {
 		return trialSpeed(trialsOf(f), trial)
-	case f.New.Sheave.Value() == record.Fixed:
-		return t.Speed
 	}
 	return t.SpeedAt(f, TrialTurns(trial))
 }
 
 // SetSpeed answers with the fan's speed at the setting of [SetTurns].
 func SetSpeed(f *record.Fan, t Table, set Answer[unit.Turns]) Answer[unit.Speed] {
-	if f.New.Sheave.Value() == record.Fixed {
-		return t.Speed
-	}
 	return t.SpeedAt(f, set)
 }

@@ -31,7 +31,7 @@ func BenchmarkTurnsTableOfDemo(b *testing.B) {
 func TestTurnsTableAllocates(t *testing.T) {
 	f := demo(t)
 	set(t, f, "new.most-turns", "10 turns")
-	if n := testing.AllocsPerRun(100, func() { sheet.TurnsTable(f) }); n > 200 {
+	if n := testing.AllocsPerRun(100, func() { sheet.TurnsTable(f) }); n > 240 {
 		t.Errorf("%v allocations", n)
 	}
 }

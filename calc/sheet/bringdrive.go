@@ -102,13 +102,13 @@ func (l *bringing) sheave() {
 	case DoFrequency:
 		m.why("sheave-drive", "drive.vfd", &f.Supply)
 	case DoFixed:
-		below := BelowVerdict(l.table.Speed, l.table.Target)
-		if below.Level == Watch || move.Over > over(f)+slack {
+		reached := TargetReached(f, l.table.Speed, l.table.Target)
+		if reached.Level == Watch {
 			l.buySheave()
 			return
 		}
-		if below.Level == Unjudged {
-			m.lacks(below.Wanted, below.Fault)
+		if reached.Level == Unjudged {
+			m.lacks(reached.Wanted, reached.Fault)
 		}
 		m.why("sheave-fixed", "drive.tolerance", &s.MotorSheave, &s.FanSheave)
 	case DoNone:

@@ -72,7 +72,7 @@ func TestDemo(t *testing.T) {
 	if m, _ = sheet.NextMove(f, table); m.Do != sheet.DoClose || m.From != 3 || m.To != 2.5 || m.Turns != 0.5 || m.Stepwise {
 		t.Errorf("%+v", m)
 	}
-	if v := sheet.OverVerdict(f, table); v.Level != sheet.Within || math.Abs(v.Value.Base-0.0107) > 0.0001 {
+	if v := sheet.SettingVerdict(f, table); v.Level != sheet.Within || math.Abs(v.Value.Base-0.0107) > 0.0001 {
 		t.Errorf("%+v", v)
 	}
 }

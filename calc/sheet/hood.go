@@ -59,14 +59,15 @@ func HoodLeast(f *record.Fan) Answer[unit.Flow] {
 		a.Need(&h.Duty)
 	}
 	length := Want(&a, "L", &h.Length)
-	rate, err := airflow.HoodRate(airflow.Hood(codeWord(h.Kind.Text())), airflow.Duty(codeWord(h.Duty.Text())))
+	hood := airflow.Hood(codeWord(h.Kind.Text()))
+	rate, err := airflow.HoodRate(hood, airflow.Duty(codeWord(h.Duty.Text())))
 	q := Take(&a, "q", rate)
 	at := At{"hood": {Place: &h.Kind}, "duty": {Place: &h.Duty}, "length": length.Term}
 	return Solve(&a, FromPlace, "air.hood", at, func() (unit.Flow, error) {
 		if err != nil {
 			return 0, err
 		}
-		return airflow.HoodFlow(q.V(), length.V())
+		return airflow.HoodFlow(hood, q.V(), length.V())
 	})
 }
 

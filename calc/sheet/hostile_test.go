@@ -24,7 +24,7 @@ func everything(f *record.Fan) map[string]any {
 	move, wanted := sheet.NextMove(f, table)
 	limits := sheet.SpeedLimits(f, b)
 	all := map[string]any{
-		"table": table, "move": move, "wanted": wanted, "over": sheet.OverVerdict(f, table), "sheaves": sheet.SheavesFor(f), "pitch for target": sheet.PitchForTarget(f, table),
+		"table": table, "move": move, "wanted": wanted, "over": sheet.SettingVerdict(f, table), "sheaves": sheet.SheavesFor(f), "pitch for target": sheet.PitchForTarget(f, table),
 		"target": sheet.TargetSpeed(f), "targets": sheet.Targets(f), "origins": sheet.TargetVerdict(f),
 		"planned speed": speed, "planned air": air, "point": at, "speed for": sheet.SpeedFor(f), "reference": sheet.ReferencePoint(f), "density": sheet.Density(f, air),
 		"old power": sheet.OldPower(f), "old load": sheet.OldAmpsLoad(f), "new amps": sheet.NewAmps(f, b, speed, air), "new load": sheet.NewLoad(f, b, speed, air),

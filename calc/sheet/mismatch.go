@@ -121,9 +121,11 @@ func pacedBy(f *record.Fan, r *record.Reading, full unit.Speed) Verdict {
 	if f.Supply.Value() != record.TwoSpeed || r.RunAt.Value() == record.HighSpeed {
 		return Verdict{}
 	}
-	low := drive.LowSpeed(full, r.Speed.Value())
+	low, err := drive.LowSpeed(full, r.Speed.Value())
 	v := Verdict{Level: Within, Rule: RuleLowSpeed, Method: "drive.twospeed", Value: Figure{&unit.Share, float64(r.Speed.Value() / full)}}
 	switch said := r.RunAt.Value() == record.LowSpeed; {
+	case err != nil:
+		return Verdict{}
 	case said && !low:
 		v.Level = Watch
 	case low && !said:

@@ -23,16 +23,6 @@ type Move struct {
 	Pitch     unit.Length    // its pitch diameter
 }
 
-// Why says why no setting brings the drive to its target.
-type Why string
-
-// The reasons.
-const (
-	TooSlow   Why = "too-slow"    // the fastest setting stays below the target
-	TooFast   Why = "too-fast"    // the slowest is already more than allowed above it
-	MustNotBe Why = "must-not-be" // the one that would reach it must not be run
-)
-
 // Do is the sort of move.
 type Do string
 
@@ -58,7 +48,7 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 			return Move{Do: DoHold}, nil
 		}
 	}
-	if do := doubted(t.trials, t.last); do != "" {
+	if do := doubted(f, t); do != "" {
 		return Move{Do: do, To: lastTrial(f).Turns.Value()}, nil
 	}
 	switch {
@@ -69,17 +59,7 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case f.New.Sheave.Value() == record.Fixed:
 		return Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}, nil
 	case t.Set < 0:
-		m = Move{Do: DoNone}
-		m.Why, m.Barred = noSetting(t.Rows, t.Target.Value)
-		switch h := SheavesFor(f); {
-		case m.Why == MustNotBe:
-			if thing, need, own := h.instead(); need.Known() && h.AtTheTarget.Level != Stop && own.Level != Stop && clears(f, t, m.Barred, own) {
-				m.Sheave, m.Pitch = thing, need.Value
-			}
-		case h.Frequency.Known() && h.FrequencyVerdict.Level == Within:
-			m.Do, m.Frequency, m.Speed = DoFrequency, h.Frequency.Value, t.Target.Value
-		}
-		return m, nil
+		return noSetting(f, t), nil
 	}
 	row := t.Rows[t.Set]
 	m = Move{To: row.Turns, Speed: row.Speed, Over: row.OfTarget.V - 1}
@@ -95,10 +75,28 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case m.Turns < -slack:
 		m.Do, m.Turns = DoClose, -m.Turns
 		m.Stepwise = m.Turns > halfTurn+slack
+		if beltLoose(f, t) { // closing speeds the fan up once the belt no longer slips
+			return Move{Do: DoTension, To: now.Value}, nil
+		}
 	default:
 		m.Do, m.Turns = DoStay, 0
 	}
 	return m, nil
+}
+
+// noSetting is the move where no setting reaches the target: the drive's output, where
+// there is a drive, or else the sheave that would, where one would and may be run.
+func noSetting(f *record.Fan, t Table) Move {
+	m := Move{Do: DoNone, Why: t.Why, Barred: t.Barred}
+	h := SheavesFor(f)
+	if m.Why != MustNotBe && h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
+		m.Do, m.Frequency, m.Speed = DoFrequency, h.Frequency.Value, t.Target.Value
+		return m
+	}
+	if thing, need, ok := h.offered(f, t); ok {
+		m.Sheave, m.Pitch = thing, need.Value
+	}
+	return m
 }
 
 // sameAgain is how near two readings in a row that stay behind the drive must
@@ -109,18 +107,20 @@ const sameAgain = 0.02
 // doubted tells what is to be settled before a latest reading that the drive
 // can't explain sets the sheave: closing it on a slipping belt overspeeds the
 // fan once the belt is tensioned. Read twice alike, it is the diameters, which
-// the reading makes up for.
-func doubted(s *trials, latest *record.Trial) Do {
-	if latest == nil || latest != lastTrial(s.f) {
+// the reading makes up for, unless the belt was read and is not taut.
+func doubted(f *record.Fan, t Table) Do {
+	s, latest := t.trials, t.last
+	if latest == nil || latest != lastTrial(f) {
 		return ""
 	}
 	last := s.verdict(latest)
 	if last.Level != Watch {
 		return ""
 	}
-	if all, n := s.f.Trials, len(s.f.Trials); n > 1 && known(&all[n-2].Reading.Speed) {
+	if all, n := f.Trials, len(f.Trials); n > 1 && known(&all[n-2].Reading.Speed) {
 		before := s.verdict(all[n-2])
-		if before.Level == Watch && before.Rule == last.Rule && abs(before.Value.Base-last.Value.Base) <= sameAgain {
+		alike := before.Level == Watch && before.Rule == last.Rule && abs(before.Value.Base-last.Value.Base) <= sameAgain
+		if alike && !beltLoose(f, t) {
 			return ""
 		}
 	}
@@ -130,44 +130,10 @@ func doubted(s *trials, latest *record.Trial) Do {
 	return DoTension
 }
 
-// OverVerdict judges how far the row to set lies above the target.
-func OverVerdict(f *record.Fan, t Table) Verdict {
-	if t.Set < 0 || !t.Target.Known() {
-		v := overBy(f, 0)
-		v.Level, v.Wanted = Unjudged, t.Target.open()
-		return v
-	}
-	return overBy(f, unit.Ratio(t.Rows[t.Set].OfTarget.V)-1)
-}
-
-// LeftVerdict judges the speed that the new fan was left at: under the target, or
-// too far above it.
-func LeftVerdict(f *record.Fan, speed, target Answer[unit.Speed]) Verdict {
-	below := BelowVerdict(speed, target)
-	if above, ok := Apart(speed, target); ok && below.Level == Within {
-		return overBy(f, above)
-	}
-	return below
-}
-
-// overBy judges a speed that lies a share above the target.
-func overBy(f *record.Fan, above unit.Ratio) Verdict {
-	v := Verdict{Rule: RuleTarget, Method: "drive.tolerance", Value: Figure{&unit.Share, float64(above)}, Limit: Figure{&unit.Share, float64(over(f))}}
-	if above > over(f)+slack {
-		v.Level = Watch
-	}
-	return v
-}
-
-// usualOver is how far a setting may lie above the target (common practice):
-// a half turn is about 3 %, and a hood's flow is a least value.
-const usualOver unit.Ratio = 0.05
-
-func over(f *record.Fan) unit.Ratio {
-	if f.Target.Over.State() == record.Known {
-		return f.Target.Over.Value()
-	}
-	return usualOver
+// beltLoose tells whether the belt as it was read last is loose, or may be.
+func beltLoose(f *record.Fan, t Table) bool {
+	last, _, taut := TensionNow(f, t, Move{}, anyMark)
+	return last != nil && taut.Lean == LeanLoose
 }
 
 // PitchForTarget answers with the motor sheave's pitch diameter that would hit
@@ -183,10 +149,4 @@ func PitchForTarget(f *record.Fan, t Table) Answer[unit.Length] {
 		}
 		return t.line.pitchFor(target.V()), nil
 	})
-}
-
-// BelowVerdict judges a speed that was read or is fixed against the target: a
-// hood's airflow is a least value.
-func BelowVerdict(speed, target Answer[unit.Speed]) Verdict {
-	return limitOf[unit.Speed]{rule: RuleBelow, method: "drive.tolerance", scale: &unit.Rotation, level: Watch, least: true}.hold(speed, target)
 }

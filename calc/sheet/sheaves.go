@@ -86,15 +86,15 @@ func drivingFrequency(f *record.Fan, want Answer[unit.Speed]) Answer[unit.Freque
 	if f.Supply.Value() != record.Inverter {
 		a.miss(&f.Supply)
 	}
-	n := Use(&a, "n", want)
 	if r := LastReading(f); r != nil {
-		a = Ask{}
-		read, target := Want(&a, "nᵣ", &r.Reading.Speed), Use(&a, "n₂", TargetSpeed(f))
-		motor := Use(&a, "n₁", MotorSpeed(f, s, &r.Reading, noLoad))
-		n = Use(&a, "n", Solve(&a, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
+		var b Ask
+		read, target := Want(&b, "nᵣ", &r.Reading.Speed), Use(&b, "n₂", TargetSpeed(f))
+		motor := Use(&b, "n₁", MotorSpeed(f, s, &r.Reading, noLoad))
+		want = Solve(&b, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
 			return limit.Result(motor.V() * target.V() / read.V())
-		}))
+		})
 	}
+	n := Use(&a, "n", want)
 	plate, base := Want(&a, "n₀", &s.MotorSpeed), Use(&a, "f₀", PlateFrequency(s))
 	return Solve(&a, FromInverter, "drive.vfd", At{"plate": plate.Term, "plateFrequency": base.Term, "speed": n.Term}, func() (unit.Frequency, error) {
 		poles, err := drive.Poles(base.V(), plate.V())
@@ -130,18 +130,49 @@ func (h *Sheaves) instead() (Thing, Answer[unit.Length], Verdict) {
 	return MotorSheave, h.Motor, h.MotorVerdict
 }
 
-// clears tells whether what bars a setting surely bars the target no more, once another
-// sheave reaches it: own is held against that.
-func clears(f *record.Fan, t Table, barred, own Verdict) bool {
-	v := own
-	switch barred.Rule {
-	case RuleWheelMax:
-		v = WheelVerdict(f, t.Target)
-	case RuleBeltSpeed:
-	default:
-		v = MotorVerdict(f, t.Basis, t.Target)
+// another is how far, as a share, a sheave must differ to be another one (common
+// practice): less is within what sheaves of one size differ by.
+const another = 0.01
+
+// offered returns the sheave to put on for the target, where one helps: it is another
+// than the one that is there, nothing stops it, and at the target neither wheel nor motor
+// is stopped, nor the motor loaded beyond its plate. No sheave mends a motor too small
+// for its load.
+func (h *Sheaves) offered(f *record.Fan, t Table) (Thing, Answer[unit.Length], bool) {
+	thing, need, own := h.instead()
+	if !need.Known() || !need.Bounded() || own.Level == Stop {
+		return "", need, false
 	}
-	return v.Level == Within || v.Level == Watch
+	has := FanPitch(&f.New)
+	if thing == MotorSheave {
+		has = h.nearest(f, t)
+	}
+	if has.Known() && abs(float64(need.Value/has.Value)-1) <= another {
+		return "", need, false
+	}
+	wheel, motor := WheelVerdict(f, t.Target), MotorVerdict(f, t.Basis, t.Target)
+	if wheel.Level == Stop || motor.Level >= Watch {
+		return "", need, false
+	}
+	if t.Why == MustNotBe { // what bars the setting must surely bar the target no more
+		switch t.Barred.Rule {
+		case RuleBeltSpeed:
+		case RuleWheelMax:
+			return thing, need, wheel.Level == Within
+		default:
+			return thing, need, motor.Level == Within
+		}
+	}
+	return thing, need, true
+}
+
+// nearest answers with the pitch diameter that the motor sheave has at the setting
+// nearest to the target: where it can be set, that of a row.
+func (h *Sheaves) nearest(f *record.Fan, t Table) Answer[unit.Length] {
+	if i := nearest(t.Rows, t.Target.Value); i >= 0 {
+		return fixed(t.Rows[i].Pitch, "")
+	}
+	return MotorPitchAt(&f.New, NowTurns(f))
 }
 
 // leastVerdict holds a pitch diameter to a least one; 0 where no table covers

@@ -40,9 +40,9 @@ func TestASheaveInsteadOfASettingThatMustNotBe(t *testing.T) {
 		with   []string
 		sheave sheet.Thing
 	}{
-		{"the next half turn is above the wheel", []string{"target.speed", "699 rpm", "new.wheel-max-speed", "703 rpm"}, sheet.MotorSheave},
+		{"the next half turn is above the wheel", []string{"target.speed", "705 rpm", "new.wheel-max-speed", "710 rpm"}, sheet.MotorSheave},
 		{"the target is", []string{"target.speed", "760 rpm", "new.wheel-max-speed", "700 rpm"}, ""},
-		{"whether the target is can't be told", []string{"target.speed", "699 rpm", "new.wheel-max-speed", "699 rpm; within 2 rpm"}, ""},
+		{"whether the target is can't be told", []string{"target.speed", "705 rpm", "new.wheel-max-speed", "705 rpm; within 2 rpm"}, ""},
 	} {
 		f := demo(t)
 		set(t, f, c.with...)
@@ -73,7 +73,7 @@ func TestSheavesAreJudged(t *testing.T) {
 		{"small for the section", []string{"target.speed", "400 rpm", "new.motor-power", ""}, sheet.RuleSectionSheave, "", "", sheet.Watch}, // 8.4 · 400/1750 = 1.92 in
 		{"small for the motor", []string{"target.speed", "560 rpm", "new.motor-power", "7.5 hp"}, sheet.RuleMotorSheave, "", "", sheet.Watch},
 		{"above the wheel", []string{"target.speed", "900 rpm", "new.wheel-max-speed", "850 rpm"}, "", "", sheet.RuleWheelMax, sheet.Stop},
-		{"too fast a belt", []string{"target.speed", "3500 rpm", "new.fan-sheave", "8.4 in"}, sheet.RuleBeltSpeed, "", "", sheet.Stop}, // π · 16.8 in · 1750 = 7697 ft/min
+		{"too fast a belt", []string{"target.speed", "3500 rpm", "target.use", "report", "new.fan-sheave", "8.4 in"}, sheet.RuleBeltSpeed, "", "", sheet.Stop}, // π · 16.8 in · 1750 = 7697 ft/min
 		{"small fan sheave", []string{"target.speed", "2400 rpm"}, "", sheet.RuleSectionSheave, "", sheet.Watch},
 	} {
 		f := fan(t, bench)

@@ -30,13 +30,11 @@ func heldBy(f *record.Fan, t Table, m Move) []Held {
 	case m.Do == DoFrequency:
 		set(SheavesFor(f).AtTheTarget)
 	case m.Do == DoNone:
-		if m.Why == MustNotBe {
-			set(m.Barred)
-		}
+		set(t.unreached(f, m)...)
 	case m.Do == DoFixed:
-		set(MotorVerdict(f, t.Basis, t.Speed), WheelVerdict(f, t.Speed), BelowVerdict(t.Speed, t.Target))
+		set(MotorVerdict(f, t.Basis, t.Speed), WheelVerdict(f, t.Speed), TargetReached(f, t.Speed, t.Target))
 	case t.Set >= 0:
-		set(OverVerdict(f, t))
+		set(SettingVerdict(f, t))
 		set(t.Rows[t.Set].Verdicts...)
 		all = append(all, wrong(Held{"target.fan-speed", "", TargetVerdict(f)})...)
 	}
@@ -53,4 +51,30 @@ func (v Verdict) aboutSetting() string {
 		return aboutSpeed
 	}
 	return ""
+}
+
+// SettingVerdict judges how the speed of the row to set stands to the target.
+func SettingVerdict(f *record.Fan, t Table) Verdict {
+	if t.Set < 0 {
+		return TargetReached(f, Answer[unit.Speed]{}, t.Target)
+	}
+	return TargetReached(f, settingSpeed(f, t, t.Rows[t.Set]), t.Target)
+}
+
+// unreached says what stands against a drive that no setting brings to its target: the
+// setting that must not be run; or else how the nearest one that may be set misses the
+// target, and what that where the sheave stands says.
+func (t Table) unreached(f *record.Fan, m Move) (all []Verdict) {
+	if m.Why == MustNotBe {
+		return []Verdict{m.Barred}
+	}
+	if t.missed >= 0 {
+		missed := TargetReached(f, settingSpeed(f, t, t.Rows[t.missed]), t.Target)
+		missed.Level = max(missed.Level, Watch)
+		all = append(all, missed)
+	}
+	if t.Now >= 0 {
+		all = append(all, t.Rows[t.Now].Verdicts...)
+	}
+	return all
 }

@@ -89,7 +89,7 @@ func (j *Job) onDrive() []Held {
 			all = append(all, wrong(Held{"need.target", "", j.Sheaves().AtTheTarget})...)
 		}
 		if left := f.Left(); left != nil && known(&left.Reading.Speed) && t.Target.Known() {
-			all = append(all, Held{"left.fan-speed", aboutSpeed, LeftVerdict(f, Read("n₂", FromTachometer, &left.Reading.Speed), t.Target)})
+			all = append(all, Held{"left.fan-speed", aboutSpeed, TargetReached(f, LeftSpeed(f), t.Target)})
 		}
 		if _, has := Named(all, "target.fan-speed"); !has {
 			all = append(all, wrong(Held{"target.fan-speed", "", TargetVerdict(f)})...)

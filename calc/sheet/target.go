@@ -3,6 +3,7 @@ package sheet
 import (
 	"slices"
 
+	"roofside/calc/limit"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -22,8 +23,54 @@ const disputed = 0.03
 // ranked lists the origins of a target, the most trusted first.
 var ranked = [...]record.Origin{record.FromReport, record.FromTag, record.FromTachometer, record.FromCount, record.FromSheaves}
 
-// originSpeed answers with what one origin says of the target speed.
+// originSpeed answers with what one origin says of the target speed. What can hardly
+// be is held until the place is put right, or the origin is chosen by hand.
 func originSpeed(f *record.Fan, o record.Origin) Answer[unit.Speed] {
+	v := saidBy(f, o)
+	if p := improbable(f, o, v); p != nil && f.Target.Use.Value() != o {
+		return Answer[unit.Speed]{From: v.From, Fault: &Fault{p, limit.Break("", limit.Improbable)}}
+	}
+	return v
+}
+
+// Fans of this sort turn between these speeds (common practice: wheels of 8 to 40 in,
+// belt driven by motors of two to eight poles).
+const (
+	slowestFan = 100 * unit.RPM
+	fastestFan = 3000 * unit.RPM
+)
+
+// improbable returns the place to look at where an origin says a speed that hardly any
+// such fan has, or takes it from a fan sheave smaller than the motor's, as of two sheaves
+// entered the wrong way about; else nil.
+func improbable(f *record.Fan, o record.Origin, v Answer[unit.Speed]) record.Place {
+	if !v.Known() {
+		return nil
+	}
+	if bySheaves := o == record.FromSheaves; bySheaves && SwappedVerdict(&f.Old).Level == Watch {
+		return (&Term{Of: &v.Steps}).last()
+	}
+	if v.Value >= slowestFan*(1-slack) && v.Value <= fastestFan*(1+slack) {
+		return nil
+	}
+	return (&Term{Of: &v.Steps}).last()
+}
+
+// last returns the last place that a term's working leads to: of a drive, its fan sheave.
+func (t *Term) last() record.Place {
+	if t.Place != nil || t.Of == nil {
+		return t.Place
+	}
+	for _, u := range slices.Backward(t.Of.Terms) {
+		if p := u.last(); p != nil {
+			return p
+		}
+	}
+	return nil
+}
+
+// saidBy answers with the target speed of an origin as it stands.
+func saidBy(f *record.Fan, o record.Origin) Answer[unit.Speed] {
 	switch old := &f.Old; o {
 	case record.FromReport:
 		return Read("n", FromReport, &f.Target.Speed)
@@ -151,12 +198,4 @@ func TargetVerdict(f *record.Fan) Verdict {
 		v.Wanted = nil
 	}
 	return v
-}
-
-// Apart returns how far a speed lies from the target, as a share of it.
-func Apart(speed, target Answer[unit.Speed]) (unit.Ratio, bool) {
-	if !speed.Known() || !target.Known() || target.Value == 0 {
-		return 0, false
-	}
-	return unit.Ratio(speed.Value/target.Value) - 1, true
 }

@@ -1,7 +1,8 @@
 package sheet
 
 import (
-	"math"
+	"cmp"
+	"slices"
 
 	"roofside/calc/record"
 	"roofside/calc/unit"
@@ -44,16 +45,19 @@ type Row struct {
 	Marks    Mark
 	Verdicts []Verdict // those that are not within
 	band     float64   // of the speed, as a share
+	judged   bool
 }
 
 // Verdict returns the worst of the row's verdicts.
 func (r Row) Verdict() Verdict { return Worst(r.Verdicts) }
 
-// A Table is the new drive at every half turn.
+// A Table is the new drive at every half turn, and as it stands.
 type Table struct {
 	Rows   []Row
-	Set    int // the row to set; -1 for none
-	Now    int // the row as it is set now; -1 when it is not known or not a half turn
+	Set    int     // the row to set; -1 for none,
+	Why    Why     // and why there is none
+	Barred Verdict // of the setting that would reach the target and must not be run
+	Now    int     // the row as it is set now; -1 when that is not known
 	From   From
 	Band   unit.Ratio // of the speed at the setting the table starts from
 	Target Answer[unit.Speed]
@@ -62,6 +66,7 @@ type Table struct {
 	Alarms []Held             // see [Alarms]
 	line   *line
 	trials *trials
+	missed int           // the row nearest to a target that none reaches; -1 for none
 	last   *record.Trial // that it goes by, see [LastReading]
 }
 
@@ -81,7 +86,7 @@ func TableToSet(f *record.Fan) Table { return turnsTable(f, false) }
 func turnsTable(f *record.Fan, whole bool) Table {
 	s := trialsOf(f)
 	b := fanBasis(f, s)
-	t := Table{Set: -1, Now: -1, Basis: b, Target: TargetSpeed(f), Alarms: alarms(f, s), trials: s, last: s.last()}
+	t := Table{Set: -1, Now: -1, missed: -1, Basis: b, Target: TargetSpeed(f), Alarms: alarms(f, s), trials: s, last: s.last()}
 	l, speed := newLine(f, b, t.last)
 	t.Speed = speed
 	if l == nil {
@@ -89,10 +94,8 @@ func turnsTable(f *record.Fan, whole bool) Table {
 	}
 	t.From, t.Band, t.line = speed.From, unit.Ratio(l.band), l
 	w := newWorksheet(f, l, &t)
-	last := w.lastTurns()
-	t.Rows = make([]Row, 0, int(last/halfTurn)+1)
-	for i := 0; i < mostRows && float64(i)*halfTurn <= float64(last); i++ {
-		row, err := w.row(unit.Turns(i) * halfTurn)
+	for _, turns := range w.settings() {
+		row, err := w.row(turns)
 		if err != nil {
 			break // so far open that no diameter is left
 		}
@@ -101,13 +104,29 @@ func turnsTable(f *record.Fan, whole bool) Table {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	if !whole && t.Target.Known() {
-		if best := reaching(t.Rows, t.Target.Value); best >= 0 {
-			w.judge(&t.Rows[best])
-		}
-	}
 	w.mark(&t, whole)
 	return t
+}
+
+// settings lists every half turn, and where the sheave stands between two of them.
+func (w *worksheet) settings() []unit.Turns {
+	last := w.lastTurns()
+	all := make([]unit.Turns, 0, int(last/halfTurn)+2)
+	for i := 0; i < mostRows && float64(i)*halfTurn <= float64(last); i++ {
+		all = append(all, unit.Turns(i)*halfTurn)
+	}
+	if now := w.now; now.Known() && now.Value >= 0 && len(all) > 0 {
+		i, there := slices.BinarySearchFunc(all, now.Value, func(a, b unit.Turns) int {
+			if abs(float64(a-b)) <= slack {
+				return 0
+			}
+			return cmp.Compare(a, b)
+		})
+		if !there && i < len(all) {
+			all = slices.Insert(all, i, now.Value)
+		}
+	}
+	return all
 }
 
 func (w *worksheet) mark(t *Table, whole bool) {
@@ -130,19 +149,14 @@ func (w *worksheet) mark(t *Table, whole bool) {
 	}
 	if t.Target.Known() {
 		put(nearest(t.Rows, t.Target.Value), MarkTarget)
-		t.Set = setRow(t.Rows, t.Target.Value, over(w.f))
+		w.choose(t)
 		put(t.Set, MarkSet)
 	}
 }
 
-// rowAt returns the row of a setting, -1 for one between half turns or outside
-// the table.
+// rowAt returns the row of a setting, -1 for none.
 func rowAt(rows []Row, turns unit.Turns) int {
-	i := math.Round(float64(turns) / halfTurn)
-	if abs(i*halfTurn-float64(turns)) > slack || i < 0 || i >= float64(len(rows)) {
-		return -1
-	}
-	return int(i)
+	return slices.IndexFunc(rows, func(r Row) bool { return abs(float64(r.Turns-turns)) <= slack })
 }
 
 // nearest returns the row whose speed is nearest to n; -1 for a speed that lies
@@ -158,41 +172,4 @@ func nearest(rows []Row, n unit.Speed) int {
 		return -1
 	}
 	return best
-}
-
-// setRow returns the row nearest at or above the target: a hood's flow is a
-// least value. A row that must not be run is none; nor is the slowest of all
-// when even that is more than over above the target.
-func setRow(rows []Row, target unit.Speed, over unit.Ratio) int {
-	best := reaching(rows, target)
-	if best < 0 || rows[best].Verdict().Level == Stop {
-		return -1
-	}
-	if best == len(rows)-1 && rows[best].Speed > target*unit.Speed(1+over)*(1+slack) {
-		return -1
-	}
-	return best
-}
-
-// reaching returns the slowest row that is not below the target.
-func reaching(rows []Row, target unit.Speed) int {
-	best := -1
-	for i, r := range rows {
-		if r.Speed >= target*(1-slack) && (best < 0 || r.Speed < rows[best].Speed) {
-			best = i
-		}
-	}
-	return best
-}
-
-// noSetting says why [setRow] finds none.
-func noSetting(rows []Row, target unit.Speed) (Why, Verdict) {
-	best := reaching(rows, target)
-	switch {
-	case best < 0:
-		return TooSlow, Verdict{}
-	case rows[best].Verdict().Level == Stop:
-		return MustNotBe, rows[best].Verdict()
-	}
-	return TooFast, Verdict{}
 }

@@ -92,10 +92,10 @@ func TestTurnsTableMarksAndMoves(t *testing.T) {
 	near(t, "shift from now", table.Rows[4].Shift, -in/64)
 
 	set(t, f, "trial.a.turns", "2.25 turns", "new.flange-lead", "1/20 in")
-	if table = sheet.TurnsTable(f); table.Now != -1 {
+	if table = sheet.TurnsTable(f); table.Now != 5 || table.Rows[5].Turns != 2.25 || len(table.Rows) != 14 {
 		t.Errorf("2¼ turns is row %d", table.Now)
 	}
-	near(t, "shift at 20 threads", table.Rows[5].Shift, in/20/2/4)
+	near(t, "shift at 20 threads", table.Rows[6].Shift, in/20/2/4)
 	if m, _ := sheet.NextMove(f, table); m.Do != sheet.DoOpen || m.From != 2.25 || m.Turns != 0.75 {
 		t.Errorf("%+v", m)
 	}
@@ -183,7 +183,7 @@ func TestRowsAreJudged(t *testing.T) {
 	// B belts are commonly not rated fully closed.
 	set(t, f, "new.section", "B")
 	rows = sheet.TurnsTable(f).Rows
-	if len(rows) != 15 || rulesOf(rows[1])[sheet.RuleLeastTurns] != sheet.Watch || rulesOf(rows[2])[sheet.RuleLeastTurns] != sheet.Within {
+	if len(rows) != 15 || rulesOf(rows[1])[sheet.RuleLeastTurns] != sheet.Stop || rulesOf(rows[2])[sheet.RuleLeastTurns] != sheet.Within {
 		t.Errorf("%d rows: %v %v", len(rows), rulesOf(rows[1]), rulesOf(rows[2]))
 	}
 	// An A belt in a combination groove wants 3.6 in (IP-20, Table 9).
@@ -218,20 +218,25 @@ func TestRowToSet(t *testing.T) {
 	}{
 		{"at the target exactly", []string{"target.speed", "750 rpm"}, 4, 0, sheet.Within, sheet.DoOpen},
 		{"a hair above", []string{"target.speed", "749.99 rpm"}, 4, 750/749.99 - 1, sheet.Within, sheet.DoOpen},
-		{"a hair below", []string{"target.speed", "750.01 rpm"}, 3, 1750*3.7/8.4/750.01 - 1, sheet.Within, sheet.DoOpen},
+		// The nearest counts, also one that stays under by no more than 1 % and its own band.
+		{"a hair below", []string{"target.speed", "750.01 rpm"}, 4, 750/750.01 - 1, sheet.Within, sheet.DoOpen},
+		{"0.99 % below", []string{"target.speed", "757.5 rpm"}, 4, 750/757.5 - 1, sheet.Within, sheet.DoOpen},
+		{"1.01 % below", []string{"target.speed", "757.7 rpm"}, 3, 1750*3.7/8.4/757.7 - 1, sheet.Within, sheet.DoOpen},
+		{"725 and 745 for 728", []string{"target.speed", "728 rpm", "new.anchor-pitch", "3.5763 in", "new.second-anchor-pitch", "2.6163 in"}, 1, 1750*(3.5763-0.096)/8.4/728 - 1, sheet.Within, sheet.DoOpen},
 		{"none may be over", []string{"target.over", "0 %"}, 6, 1750*3.4/8.4/700 - 1, sheet.Watch, sheet.DoOpen},
-		{"closed already", []string{"target.speed", "820 rpm"}, 0, 1750*4/8.4/820 - 1, sheet.Within, sheet.DoStay},
-		{"out of reach above", []string{"target.speed", "834 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
+		{"closed already", []string{"target.speed", "826 rpm"}, 0, 1750*4/8.4/826 - 1, sheet.Within, sheet.DoStay},
+		{"out of reach above", []string{"target.speed", "842 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
 		{"out of reach below", []string{"target.speed", "550 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
-		{"5.01 % under the slowest", []string{"target.speed", "555.5 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
-		{"4.99 % under the slowest", []string{"target.speed", "555.6 rpm"}, 12, 1750*2.8/8.4/555.6 - 1, sheet.Within, sheet.DoOpen},
-		{"just above the slowest", []string{"target.speed", "560 rpm"}, 12, 1750*2.8/8.4/560 - 1, sheet.Within, sheet.DoOpen},
+		// The slowest is half a turn past the usual five: 1750 · 2.9/8.4 = 604.2 rpm.
+		{"5.01 % under the slowest", []string{"target.speed", "575.3 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
+		{"4.99 % under the slowest", []string{"target.speed", "575.5 rpm"}, 11, 1750*2.9/8.4/575.5 - 1, sheet.Within, sheet.DoOpen},
+		{"just above the slowest", []string{"target.speed", "590 rpm"}, 11, 1750*2.9/8.4/590 - 1, sheet.Within, sheet.DoOpen},
 		{"the wheel forbids it", []string{"new.wheel-max-speed", "700 rpm"}, -1, 0, sheet.Unjudged, sheet.DoNone},
 	} {
 		f := fan(t, bench)
 		set(t, f, c.with...)
 		table := sheet.TurnsTable(f)
-		v := sheet.OverVerdict(f, table)
+		v := sheet.SettingVerdict(f, table)
 		m, wanted := sheet.NextMove(f, table)
 		if table.Set != c.row || v.Level != c.verdict || m.Do != c.do || wanted != nil {
 			t.Errorf("%s: row %d, %v, %s, wanted %v", c.name, table.Set, v.Level, m.Do, wanted)

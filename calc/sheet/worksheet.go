@@ -88,8 +88,8 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	if w.t.Target.Known() {
 		k := float64(n / w.t.Target.Value)
 		r.OfTarget, r.Power = some(unit.Ratio(k)), some(unit.Ratio(k*k*k))
-		if k < 1-slack {
-			r.add(BelowVerdict(Answer[unit.Speed]{Value: n, Band: unit.Speed(r.band) * n, Steps: Steps{done: true}}, w.t.Target))
+		if v := TargetReached(w.f, Answer[unit.Speed]{Value: n, Band: unit.Speed(r.band) * n, Steps: Steps{done: true}}, w.t.Target); v.Rule == RuleBelow {
+			r.add(v)
 		}
 	}
 	if w.now.Known() {
@@ -100,7 +100,12 @@ func (w *worksheet) row(turns unit.Turns) (Row, error) {
 	return r, nil
 }
 
+// judge judges a row once.
 func (w *worksheet) judge(r *Row) {
+	if r.judged {
+		return
+	}
+	r.judged = true
 	w.judgeMotor(r)
 	w.judgeSheave(r)
 	w.judgeBase(r)
@@ -111,9 +116,13 @@ func (w *worksheet) judgeSheave(r *Row) {
 		r.add(BeltSpeedVerdict(Answer[unit.Velocity]{Value: v, Steps: Steps{done: true}}))
 	}
 	turns := fixed(r.Turns, "")
-	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch}.hold(turns, w.most))
+	level := Watch
+	if !w.allowed(r.Turns) {
+		level = Stop
+	}
+	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: level}.hold(turns, w.most))
 	if w.least.Known() {
-		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Watch, least: true}.hold(turns, w.least))
+		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Stop, least: true}.hold(turns, w.least))
 	}
 	for _, c := range [2]struct {
 		rule   Rule

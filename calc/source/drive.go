@@ -87,6 +87,12 @@ var driveMethods = []Method{
 		Known:   CommonPractice,
 	},
 	{
+		Key:     "drive.twospeed",
+		Formula: "n / n₀ ≈ ½, ⅔  (± 10 %)",
+		Valid:   "The low speed of a two-speed motor: half with one winding, two thirds with windings of four and six poles.",
+		Known:   CommonPractice,
+	},
+	{
 		Key:     "drive.groove",
 		Formula: "α, b_d, b_g, 2h_d",
 		Valid:   "Classical A, AX, B, BX; combination rows to be confirmed on paper.",

@@ -107,7 +107,7 @@ var airAnswers = map[string]answer{
 		return Results{"v": must(airflow.DuctVelocity(In[unit.Flow](c, "q"), In[unit.Length](c, "width"), In[unit.Length](c, "height")))}
 	},
 	"D70": func(c Case) Results {
-		return Results{"Q": must(airflow.HoodFlow(In[unit.Flow](c, "per_foot"), In[unit.Length](c, "length")))}
+		return Results{"Q": must(airflow.HoodFlow(airflow.WallCanopy, In[unit.Flow](c, "per_foot"), In[unit.Length](c, "length")))}
 	},
 	"D71": func(c Case) Results {
 		load, fla := In[unit.Ratio](c, "load"), In[unit.Current](c, "FLA")
