@@ -25,8 +25,8 @@ var airMethods = []Method{
 		Key:     "air.pressure",
 		Formula: "p = 14.696 psi · (1 − 6.8754·10⁻⁶ · Z / ft)^5.2559;  T = 59 °F − 0.00356620 °F · Z / ft",
 		Valid:   "Standard atmosphere, −1000 to 36 000 ft.",
-		Refs:    []Ref{Fundamentals.At("Table 1, for the values; the constants are from memory")},
-		Known:   Memory,
+		Refs:    []Ref{Fundamentals.At("chapter 1, eqs. 3 and 4; Table 1 for the values")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "air.density",

@@ -167,8 +167,9 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.power.design",
 		Formula: "Pd = P · s;  s = 1.1 … 1.2",
-		Valid:   "Fans to 10 hp; the factors are from memory.",
-		Known:   Memory,
+		Valid:   "Fans to 10 hp, three phases, ten hours a day and more; a motor of one phase or one that starts heavily: to 1.3.",
+		Refs:    []Ref{PowerHandbook.At("Table 8.5")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "belt.deflection",
@@ -232,6 +233,7 @@ var beltMethods = []Method{
 		Key:     "belt.mass",
 		Formula: "m",
 		Valid:   "A, AX, B, BX, 3V, 5V; ± 15 %.",
+		Refs:    []Ref{MechanicalDesign.At("page 435, for B by its centrifugal tension")},
 		Known:   Memory,
 	},
 	{
@@ -274,8 +276,9 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.align",
 		Formula: "x ≤ t · tan 1/2°;  aim: x ≤ t / 192",
-		Valid:   "Straightedge along one sheave, read at the other.",
-		Known:   CommonPractice,
+		Valid:   "Straightedge along one sheave, read at the other. Half a degree is 1/8 in in a foot in print; the aim, 1/16 in in a foot, is common practice.",
+		Refs:    []Ref{AlignmentSheet.At("sheave alignment")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "belt.align.shift",

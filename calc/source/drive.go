@@ -11,7 +11,8 @@ var driveMethods = []Method{
 	{
 		Key:     "drive.speed.slip",
 		Formula: "n₂ = n₁ · d / D · (1 − s)",
-		Valid:   "Pitch diameters; a sound belt slips and creeps 0.5 to 1.5 % (memory).",
+		Valid:   "Pitch diameters; a sound belt creeps 1 to 2 % in print, from 0.5 % in practice (memory).",
+		Refs:    []Ref{BeltGlossary.At("normal creep")},
 		Known:   Derived,
 	},
 	{
@@ -45,9 +46,9 @@ var driveMethods = []Method{
 	{
 		Key:     "drive.load",
 		Formula: "n = ns − (ns − np) · P / Pp",
-		Valid:   "None to full load, plate volts and frequency; plate slip holds to ± 20 %.",
-		Refs:    []Ref{MotorStandard.At("12.46")},
-		Known:   Memory,
+		Valid:   "None to full load, plate volts and frequency; plate slip holds to ± 20 %. The slip method of load, solved for speed.",
+		Refs:    []Ref{LoadSheet.At("slip method"), PlateNote.At("citing NEMA MG 1 for the 20 %"), MotorStandard.At("12.46")},
+		Known:   Derived,
 	},
 	{
 		Key:     "drive.vfd",
@@ -109,8 +110,8 @@ var driveMethods = []Method{
 	{
 		Key:     "drive.outside.narrow",
 		Formula: "d = OD − 0.05 in (3V);  OD − 0.10 in (5V)",
-		Valid:   "Narrow sections, older editions.",
-		Refs:    []Ref{NarrowBelts.At("effective diameters")},
+		Valid:   "Narrow sections, older editions; in that of 2007 pitch and outside diameter are one.",
+		Refs:    []Ref{NarrowBelts.At("effective diameters"), NarrowTable.At("2a_p = 0")},
 		Known:   Memory,
 	},
 	{
@@ -143,8 +144,8 @@ var driveMethods = []Method{
 		Key:     "drive.motorsheave",
 		Formula: "d ≥ d(P)",
 		Valid:   "Classical belts, 4 poles, 1 to 15 hp.",
-		Refs:    []Ref{MotorStandard.At("14.42")},
-		Known:   Memory,
+		Refs:    []Ref{SheaveTable.At("1750 rpm"), MotorStandard.At("14.42")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "drive.counted",

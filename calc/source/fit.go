@@ -17,7 +17,7 @@ var fitMethods = []Method{
 		Key:     "fit.volts",
 		Formula: "0.9 ≤ V₂ / V₁ ≤ 1.1",
 		Valid:   "What a motor bears of its plate's volts; the line is taken to be as the old plate says, until it is measured.",
-		Refs:    []Ref{VoltageSheet.At("page 1"), MotorStandard.At("12.44")},
+		Refs:    []Ref{VoltageSheet.At("page 1"), MotorGuide.At("9.9.1")},
 		Known:   LookedUp,
 	},
 	{

@@ -4,9 +4,9 @@ var kitchenMethods = []Method{
 	{
 		Key:     "air.hood",
 		Formula: "Q = q · L",
-		Valid:   "Unlisted hoods; a listed hood's label rules. Rates to be confirmed in the adopted code.",
-		Refs:    []Ref{MechanicalCode.At("507.5")},
-		Known:   Memory,
+		Valid:   "Unlisted hoods; a listed hood's label rules. A double island's is for each side. A dishwasher's 100 ft³/min is from memory. The code adopted on the site decides.",
+		Refs:    []Ref{StateMechanical.At("507.5, cooking appliances by duty"), MechanicalCode.At("507.5")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "air.hood.area",
@@ -19,15 +19,15 @@ var kitchenMethods = []Method{
 		Key:     "air.duct.minimum",
 		Formula: "v ≥ 500 ft/min",
 		Valid:   "Grease ducts; older guidance asks 1500 ft/min.",
-		Refs:    []Ref{HoodPermit.At("citing 506.3.4 and 506.3.13"), HospitalManual.At("3.12.7.1")},
+		Refs:    []Ref{HoodPermit.At("citing 506.3.4 and 506.3.13"), DuctVelocityRecord.At("NFPA 96 lowered it from 1500 ft/min in 2002"), HospitalManual.At("3.12.7.1")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "air.makeup",
 		Formula: "|p| ≤ 0.02 in wg",
 		Valid:   "Negative pressure in the space of a kitchen hood.",
-		Refs:    []Ref{HoodStandard.At("replacement air")},
-		Known:   Memory,
+		Refs:    []Ref{ReplacementAir.At("0.02 in wg, 4.98 Pa")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "air.balance",

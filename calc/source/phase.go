@@ -11,9 +11,9 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.derating",
 		Formula: "k(u)",
-		Valid:   "0 to 5 % voltage unbalance; read from a graph, ± 0.02.",
-		Refs:    []Ref{MotorStandard.At("Figure 14-1"), UnbalanceSheet.At("page 1, for no derating up to 1 %")},
-		Known:   Memory,
+		Valid:   "0 to 5 % voltage unbalance; points of a graph, which prints read ± 0.02 apart.",
+		Refs:    []Ref{UnbalanceTable.At("0.5 to 5 %"), MotorStandard.At("Figure 14-1"), UnbalanceSheet.At("page 1, for no derating up to 1 %")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "phase.unbalance.range",
@@ -127,9 +127,9 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.frequency",
 		Formula: "0.95 ≤ f / fp ≤ 1.05;  (V / f) / (Vp / fp) ≤ 1.1",
-		Valid:   "A motor on the line; a drive sets both. Beyond the first speed, cooling and the fan's power are others; beyond the second the iron saturates.",
-		Refs:    []Ref{MotorStandard.At("12.44")},
-		Known:   Memory,
+		Valid:   "A motor on the line; a drive sets both. Beyond the first speed, cooling and the fan's power are others; beyond the second the iron saturates. The ratio of volts per hertz is from memory.",
+		Refs:    []Ref{MotorGuide.At("9.9.1, for 5 % and for the sum of both, 10 %"), PlateArticle.At("5.1 % and 1.6 %, worked"), MotorStandard.At("12.44")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "phase.connection",
@@ -141,7 +141,7 @@ var phaseMethods = []Method{
 		Key:     "phase.system",
 		Formula: "A: V ∈ [Va, Vb];  B: V ∈ [Vc, Vd]",
 		Valid:   "208, 240, 480, 600 V; at the motor, no lighting.",
-		Refs:    []Ref{SupplyStandard.At("Table 1")},
+		Refs:    []Ref{SupplyStandard.At("Table 1"), VoltageStatement.At("480 V: 456 to 504 V, to 432 V at the equipment")},
 		Known:   Memory,
 	},
 	{
@@ -154,15 +154,15 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.overload",
 		Formula: "I ≤ 1.25 FLA, 1.15 FLA;  after a failure to start: 1.40, 1.30;  dial: FLA",
-		Valid:   "Motors of more than 1 hp, plate amps; the lower figures and the 1.15 threshold are from memory. The dial: common practice.",
-		Refs:    []Ref{ElectricalCode.At("430.32(A)(1) and (C)"), ElectricalCode.At("430.6(A)")},
+		Valid:   "Plate amps. Over 1 hp; 1 hp or less leads to the same figures. The dial: common practice.",
+		Refs:    []Ref{ElectricalCode.At("430.32(A)(1), (B)(1), (C) and (D)(1)"), OlderCode.At("430.32(A)(1) and (C), for 1.15 and 1.30"), ElectricalCode.At("430.6(A)")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "phase.overload.protector",
 		Formula: "I ≤ 1.70, 1.56, 1.40 · FLC",
-		Valid:   "Protectors in the motor, to 9 A, to 20 A, above; from the code's table current. The latter two from memory.",
-		Refs:    []Ref{ElectricalCode.At("430.32(A)(2)")},
+		Valid:   "Protectors in the motor, to 9 A, to 20 A, above; from the code's table current.",
+		Refs:    []Ref{ElectricalCode.At("430.32(A)(2)"), OlderCode.At("430.32(A)(2), for 1.56 and 1.40")},
 		Known:   LookedUp,
 	},
 	{

@@ -68,8 +68,8 @@ var racewayMethods = []Method{
 		Key:     "raceway.place",
 		Formula: "no flexible metal conduit in a wet place",
 		Valid:   "Of the types listed here; liquidtight ones may be wet.",
-		Refs:    []Ref{ElectricalCode.At("348.12")},
-		Known:   Memory,
+		Refs:    []Ref{ElectricalCode.At("348.12(1)")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "raceway.flex.support",

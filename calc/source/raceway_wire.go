@@ -68,8 +68,8 @@ var wireMethods = []Method{
 		Key:     "raceway.terminals",
 		Formula: "terminals marked for aluminum",
 		Valid:   "Aluminum and copper-clad aluminum; copper and aluminum meet only where it is made for both.",
-		Refs:    []Ref{ElectricalCode.At("110.14(A)")},
-		Known:   Memory,
+		Refs:    []Ref{ElectricalCode.At("110.14 and 110.14(A)")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "raceway.impedance",
@@ -168,8 +168,8 @@ var wireMethods = []Method{
 	{
 		Key:     "raceway.ground",
 		Formula: "by the rating of the overcurrent device, not above the circuit's conductors",
-		Valid:   "2017 and 2020 from memory.",
-		Refs:    []Ref{ElectricalCode.At("Table 250.122, 250.122(A)")},
+		Valid:   "2017 from memory.",
+		Refs:    []Ref{ElectricalCode.At("Table 250.122, 250.122(A)"), GroundArticle.At("2020 against earlier editions: the row of 6000 A"), GroundReprint.At("all rows")},
 		Known:   LookedUp,
 	},
 	{
