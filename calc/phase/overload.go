@@ -18,7 +18,7 @@ const (
 )
 
 // ServiceFactorLeast is the marked service factor from which a motor counts as
-// [OverloadService] (memory).
+// [OverloadService]: 430.32(A)(1).
 const ServiceFactorLeast unit.Ratio = 1.15
 
 // OverloadClassOf returns the class of a motor by its marked service factor alone;
@@ -40,16 +40,17 @@ func OverloadClassOf(serviceFactor unit.Ratio) (OverloadClass, error) {
 	return OverloadOther, nil
 }
 
-// overloads are 430.32(A)(1) and (C) of NFPA 70, 2023; some figures are from
-// memory, as the transcription read has lost them.
+// overloads are 430.32(A)(1) and (C) of NFPA 70, 2023; what the transcription read
+// has lost was read in that of 2008. Motors of 1 hp and less come here too, by (B)(1)
+// and (D)(1).
 var overloads = [...]struct {
 	class                   OverloadClass
 	trip, after             unit.Ratio
 	tripKnown, afterFailure source.Known
 }{
 	{OverloadService, 1.25, 1.40, source.LookedUp, source.LookedUp},
-	{OverloadCool, 1.25, 1.40, source.Memory, source.LookedUp},
-	{OverloadOther, 1.15, 1.30, source.Memory, source.Memory},
+	{OverloadCool, 1.25, 1.40, source.LookedUp, source.LookedUp},
+	{OverloadOther, 1.15, 1.30, source.LookedUp, source.LookedUp},
 }
 
 // An Overload is what the code allows at most, and what the relay is set to: two

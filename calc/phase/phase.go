@@ -51,8 +51,9 @@ type Derating struct {
 	Factor, Low, High unit.Ratio
 }
 
-// Derating by per cent of voltage unbalance, 0 to 5: NEMA MG 1, Figure 14-1
-// (memory), points of a graph that public copies read ± 0.02 apart.
+// Derating by per cent of voltage unbalance, 0 to 5: NEMA MG 1, Figure 14-1, points
+// of a graph that prints read ± 0.02 apart (an open table has 0.89 and 0.76 at 3 and
+// 5 per cent).
 var deratings = [...]Derating{
 	{1, 1, 1},
 	{1, 0.98, 1},

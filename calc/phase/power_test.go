@@ -12,15 +12,15 @@ import (
 	"roofside/calc/unit"
 )
 
-// NFPA 70, 2023, 430.32: per cent of plate amps, and how each figure is known.
+// NFPA 70, 2023 and 2008, 430.32: per cent of plate amps, and how each figure is known.
 func TestOverloads(t *testing.T) {
 	for class, want := range map[phase.OverloadClass]struct {
 		trip, after    float64
 		known, knownTo source.Known
 	}{
 		phase.OverloadService: {125, 140, source.LookedUp, source.LookedUp},
-		phase.OverloadCool:    {125, 140, source.Memory, source.LookedUp},
-		phase.OverloadOther:   {115, 130, source.Memory, source.Memory},
+		phase.OverloadCool:    {125, 140, source.LookedUp, source.LookedUp},
+		phase.OverloadOther:   {115, 130, source.LookedUp, source.LookedUp},
 	} {
 		o := check.Value[phase.Overload](t)(phase.OverloadOf(100, class))
 		check.Near(t, string(class), float64(o.Trip), want.trip, 1e-12)
