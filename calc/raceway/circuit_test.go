@@ -296,7 +296,7 @@ func TestGrounds(t *testing.T) {
 	}{
 		{15, raceway.Copper, "14", raceway.Edition2023, "14", "14", source.LookedUp},
 		{15.5, raceway.Copper, "12", raceway.Edition2023, "12", "12", source.LookedUp},
-		{40, raceway.Copper, "14", raceway.Edition2020, "10", "14", source.Memory},
+		{40, raceway.Copper, "14", raceway.Edition2020, "10", "14", source.LookedUp},
 		{100, raceway.Aluminum, "1", raceway.Edition2017, "6", "6", source.Memory},
 		{1200, raceway.Aluminum, "4/0", raceway.Edition2023, "250 kcmil", "4/0", source.LookedUp},
 	} {

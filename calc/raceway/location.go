@@ -35,7 +35,7 @@ func Interior(place Place) (Location, error) {
 }
 
 // Allowed reports whether a conduit may run in a place: flexible metal conduit in
-// no wet one (348.12, from memory), so not outdoors. Errors: no such conduit or
+// no wet one (348.12(1)), so not outdoors. Errors: no such conduit or
 // place.
 //
 // Method: raceway.place.

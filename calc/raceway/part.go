@@ -85,9 +85,9 @@ const (
 	FlexGroundWire  Condition = "flexGroundWire"  // 348.60, 350.60: where it flexes, a wire-type ground
 	CoatThreads     Condition = "coatThreads"     // 300.6(A): threads cut in the field
 	ConnectorThread Condition = "connectorThread" // common practice: a 3/8 connector has a 1/2 thread
-	SmallShort      Condition = "smallShort"      // 348.20, 350.20 from memory: 3/8 for a motor's leads, or up to 6 ft to equipment
+	SmallShort      Condition = "smallShort"      // 348.20(A), 350.20(A): 3/8 for a motor's leads, or up to 6 ft to equipment
 	HoleSmaller     Condition = "holeSmaller"     // the knockout may be enlarged instead
-	TwoLocknuts     Condition = "twoLocknuts"     // common practice, and 344.46 and 342.46 from memory: threaded conduit in a knockout, its end bushed; 300.4(G)
+	TwoLocknuts     Condition = "twoLocknuts"     // common practice, and 344.46 and 342.46: threaded conduit in a knockout, its end bushed; 300.4(G)
 	HubWet          Condition = "hubWet"          // common practice: threaded conduit enters in weather by a sealed hub
 )
 

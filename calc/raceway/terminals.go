@@ -3,7 +3,7 @@ package raceway
 import "roofside/calc/limit"
 
 // MarkedTerminals reports whether a terminal or splice must be marked for a
-// conductor's metal: for aluminum, copper-clad too (110.14(A), from memory).
+// conductor's metal: for aluminum, copper-clad too (110.14(A)).
 // Errors: no such material.
 //
 // Method: raceway.terminals.

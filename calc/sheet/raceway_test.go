@@ -45,7 +45,7 @@ func TestAdapter(t *testing.T) {
 			"reducing-washers 3/4>1/2, locknut 1/2, connector 1/2", "bond-over-250 unjudged new.motor-volts", ""},
 		{"the same outdoors, which is taken unless said", "opening.kind=knockout&opening.size=3/4&raceway.conduit=EMT&raceway.size=1/2&new.motor-volts=208V",
 			"hub 3/4, reducing-bushing 3/4>1/2, connector 1/2", "", ""}, // no washers are in it
-		// 348.12, from memory: not in wet locations.
+		// 348.12(1): not in wet locations.
 		{"flexible metal conduit outdoors", "opening.kind=hub&opening.size=1/2&raceway.conduit=FMC&raceway.size=1/2", "connector 1/2", "conduit-wet stop", ""},
 		{"the same indoors", "opening.kind=hub&opening.size=1/2&raceway.conduit=FMC&raceway.size=1/2&raceway.place=indoors", "connector 1/2", "", ""},
 		{"an end of it outdoors", "opening.kind=conduit&opening.conduit=FMC&opening.size=1/2&raceway.conduit=LFMC&raceway.size=1/2", "connector 1/2, coupling 1/2, connector 1/2", "conduit-wet stop", ""},
@@ -333,7 +333,7 @@ func TestWireVerdicts(t *testing.T) {
 		{"the same on a drive", twelve + "&supply=drive&new.minimum-circuit-ampacity=8A&new.motor-amps=8.4A", sheet.Watch, sheet.RulePlateAmpacity, ""},
 		{"a plate of an efficient motor", twelve + "&new.minimum-circuit-ampacity=8.1A&new.motor-amps=6.5A", sheet.Within, sheet.RuleAmpacity, ""},
 		{"a motor's plate that can't be read", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=!smudged", sheet.Unjudged, sheet.RulePlateAmpacity, "new.motor-amps"},
-		// 110.14(A), from memory: terminals marked for it.
+		// 110.14(A): terminals marked for it.
 		{"aluminum", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=aluminum", sheet.Watch, sheet.RuleAluminum, ""},
 		{"terminals for 90 °C, which are the lugs'", twelve + "&circuit.terminals=90", sheet.Watch, sheet.RuleTerminals, ""},
 		{"copper-clad", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=clad", sheet.Watch, sheet.RuleAluminum, ""},
