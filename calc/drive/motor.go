@@ -8,7 +8,7 @@ import (
 )
 
 // PlateSlipTolerance is how far a motor's slip may differ from its plate's, as
-// a share of the slip: NEMA MG 1, 12.46 (memory).
+// a share of the slip: NEMA MG 1, 12.46, as cited in print.
 const PlateSlipTolerance unit.Ratio = 0.20
 
 // The bounds within which [Poles] believes a plate. No usual fan motor has more

@@ -123,7 +123,7 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 	check.Broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
 }
 
-// NEMA MG 1, 14.42, four poles, from memory.
+// NEMA MG 1, 14.42, four poles, as reprinted.
 func TestMinimumMotorSheave(t *testing.T) {
 	for _, test := range []struct {
 		hp    float64

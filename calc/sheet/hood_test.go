@@ -27,7 +27,7 @@ func TestHoodAirflow(t *testing.T) {
 		{"speed alone", "&hood.label-airflow=2000cfm", sheet.Unjudged, sheet.RuleLabelAirflow, "hood.airflow"},
 		{"listed, label not read", "&hood.listing=listed&hood.airflow=3100cfm", sheet.Unjudged, sheet.RuleLabelAirflow, "hood.label-airflow"},
 		{"not said whether listed", "&hood.airflow=3100cfm&hood.kind=wall&hood.duty=heavy&hood.length=10ft", sheet.Unjudged, sheet.RuleLabelAirflow, "hood.listing"},
-		// 400 cfm for each foot of a wall canopy over heavy duty, from memory.
+		// 400 cfm for each foot of a wall canopy over heavy duty: IMC 507.5, as a state code of 2023 has it.
 		{"table met", "&hood.listing=unlisted&hood.kind=wall&hood.duty=heavy&hood.length=7ft&hood.airflow=2801cfm;within 0cfm", sheet.Within, sheet.RuleTableAirflow, ""},
 		{"table not met", "&hood.listing=unlisted&hood.kind=wall&hood.duty=heavy&hood.length=7ft&hood.airflow=2799cfm;within 0cfm", sheet.Stop, sheet.RuleTableAirflow, ""},
 		{"no duty needed", "&hood.listing=unlisted&hood.kind=dishwasher&hood.length=7ft&hood.airflow=701cfm;within 0cfm", sheet.Within, sheet.RuleTableAirflow, ""},
