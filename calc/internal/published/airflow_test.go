@@ -181,7 +181,7 @@ var airAnswers = map[string]answer{
 	"D31": func(Case) Results {
 		return Results{"fan_tol": airflow.FanTolerance, "outlet_tol": airflow.OutletTolerance}
 	},
-	"D61": hoodRates, "D62": hoodRates,
+	"D61": hoodRates, "D62": hoodRates, "H01": hoodRates, "H02": hoodRates, "H03": hoodRates,
 }
 
 // warmer is the fan of D01 at its speed in warmer air of the same pressure.
@@ -275,7 +275,9 @@ func partLoad(c Case) Results {
 func hoodRates(c Case) Results {
 	r := Results{}
 	for name, duty := range map[string]airflow.Duty{"light": airflow.Light, "medium": airflow.Medium, "heavy": airflow.Heavy, "extra": airflow.ExtraHeavy} {
-		r[name] = must(airflow.HoodRate(airflow.Hood(Word(c, "hood")), duty))
+		if rate, err := airflow.HoodRate(airflow.Hood(Word(c, "hood")), duty); err == nil { // a duty that is not allowed has none
+			r[name] = rate
+		}
 	}
 	return r
 }

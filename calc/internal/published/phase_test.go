@@ -40,6 +40,7 @@ var phaseAnswers = map[string]answer{
 	},
 	"A20": func(Case) Results { return Results{"most": phase.SupplyUnbalanceMost} },
 	"A21": derating, "A22": derating, "A23": derating, "A24": derating,
+	"U01": derating, "U02": derating, "U03": derating, "U04": derating, "U05": derating,
 	"A25": ampBalance, "A26": ampBalance,
 	"A27": leadRoll, "A28": leadRoll,
 	"A29": func(c Case) Results {

@@ -53,6 +53,13 @@ var tensionAnswers = map[string]answer{
 			"M_per_kfpm2": must(belt.CentrifugalTension(m, 1000*unit.FootPerMinute)).In(unit.PoundForce),
 		}
 	},
+	"M01": func(c Case) Results {
+		m, ok := belt.TypicalMass(drive.Section(Word(c, "section")))
+		if !ok {
+			panic("no usual mass")
+		}
+		return Results{"Tc": must(belt.CentrifugalTension(m, In[unit.Velocity](c, "v")))}
+	},
 	"C15": func(c Case) Results {
 		return Results{"F": must(belt.ShaftLoadStatic(In[unit.Force](c, "tension"), int(In[unit.Ratio](c, "belts")), In[unit.Angle](c, "arc")))}
 	},
