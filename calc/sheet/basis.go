@@ -19,6 +19,8 @@ type Basis struct {
 	trial  *record.Trial            // of the new drive, where its amps are the basis
 	chains []chain
 	volts  unit.Voltage // of that reading; 0 when not read
+
+	out unit.Frequency // of a drive, that amps are asked at; 0 for the one that was read
 }
 
 // A chain carries one method of telling load through the fan laws, so that
@@ -176,15 +178,19 @@ type motor struct {
 
 // plateOf returns the new motor's plate. Below its plate frequency a motor on a
 // drive gives its plate's torque only, at plate amps, and so the less power the
-// slower it runs: load counts by torque there, and the drive's output is wanted.
-func plateOf(f *record.Fan) (m motor, wanted []record.Place) {
+// slower it runs: load counts by torque there, and the drive's output is wanted, unless
+// it is out that is asked about.
+func plateOf(f *record.Fan, out unit.Frequency) (m motor, wanted []record.Place) {
 	s := &f.New
 	var a Ask
 	m.torque = 1
 	if f.Supply.Value() == record.Inverter {
-		base, out := Use(&a, "f₀", PlateFrequency(s)), Want(&a, "f", &driven(f).Frequency)
-		if out.V() > 0 {
-			m.torque = max(1, float64(base.V()/out.V()))
+		base := Use(&a, "f₀", PlateFrequency(s))
+		if out == 0 {
+			out = Want(&a, "f", &driven(f).Frequency).V()
+		}
+		if out > 0 {
+			m.torque = max(1, float64(base.V()/out))
 		}
 	}
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)

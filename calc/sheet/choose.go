@@ -48,6 +48,8 @@ func (w *worksheet) miss(t *Table, first, last int) {
 		}
 	}
 	switch {
+	case slowest < 0 && first >= 0 && t.Rows[first].Speed >= t.Target.Value*unit.Speed(1-mostShort)*(1-slack) && w.mayRun(&t.Rows[first]):
+		t.Set = first // nothing comes nearer
 	case slowest < 0:
 		t.Why, t.missed = TooSlow, first
 	case !w.mayRun(&t.Rows[slowest]):
@@ -66,13 +68,19 @@ func (w *worksheet) miss(t *Table, first, last int) {
 }
 
 // settled returns the row of a setting that is left alone, -1 for none: where the
-// sheave stands, by a reading there that is on target.
+// sheave stands, by a reading there that is on target; or, without one, where its speed
+// lies within the target's own band.
 func (w *worksheet) settled(t *Table) int {
-	if t.Now < 0 || t.last == nil || !known(&t.last.Turns) || abs(float64(t.last.Turns.Value()-w.now.Value)) > slack {
+	if t.Now < 0 {
 		return -1
 	}
 	r := &t.Rows[t.Now]
-	if n := &t.last.Reading.Speed; !reachOf(w.f, t.Target, n.Band()/n.Base()).holds(n.Value()) || !w.allowed(r.Turns) || !w.mayRun(r) {
+	stays := r.Speed >= t.Target.Low() && r.Speed <= t.Target.High() && t.Target.Band > 0
+	if t.last != nil && known(&t.last.Turns) && abs(float64(t.last.Turns.Value()-w.now.Value)) <= slack {
+		n := &t.last.Reading.Speed
+		stays = reachOf(w.f, t.Target, n.Band()/n.Base()).holds(n.Value())
+	}
+	if !stays || !w.allowed(r.Turns) || !w.mayRun(r) {
 		return -1
 	}
 	return t.Now

@@ -21,8 +21,8 @@ type line struct {
 	anchors    *record.Side // whose bands count, where the reference was read
 }
 
-// LastReading returns the latest trial with its turns and a speed that the drive
-// can give, or nil: what a tachometer has caught twice or by halves scales
+// LastReading returns the latest trial with its turns, where the sheave can be set,
+// and a speed that the drive can give, or nil: what a tachometer has caught twice or by halves scales
 // nothing.
 func LastReading(f *record.Fan) *record.Trial { return trialsOf(f).last() }
 
@@ -142,7 +142,7 @@ func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Sp
 		l.band = last.Reading.Speed.Band() / last.Reading.Speed.Base()
 		l.anchors = s
 	}
-	m, wanted := plateOf(f)
+	m, wanted := plateOf(f, 0)
 	l.motor = m
 	if field := fieldOf(s); field > 0 && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
 		l.sync, l.slip = field, field-s.MotorSpeed.Value()

@@ -43,7 +43,9 @@ func isSlip(s *record.Side) bool {
 func MismatchVerdict(f *record.Fan, s *record.Side) Verdict {
 	motor := MotorSpeed(f, s, &s.Reading, OldLoad(f, s))
 	expected := expectedAt(s, likely(motor, Synchronous(s, &s.Reading).Value))
-	return judgeMismatch(f, &s.Reading, Expected(f, s), expected, isSlip(s))
+	v := judgeMismatch(f, s, &s.Reading, Expected(f, s), expected, isSlip(s))
+	v.Level = min(v.Level, Watch) // a false reading feeds nothing, and stops nobody
+	return v
 }
 
 // TrialVerdict is [MismatchVerdict] for a trial of the new drive, whose reading
@@ -51,35 +53,40 @@ func MismatchVerdict(f *record.Fan, s *record.Side) Verdict {
 func TrialVerdict(f *record.Fan, t *record.Trial) Verdict {
 	motor := MotorSpeed(f, &f.New, &t.Reading, noLoad)
 	expected := trialAt(f, t, likely(motor, Synchronous(&f.New, &t.Reading).Value))
-	return judgeMismatch(f, &t.Reading, trialAt(f, t, motor), expected, false)
+	return judgeMismatch(f, &f.New, &t.Reading, trialAt(f, t, motor), expected, false)
 }
 
 // believed tells whether a fan's speed was read at a side's own reading, and is one
 // that its drive can give at full speed: see [MismatchVerdict].
 func believed(f *record.Fan, s *record.Side) bool {
-	return known(&s.Reading.Speed) && !refused(f, &s.Reading, func() Verdict { return MismatchVerdict(f, s) })
+	return known(&s.Reading.Speed) && !refused(f, s, &s.Reading, func() Verdict { return MismatchVerdict(f, s) })
 }
 
 // refused tells whether a reading of a fan's speed feeds nothing: a tachometer that has
 // caught twice or half, or the low speed of a two-speed motor.
-func refused(f *record.Fan, r *record.Reading, said func() Verdict) bool {
+func refused(f *record.Fan, s *record.Side, r *record.Reading, said func() Verdict) bool {
 	if r.Speed.State() != record.Known {
 		return false
 	}
-	if v := said(); v.Level == Stop || v.Rule == RuleHarmonic {
-		return true
-	}
-	return lowSpeed(f, r)
+	return said().Rule == RuleHarmonic || lowSpeed(f, s, r)
 }
 
-// lowSpeed tells whether a reading is said to be of a two-speed motor's low speed.
-func lowSpeed(f *record.Fan, r *record.Reading) bool {
-	return f.Supply.Value() == record.TwoSpeed && r.RunAt.Value() == record.LowSpeed
+// lowSpeed tells whether a reading is of a two-speed motor's low speed: as it is said,
+// or by what the motor itself turned at.
+func lowSpeed(f *record.Fan, s *record.Side, r *record.Reading) bool {
+	if f.Supply.Value() != record.TwoSpeed || r.RunAt.Value() == record.HighSpeed {
+		return false
+	}
+	if r.RunAt.Value() == record.LowSpeed {
+		return true
+	}
+	low, err := drive.LowSpeed(s.MotorSpeed.Value(), r.MotorTach.Value())
+	return err == nil && low
 }
 
 // judgeMismatch holds a reading against the speed that the drive may give, likely being
 // the middle of where that lies and expected what is shown.
-func judgeMismatch(f *record.Fan, r *record.Reading, expected, likely Answer[unit.Speed], slip bool) Verdict {
+func judgeMismatch(f *record.Fan, s *record.Side, r *record.Reading, expected, likely Answer[unit.Speed], slip bool) Verdict {
 	shown, m := behind(r, expected), behind(r, likely)
 	v := Verdict{Rule: RuleMismatch, Method: "drive.creep", Value: Figure{&unit.Share, float64(shown.Value)}, Limit: Figure{&unit.Share, usualSlip}}
 	if !m.Known() {
@@ -89,7 +96,7 @@ func judgeMismatch(f *record.Fan, r *record.Reading, expected, likely Answer[uni
 	if slip {
 		v.Rule = RuleSlip
 	}
-	if pace := pacedBy(f, r, likely.Value); pace.Rule != "" {
+	if pace := pacedBy(f, s, r, likely.Value); pace.Rule != "" {
 		return pace
 	}
 	if k, err := drive.Harmonic(likely.Value, r.Speed.Value()); err == nil && k != drive.Plain {
@@ -114,16 +121,20 @@ func judgeMismatch(f *record.Fan, r *record.Reading, expected, likely Answer[uni
 	return v
 }
 
-// pacedBy judges a reading at a two-speed motor that is said to be of its low speed, or
-// may be: about half the high speed with one winding, two thirds of it with two. The
-// rule is empty for any other.
-func pacedBy(f *record.Fan, r *record.Reading, full unit.Speed) Verdict {
+// pacedBy judges a reading at a two-speed motor that is of its low speed, or may be:
+// about half the high speed with one winding, two thirds of it with two. The rule is
+// empty for any other.
+func pacedBy(f *record.Fan, s *record.Side, r *record.Reading, full unit.Speed) Verdict {
 	if f.Supply.Value() != record.TwoSpeed || r.RunAt.Value() == record.HighSpeed {
 		return Verdict{}
 	}
+	v := Verdict{Rule: RuleLowSpeed, Method: "drive.twospeed"}
+	if lowSpeed(f, s, r) && r.MotorTach.State() == record.Known {
+		full *= s.MotorSpeed.Value() / r.MotorTach.Value() // as it would be at the plate's speed
+	}
 	low, err := drive.LowSpeed(full, r.Speed.Value())
-	v := Verdict{Level: Within, Rule: RuleLowSpeed, Method: "drive.twospeed", Value: Figure{&unit.Share, float64(r.Speed.Value() / full)}}
-	switch said := r.RunAt.Value() == record.LowSpeed; {
+	v.Value = Figure{&unit.Share, float64(r.Speed.Value() / full)}
+	switch said := lowSpeed(f, s, r); {
 	case err != nil:
 		return Verdict{}
 	case said && !low:

@@ -22,8 +22,8 @@ func TestMismatch(t *testing.T) {
 		{"slips", stamped + "&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleSlip, ""},
 		{"at 3 %, give or take", stamped + "&speed=667rpm;within 5rpm", 1 - 667/expected, sheet.Unjudged, sheet.RuleSlip, "old.speed"},
 		{"faster than its belt", stamped + "&speed=700rpm;within 0rpm", 1 - 700/expected, sheet.Watch, sheet.RuleNegativeSlip, ""},
-		{"two marks", stamped + "&speed=1362rpm;within 0rpm", 1 - 1362/expected, sheet.Stop, sheet.RuleHarmonic, ""},
-		{"every other mark", stamped + "&speed=341rpm;within 0rpm", 1 - 341/expected, sheet.Stop, sheet.RuleHarmonic, ""},
+		{"two marks", stamped + "&speed=1362rpm;within 0rpm", 1 - 1362/expected, sheet.Watch, sheet.RuleHarmonic, ""},
+		{"every other mark", stamped + "&speed=341rpm;within 0rpm", 1 - 341/expected, sheet.Watch, sheet.RuleHarmonic, ""},
 		{"a taped diameter", "motor-speed=1725rpm&motor-sheave=3.4in;measured;within 0in&fan-sheave=8.6in&motor-tachometer=1740rpm;within 0rpm&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleMismatch, ""},
 		{"counted", "motor-speed=1725rpm&count-fan-turns=34&count-motor-turns=86;within 0.01&motor-tachometer=1740rpm;within 0rpm&speed=655rpm;within 0rpm", 1 - 655/expected, sheet.Watch, sheet.RuleSlip, ""},
 		// By its plate alone the motor may turn anything up to 1800: 4.3 % faster.

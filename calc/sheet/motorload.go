@@ -36,7 +36,7 @@ func ampsIn(f *record.Fan, b *Basis, speed Answer[unit.Speed], denser Answer[uni
 	if speed.From == FromTrial && b.trial != nil && speed.Value == b.Speed.Value {
 		n.Band, n1.Band = 0, 0 // one reading, whose error cancels
 	}
-	m, _ := plateOf(f)
+	m, _ := plateOf(f, b.out)
 	ends := func() (low, high unit.Current, err error) {
 		r := float64(n.V() / n1.V())
 		m.power, m.amps = power.V(), amps.V()
@@ -208,7 +208,7 @@ func ampsSpeed(f *record.Fan, b *Basis, most Answer[unit.Current]) Answer[unit.S
 	n1, k := Use(&a, "n₁", b.Speed), Use(&a, "ρ₂/ρ₁", b.coldest(f))
 	power := Want(&a, "Pₙ", &f.New.MotorPower)
 	at := At{"i": i.Term, "load": power.Term, "i0": {Place: &f.New.NoLoadAmps}}
-	m, wanted := plateOf(f)
+	m, wanted := plateOf(f, b.out)
 	a.miss(wanted...)
 	return Solve(&a, b.From, "air.limit", at, func() (unit.Speed, error) {
 		least := math.Inf(1)

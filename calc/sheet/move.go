@@ -57,7 +57,11 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case !t.Target.Known():
 		return Move{Do: DoAsk}, t.Target.open()
 	case f.New.Sheave.Value() == record.Fixed:
-		return Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}, nil
+		m = Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}
+		if TargetReached(f, t.Speed, t.Target).Level == Watch {
+			m = byFrequency(t, SheavesFor(f), m)
+		}
+		return m, nil
 	case t.Set < 0:
 		return noSetting(f, t), nil
 	}
@@ -89,12 +93,23 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 func noSetting(f *record.Fan, t Table) Move {
 	m := Move{Do: DoNone, Why: t.Why, Barred: t.Barred}
 	h := SheavesFor(f)
-	if m.Why != MustNotBe && h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
-		m.Do, m.Frequency, m.Speed = DoFrequency, h.Frequency.Value, t.Target.Value
+	if m.Why != MustNotBe {
+		m = byFrequency(t, h, m)
+	}
+	if m.Do == DoFrequency {
 		return m
 	}
 	if thing, need, ok := h.offered(f, t); ok {
 		m.Sheave, m.Pitch = thing, need.Value
+	}
+	return m
+}
+
+// byFrequency returns the move by a drive's output, where there is a drive and its
+// output may be so; else m.
+func byFrequency(t Table, h Sheaves, m Move) Move {
+	if h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
+		return Move{Do: DoFrequency, Frequency: h.Frequency.Value, Speed: t.Target.Value}
 	}
 	return m
 }

@@ -14,7 +14,7 @@ func (w *worksheet) judgeAmps() {
 	b := w.t.Basis
 	w.noAmps = Verdict{Rule: RulePlateAmps, Method: "motor.limits"}
 	cold := b.coldest(w.f)
-	m, wanted := plateOf(w.f)
+	m, wanted := plateOf(w.f, 0)
 	if !b.Known() || len(wanted) > 0 || !cold.Known() {
 		w.noAmps.Level = Unjudged
 		w.noAmps.Wanted, w.noAmps.Fault = slices.Concat(wanted, b.Wanted, cold.open()), b.fault()

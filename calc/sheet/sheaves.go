@@ -109,16 +109,16 @@ func drivingFrequency(f *record.Fan, want Answer[unit.Speed]) Answer[unit.Freque
 // target to wheel and motor.
 func (h *Sheaves) judge(f *record.Fan, n Answer[unit.Speed], target Answer[unit.Speed]) {
 	s := &f.New
-	forMotor, forSection := leastSheave(s)
-	h.MotorVerdict = Worst([]Verdict{
-		BeltSpeedVerdict(beltSpeed(n, h.Motor)),
-		leastVerdict(RuleMotorSheave, "drive.motorsheave", h.Motor, forMotor),
-		leastVerdict(RuleSectionSheave, "drive.groove", h.Motor, forSection),
-	})
+	_, forSection := leastSheave(s)
+	h.MotorVerdict = Worst(motorSheaveVerdicts(s, n, h.Motor))
 	h.FanVerdict = leastVerdict(RuleSectionSheave, "drive.groove", h.Fan, forSection)
 	h.FrequencyVerdict = limitOf[unit.Frequency]{rule: RuleOverFrequency, method: "drive.vfd", scale: &unit.Cycles, level: Watch}.
 		hold(h.Frequency, PlateFrequency(s))
-	h.AtTheTarget = Worst([]Verdict{WheelVerdict(f, target), MotorVerdict(f, FanBasis(f), target)})
+	b := FanBasis(f)
+	if h.Frequency.Known() { // a drive is set to it
+		b.out = h.Frequency.Value
+	}
+	h.AtTheTarget = Worst([]Verdict{WheelVerdict(f, target), MotorVerdict(f, b, target)})
 }
 
 // instead returns the sheave to change for the target: the motor's, unless only the
@@ -173,6 +173,17 @@ func (h *Sheaves) nearest(f *record.Fan, t Table) Answer[unit.Length] {
 		return fixed(t.Rows[i].Pitch, "")
 	}
 	return MotorPitchAt(&f.New, NowTurns(f))
+}
+
+// motorSheaveVerdicts judge a motor sheave by itself: the belt's speed on it, and the
+// least that the motor and the section allow.
+func motorSheaveVerdicts(s *record.Side, motor Answer[unit.Speed], pitch Answer[unit.Length]) []Verdict {
+	forMotor, forSection := leastSheave(s)
+	return []Verdict{
+		BeltSpeedVerdict(beltSpeed(motor, pitch)),
+		leastVerdict(RuleMotorSheave, "drive.motorsheave", pitch, forMotor),
+		leastVerdict(RuleSectionSheave, "drive.groove", pitch, forSection),
+	}
 }
 
 // leastVerdict holds a pitch diameter to a least one; 0 where no table covers

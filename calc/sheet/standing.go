@@ -33,6 +33,7 @@ func heldBy(f *record.Fan, t Table, m Move) []Held {
 		set(t.unreached(f, m)...)
 	case m.Do == DoFixed:
 		set(MotorVerdict(f, t.Basis, t.Speed), WheelVerdict(f, t.Speed), TargetReached(f, t.Speed, t.Target))
+		set(motorSheaveVerdicts(&f.New, MotorSpeed(f, &f.New, running(f), noLoad), MotorPitch(&f.New))...)
 	case t.Set >= 0:
 		set(SettingVerdict(f, t))
 		set(t.Rows[t.Set].Verdicts...)

@@ -23,13 +23,13 @@ func (s *trials) verdict(t *record.Trial) Verdict {
 
 // believed tells whether a speed was read that the drive can give at full speed.
 func (s *trials) believed(t *record.Trial) bool {
-	return known(&t.Reading.Speed) && !refused(s.f, &t.Reading, func() Verdict { return s.verdict(t) })
+	return known(&t.Reading.Speed) && !refused(s.f, &s.f.New, &t.Reading, func() Verdict { return s.verdict(t) })
 }
 
 // last is [LastReading].
 func (s *trials) last() *record.Trial {
 	for i := len(s.f.Trials) - 1; i >= 0; i-- {
-		if t := s.f.Trials[i]; known(&t.Turns) && s.believed(t) {
+		if t := s.f.Trials[i]; (known(&t.Turns) || s.f.New.Sheave.Value() == record.Fixed) && s.believed(t) {
 			return t
 		}
 	}
