@@ -14,6 +14,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -34,6 +35,10 @@ func main() {
 	flag.Uint64Var(&c.Seed, "seed", 1, "by which these are drawn")
 	flag.IntVar(&c.Jobs, "jobs", 1, "how many changed conditions to try at once")
 	flag.BoolVar(&c.Short, "short", false, "for conditions, leave out tests that take long")
+	flag.Func("skip", "for conditions, leave out tests whose names match", func(text string) (err error) {
+		c.Skip, err = regexp.Compile(text)
+		return err
+	})
 	flag.Parse()
 	if *every {
 		*each, c.Each = 0, 0

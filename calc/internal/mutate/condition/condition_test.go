@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -108,6 +109,16 @@ func TestTestsThatFailAnywayProveNothing(t *testing.T) {
 	}
 	if _, err := r.Package("nowhere"); err == nil {
 		t.Error("there is no such package")
+	}
+}
+
+func TestSkippedTestsFindNothing(t *testing.T) {
+	t.Parallel()
+	r, _ := small(t)
+	r.Skip = regexp.MustCompile("Held|Larger")
+	r.Only = func(_ string, line int) bool { return line < 18 }
+	if tally := judged(t, r); tally.Found != 0 || len(tally.Survived) != tally.Changed || tally.Changed != 8 {
+		t.Errorf("%+v", tally)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"io"
 	"math/rand/v2"
 	"os"
+	"regexp"
 	"slices"
 	"sync"
 	"time"
@@ -12,11 +13,12 @@ import (
 
 // A Run says what is tried, and how.
 type Run struct {
-	Root        string // of the module
-	Each        int    // how many conditions of a package are turned about; 0 for all
-	Seed        uint64 // by which they are drawn
-	Jobs        int    // how many run at once
-	Short       bool   // leaves long tests out, as go test -short does
+	Root        string         // of the module
+	Each        int            // how many conditions of a package are turned about; 0 for all
+	Seed        uint64         // by which they are drawn
+	Jobs        int            // how many run at once
+	Short       bool           // leaves long tests out, as go test -short does
+	Skip        *regexp.Regexp // tests that are left out, or nil: for a quick look
 	Only        func(file string, line int) bool
 	Indifferent []Indifferent
 	Out         io.Writer

@@ -75,7 +75,7 @@ func (r Run) meet(b *binary) error {
 		return fmt.Errorf("%s: %w", b.dir, err)
 	}
 	for _, name := range strings.Fields(string(list)) {
-		if !strings.HasPrefix(name, "Benchmark") {
+		if !strings.HasPrefix(name, "Benchmark") && (r.Skip == nil || !r.Skip.MatchString(name)) {
 			b.tests = append(b.tests, &test{binary: b, name: name, met: map[int]bool{}})
 		}
 	}
