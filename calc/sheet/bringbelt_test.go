@@ -19,8 +19,11 @@ func TestTheBeltToBring(t *testing.T) {
 		// 15-3/4 in: 50.43 in. A49 goes 0.06 in toward, which leaves less than the 3/4 in that
 		// belts take to go on; A51, the next of the standard's, goes 0.94 in away, and leaves
 		// all that is needed.
-		{"none entered, the nearer one leaves too little to put it on", "&new.belt-number=&new.travel-toward=5/8 in&new.travel-away=2-1/2 in",
+		{"none entered, the nearer one leaves too little to put it on", "&new.belt-number=&new.travel-toward=5/8 in&new.travel-away=3-1/2 in",
 			"bring 2 belt A51 52.3 in | belt-length"},
+		// A49 leaves 0.6 in of the inch that it will stretch by; A46 leaves more than enough.
+		{"none entered, the nearer one leaves too little to take up", "&new.belt-number=&new.travel-toward=3 in&new.travel-away=1/2 in",
+			"bring 2 belt A46 47.3 in | belt-length"},
 		{"none entered, the base can't move", "&new.belt-number=&new.travel-toward=0 in&new.travel-away=0 in",
 			"bring 2 belt A 50.43 in | belt-length | new.center-distance new.travel-toward new.travel-away"},
 		{"none entered, the center distance no value", "&new.belt-number=&new.center-distance=!far",

@@ -140,3 +140,19 @@ func TestClearance(t *testing.T) {
 		}
 	}
 }
+
+// Each line holds a place of the old fan against the same of the new one, and says
+// which; nothing else of a record finds its way into it.
+func TestEachLineComparesItsOwnPlaces(t *testing.T) {
+	for range 20 { // places come in no order
+		f := made(t)
+		for _, l := range sheet.LikeForLike(f)[1:] {
+			if got := f.KeyOf(l.Old); got != "old."+l.Name {
+				t.Errorf("%s: the old fan's is %s", l.Name, got)
+			}
+			if got := f.KeyOf(l.New); got != "new."+l.Name {
+				t.Errorf("%s: the new fan's is %s", l.Name, got)
+			}
+		}
+	}
+}

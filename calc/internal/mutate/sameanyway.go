@@ -2,9 +2,11 @@ package main
 
 // Reasons that stand for many.
 const (
-	rounding = "the edge of an allowance for rounding: no reading and no limit stands there"
-	chosen   = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
-	meter    = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
+	rounding   = "the edge of an allowance for rounding: no reading and no limit stands there"
+	chosen     = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
+	oneSetting = "a fixed sheave has one pitch at any setting"
+	noSheave   = "a pitch that isn't known counts as none, over which or of which there is no share in the range"
+	meter      = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
 )
 
 // sameAnyway are changed conditions that make no difference, as a survivor is
@@ -42,4 +44,28 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/phase/system.go", "System.standing", "v >= w.Low*(1-slack)", "v > w.Low*(1-slack)", rounding},
 	{"calc/phase/system.go", "System.standing", "v <= w.High*(1+slack)", "v < w.High*(1+slack)", rounding},
 	{"calc/phase/system.go", "PlateOnSystem", "off > float64(PlateTolerance)*(1+1e-9)", "off >= float64(PlateTolerance)*(1+1e-9)", rounding},
+
+	{"calc/sheet/air.go", "settingSpeed", "l != nil", "true", "rows stand only where there is a line"},
+	{"calc/sheet/box.go", "boxed", "rank(row.Size) > rank(largest)", "rank(row.Size) >= rank(largest)", "two of one rank are one size"},
+	{"calc/sheet/bringdrive.go", "bringing.belt", "len(fits) > 0", "len(fits) >= 0", "a belt of the standard's is always among them but where one has just the length asked for, to the last digit, and is the one entered"},
+	{"calc/sheet/bringdrive.go", "bringing.belt", "m.Fault == nil", "true", "what is at fault has a place, which the first belt asks for"},
+	{"calc/sheet/bringdrive.go", "suiting", "!x.Length.Known()", "false", "a belt without a length is judged neither within nor watch"},
+	{"calc/sheet/bringdrive.go", "suiting", "abs(float64(x.Move.Value)) < abs(float64(best.Move.Value))", "abs(float64(x.Move.Value)) <= abs(float64(best.Move.Value))", "no two belts move the base alike to the last digit"},
+	{"calc/sheet/bringdrive.go", "bringing.sheave", "move.Over > over(f)+slack", "move.Over >= over(f)+slack", rounding},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "most.Known() && f.New.Sheave.Value() == record.Adjustable", "most.Known() || f.New.Sheave.Value() == record.Adjustable", oneSetting},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "f.New.Sheave.Value() == record.Adjustable", "true", oneSetting},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "most.Known()", "true", "the fan sheave is only offered over a motor sheave half open, which takes the most turns"},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "old.Known() && need.Known()", "old.Known() || need.Known()", noSheave},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "old.Known()", "true", noSheave},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "need.Known()", "true", noSheave},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "low >= 1-slack", "low > 1-slack", rounding},
+	{"calc/sheet/bringdrive.go", "bringing.buySheave", "high <= 1+float64(over(f))+slack", "high < 1+float64(over(f))+slack", rounding},
+	{"calc/sheet/bringdrive.go", "bringing.reuse", "!bore.Known()", "false", "a bore that isn't known counts as none, which goes on no shaft"},
+	{"calc/sheet/bringdrive.go", "bringing.reuse", "apart < -within-slack", "apart <= -within-slack", rounding},
+	{"calc/sheet/bringdrive.go", "bringing.reuse", "apart > within+slack", "apart >= within+slack", rounding},
+	{"calc/sheet/likeforlike.go", "LikeForLike", "abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) > float64(voltsApart)+slack", "abs(float64(f.New.MotorVolts.Value()/f.Old.MotorVolts.Value())-1) >= float64(voltsApart)+slack", rounding},
+	{"calc/sheet/likeforlike.go", "comparer.line", "d > apart+slack", "d >= apart+slack", rounding},
+	{"calc/sheet/likeforlike.go", "comparer.line", "d < -apart-slack", "d <= -apart-slack", rounding},
+	{"calc/sheet/materials.go", "bringing.put", "m.Fault.Place != nil", "true", "nothing that is no place is ever wanted"},
+	{"calc/sheet/materials.go", "Material.lacks", "fault != nil", "true", "no fault in the place of none"},
 }
