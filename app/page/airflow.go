@@ -120,7 +120,7 @@ func (v *airView) hood() app.UI {
 	q, velocity, duct, hood, space := v.Exhaust, v.Velocity, v.Duct, v.Hood, v.Space
 	return v.section("hood-answers", v.T("air.hood"), v.gist(v.hoodVerdicts(hood, duct, space)...), func() app.UI {
 		return app.Div().Class("list").Body(
-			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood}, q),
+			answer(v.bench, shown{name: "hood.exhaust", scale: &unit.Airflow, verdict: &hood, idle: hood.Level == sheet.Unjudged}, q),
 			answer(v.bench, shown{name: "hood.least", scale: &unit.Airflow}, sheet.HoodLeast(f)),
 			answer(v.bench, shown{name: "duct.velocity", scale: &unit.Airspeed, verdict: &duct}, velocity),
 			answer(v.bench, shown{name: "makeup.short", scale: &unit.Airflow}, sheet.MakeUpBalance(f, q)),

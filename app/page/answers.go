@@ -21,6 +21,7 @@ type shown struct {
 	verdict *sheet.Verdict
 	big     bool
 	plain   bool   // without the way it was reached
+	idle    bool   // the verdict is of what was not begun
 	apart   string // how far from what it is held against
 }
 
@@ -53,6 +54,9 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 	}
 	if s.verdict != nil && (a.Known() || s.verdict.Level >= sheet.Watch) { // what is wrong outright needs no figure
 		w.Verdict = b.verdict(s.name, *s.verdict)
+		if s.idle {
+			w.Verdict.Name = ""
+		}
 	}
 	return b.drawn(w)
 }
@@ -94,7 +98,7 @@ func (b *bench) drawn(w widget.Answer) app.UI {
 		shown = append(shown, v.Number, v.Figure, v.Unit, v.Band, v.From)
 	}
 	if v := w.Verdict; v != nil {
-		shown = append(shown, v.Word, v.Reason)
+		shown = append(shown, v.Name, v.Word, v.Reason)
 	}
 	return b.memo("answer "+w.Name, w.UI, shown...)
 }

@@ -28,9 +28,21 @@ func TestTheReadmeNamesEveryKeyAndAnswer(t *testing.T) {
 			t.Errorf("the README does not name %s", short)
 		}
 	}
+	verdict := regexp.MustCompile(`data-of="([^"]+)"`)
+	named := func(name string) bool {
+		first, _, _ := strings.Cut(name, " ") // of a row of the table, or of conductors
+		before, _, behind := strings.Cut(first, ".")
+		return strings.Contains(readme, "`"+first+"`") || behind && strings.Contains(readme, "`"+before+".`") || b.words.Has("rule."+first) || first == "t1" || first == "t2"
+	}
 	output := regexp.MustCompile(`<output[^>]*name="([^"]+)"`)
 	for _, state := range states {
-		for _, found := range output.FindAllStringSubmatch(draw(t, state, nil), -1) {
+		html := draw(t, state, nil)
+		for _, found := range verdict.FindAllStringSubmatch(html, -1) {
+			if !named(found[1]) {
+				t.Errorf("the README does not name the verdict %s", found[1])
+			}
+		}
+		for _, found := range output.FindAllStringSubmatch(html, -1) {
 			if !strings.Contains(readme, "`"+found[1]+"`") {
 				t.Errorf("the README does not name the answer %s", found[1])
 			}

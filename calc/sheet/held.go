@@ -44,6 +44,16 @@ func wrong(all ...Held) (kept []Held) {
 	return kept
 }
 
+// judged leaves out what can't be judged.
+func judged(all ...Held) (kept []Held) {
+	for _, h := range all {
+		if h.Level != Unjudged {
+			kept = append(kept, h)
+		}
+	}
+	return kept
+}
+
 // The items of a handover that verdicts speak about, see [Handover].
 const (
 	aboutRotation  = "rotation"

@@ -9,40 +9,7 @@ import (
 	"testing"
 
 	"roofside/calc/record"
-	"roofside/calc/sheet"
 )
-
-// linked are the answers that links.txt speaks of, by the names they are
-// published under.
-var linked = map[string]func(*record.Fan) (float64, bool){
-	"old.fan-speed": func(f *record.Fan) (float64, bool) {
-		a := sheet.FanSpeed(f, &f.Old)
-		return float64(a.Value), a.Known()
-	},
-	"new.fan-speed": func(f *record.Fan) (float64, bool) {
-		a := sheet.NewSpeedAt(f, sheet.NowTurns(f))
-		return float64(a.Value), a.Known()
-	},
-	"volts.unbalance": func(f *record.Fan) (float64, bool) {
-		a := sheet.Prove(f).Volts.Share
-		return float64(a.Value), a.Known()
-	},
-	"amps.line": func(f *record.Fan) (float64, bool) {
-		a := sheet.Prove(f).LineAmps
-		return float64(a.Value), a.Known()
-	},
-	"set.turns": func(f *record.Fan) (float64, bool) {
-		t := sheet.TurnsTable(f)
-		if t.Set < 0 {
-			return 0, false
-		}
-		return float64(t.Rows[t.Set].Turns), true
-	},
-	"at.airflow": func(f *record.Fan) (float64, bool) {
-		a := sheet.PointAt(f, sheet.PlannedSpeed(f, sheet.TurnsTable(f)), sheet.PlannedAir(f)).Airflow
-		return float64(a.Value), a.Known()
-	},
-}
 
 func TestPublishedLinks(t *testing.T) {
 	data, err := os.ReadFile("../../testdata/links.txt")
@@ -92,13 +59,14 @@ func TestPublishedLinks(t *testing.T) {
 			text, _, _ = strings.Cut(text, "=")
 			name, number, _ := strings.Cut(strings.TrimSpace(text), " ")
 			want, err := strconv.ParseFloat(number, 64)
-			if err != nil || linked[name] == nil {
+			answer, ok := answerOf(name)
+			if err != nil || !ok {
 				t.Fatalf("%s: %s %q", link, name, number)
 			}
 			_, decimals, _ := strings.Cut(number, ".")
-			got, known := linked[name](f)
-			if !known || math.Abs(got-want) > 0.5*math.Pow(10, -float64(len(decimals)))+1e-12 {
-				t.Errorf("%s: %s is %v, known %v, want %s", link, name, got, known, number)
+			got := answer(ask(f))
+			if !got.known || math.Abs(got.base-want) > 0.5*math.Pow(10, -float64(len(decimals)))+1e-12 {
+				t.Errorf("%s: %s is %v, known %v, want %s", link, name, got.base, got.known, number)
 			}
 		default:
 			if left[key] != text {

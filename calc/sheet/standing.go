@@ -37,7 +37,7 @@ func heldBy(f *record.Fan, t Table, m Move) []Held {
 	case t.Set >= 0:
 		set(SettingVerdict(f, t))
 		set(t.Rows[t.Set].Verdicts...)
-		all = append(all, wrong(Held{"target.fan-speed", "", TargetVerdict(f)})...)
+		all = append(all, judged(Held{"target.fan-speed", "", TargetVerdict(f)})...)
 	}
 	return all
 }

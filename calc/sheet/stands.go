@@ -92,7 +92,7 @@ func (j *Job) onDrive() []Held {
 			all = append(all, Held{"left.fan-speed", aboutSpeed, TargetReached(f, LeftSpeed(f), t.Target)})
 		}
 		if _, has := Named(all, "target.fan-speed"); !has {
-			all = append(all, wrong(Held{"target.fan-speed", "", TargetVerdict(f)})...)
+			all = append(all, judged(Held{"target.fan-speed", "", TargetVerdict(f)})...)
 		}
 		all = append(all, wrong(
 			Held{"new.swapped", "", SwappedVerdict(&f.New)},
@@ -115,15 +115,13 @@ func (j *Job) onAirflow() (all []Held) {
 	if a.At.Speed.Known() {
 		all = append(all, Held{"new.amps", a.Motor.aboutSetting(), a.Motor}, Held{"at.fan-speed", a.Wheel.aboutSetting(), a.Wheel})
 	}
-	return append(append(all, j.Exhausting()...), wrong(Held{"volts-unbalance", aboutVolts, a.Volts})...)
-}
-
-// Exhausting returns what stands against the exhaust: the hood's airflow, the air's
-// speed in the duct by it, the kitchen's pressure. Only what is wrong is: a planned
-// airflow proves nothing and is held against nobody.
-func (j *Job) Exhausting() []Held {
-	a := j.Air()
-	return wrong(Held{"hood.exhaust", aboutHood, a.Hood}, Held{"duct.velocity", aboutHood, a.Duct}, Held{"space", "", a.Space})
+	// What can't be judged of the hood is left out: a planned airflow proves nothing and
+	// is held against nobody.
+	all = append(all, judged(Held{"hood.exhaust", aboutHood, a.Hood}, Held{"duct.velocity", aboutHood, a.Duct}, Held{"space", "", a.Space})...)
+	if VoltageUnbalance(j.f).Known() {
+		all = append(all, Held{"volts-unbalance", aboutVolts, a.Volts})
+	}
+	return all
 }
 
 func (j *Job) onBelt() (all []Held) {
