@@ -145,7 +145,7 @@ func (v *driveView) sheaves() app.UI {
 	body := func() app.UI {
 		s := v.made.Sheaves()
 		return app.Div().Body(
-			app.Div().Body(app.If(s.AtTheTarget.Level >= sheet.Watch, func() app.UI { return v.verdict("need.target", s.AtTheTarget).UI() })),
+			app.Div().Body(app.If(v.stood("need.target") != nil, func() app.UI { return v.verdict("need.target", *v.stood("need.target")).UI() })),
 			app.Div().Class("list").Body(
 				answer(v.bench, shown{name: "need.motor-sheave", scale: &unit.Shop, verdict: doubtful(s.MotorVerdict)}, s.Motor),
 				answer(v.bench, shown{name: "need.fan-sheave", scale: &unit.Shop, verdict: doubtful(s.FanVerdict)}, s.Fan),

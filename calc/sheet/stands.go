@@ -85,7 +85,7 @@ func (j *Job) onDrive() []Held {
 			}
 			all = append(all, Held{"move", "", v})
 		}
-		if len(t.Rows) > 0 && t.Set < 0 && t.Target.Known() { // what would be run, were it reached
+		if t.Set < 0 && t.Speed.Known() && t.Target.Known() { // what would be run, were it reached
 			all = append(all, wrong(Held{"need.target", "", j.Sheaves().AtTheTarget})...)
 		}
 		if left := f.Left(); left != nil && known(&left.Reading.Speed) && t.Target.Known() {
