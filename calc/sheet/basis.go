@@ -20,7 +20,8 @@ type Basis struct {
 	chains []chain
 	volts  unit.Voltage // of that reading; 0 when not read
 
-	out unit.Frequency // of a drive, that amps are asked at; 0 for the one that was read
+	open bool           // what it rests on is known, and bounds nothing
+	out  unit.Frequency // of a drive, that amps are asked at; 0 for the one that was read
 }
 
 // A chain carries one method of telling load through the fan laws, so that
@@ -46,7 +47,7 @@ func fanBasis(f *record.Fan, s *trials) *Basis {
 		}
 		b := ampsBasis(f, FromTrialAmps, &f.New, &t.Reading, trialSpeed(s, t))
 		b.trial = t
-		if b.Known() || b.Power.Fault != nil || b.Speed.Fault != nil {
+		if b.Known() || b.said() {
 			return b
 		}
 	}
@@ -59,7 +60,7 @@ func fanBasis(f *record.Fan, s *trials) *Basis {
 		return &Basis{Wanted: ask, Power: Answer[unit.Power]{Wanted: ask}, Speed: Answer[unit.Speed]{Wanted: ask}}
 	}
 	if clamped(&f.Old.Reading) && ampsTellLoad(f) {
-		if b := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old)); b.Known() || b.Power.Fault != nil || !known(&t.Power) {
+		if b := ampsBasis(f, FromOldAmps, &f.Old, &f.Old.Reading, FanSpeed(f, &f.Old)); b.Known() || b.said() || !known(&t.Power) {
 			return b
 		}
 	}
@@ -74,6 +75,10 @@ func fanBasis(f *record.Fan, s *trials) *Basis {
 	}
 	return b
 }
+
+// said tells whether a basis hides what would come after it, though it is none: it is
+// at fault, or nothing bounds it.
+func (b *Basis) said() bool { return b.open || b.Power.Fault != nil || b.Speed.Fault != nil }
 
 // clamped tells whether any leg's amps were entered.
 func clamped(r *record.Reading) bool {
@@ -139,6 +144,7 @@ func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, spee
 // bounded returns b where its power and its speed are known to lie somewhere;
 // otherwise there is no basis, and what would bound it is wanted.
 func (b *Basis) bounded() *Basis {
+	b.open = b.Power.Known() && !b.Power.Bounded() || b.Speed.Known() && !b.Speed.Bounded()
 	b.Power, b.Speed = settled(b.Power), settled(b.Speed)
 	if !b.Power.Known() || !b.Speed.Known() {
 		b.chains, b.Wanted = nil, append(b.Power.open(), b.Speed.open()...)

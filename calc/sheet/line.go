@@ -86,12 +86,17 @@ func fixedSpeed(f *record.Fan, b *Basis) Answer[unit.Speed] {
 	if speed.From != FromSheaves {
 		return speed
 	}
+	plate := speed
 	for range 6 { // a few percent of slip, and of that the change of load: each round gains a digit
 		load := NewLoad(f, b, speed, b.Air)
 		if !load.Known() {
 			break
 		}
 		speed = byThePitches(MotorSpeed(f, s, running(f), load), MotorPitch(s), FanPitch(s))
+		if !speed.Known() {
+			return speed
+		}
+		speed.Band = min(speed.Band, plate.Band+max(speed.Value-plate.Value, plate.Value-speed.Value)) // what the plate says holds at any load
 	}
 	return speed
 }
@@ -176,7 +181,7 @@ func (l *line) loaded(f *record.Fan, speed Answer[unit.Speed]) {
 	speed.Band = 0 // load and slip settle on one speed
 	plate, known := MotorSpeed(f, &f.New, r, noLoad), MotorSpeed(f, &f.New, r, NewLoad(f, b, speed, b.Air))
 	if plate.From == FromPlate && known.Known() && known.Bounded() {
-		l.band += float64(known.Band/known.Value) - float64(plate.Band/plate.Value)
+		l.band += min(0, float64(known.Band/known.Value)-float64(plate.Band/plate.Value)) // what the plate says holds at any load
 	}
 }
 

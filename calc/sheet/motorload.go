@@ -36,7 +36,8 @@ func ampsIn(f *record.Fan, b *Basis, speed Answer[unit.Speed], denser Answer[uni
 	if speed.From == FromTrial && b.trial != nil && speed.Value == b.Speed.Value {
 		n.Band, n1.Band = 0, 0 // one reading, whose error cancels
 	}
-	m, _ := plateOf(f, b.out)
+	m, lacks := plateOf(f, b.out)
+	a.miss(lacks...)
 	ends := func() (low, high unit.Current, err error) {
 		r := float64(n.V() / n1.V())
 		m.power, m.amps = power.V(), amps.V()

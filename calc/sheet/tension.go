@@ -47,13 +47,14 @@ type Tension struct {
 	Plate    Aim
 	Mass     Answer[unit.LinearMass]
 
-	f *record.Fan
+	f    *record.Fan
+	open bool // what the fan is known to take bounds nothing
 }
 
 // TensionAt answers with what the new belt should take at a setting where the fan
 // turns at speed, pressed in by whole marks of a rule.
 func TensionAt(f *record.Fan, b *Basis, r Run, speed Answer[unit.Speed], mark unit.Length) *Tension {
-	t := &Tension{Run: r, Press: pressed(r.Span, mark), Mass: beltMass(f), f: f}
+	t := &Tension{Run: r, Press: pressed(r.Span, mark), Mass: beltMass(f), f: f, open: b.open}
 	{
 		var a Ask
 		h := Use(&a, "h", t.Press)
@@ -72,7 +73,7 @@ func (t *Tension) Rules() By {
 	switch {
 	case known(&t.f.Card.Force):
 		return ByListed
-	case t.Measured.Power.Known() || t.Measured.Power.Fault != nil:
+	case t.Measured.Power.Known() || t.Measured.Power.Fault != nil || t.open:
 		return ByMeasured
 	}
 	return ByPlate
