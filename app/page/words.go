@@ -153,6 +153,9 @@ func (b *bench) reason(v sheet.Verdict) string {
 	}
 	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
 	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
+	if v.Near {
+		s += " " + b.T("near")
+	}
 	if v.Cold {
 		s += " " + b.T("cold")
 	}
@@ -278,7 +281,13 @@ func (b *bench) first(ps []record.Place) string {
 }
 
 func (b *bench) formula(m source.Method) string { return b.words.Method("formula", m.Key, m.Formula) }
-func (b *bench) valid(m source.Method) string   { return b.words.Method("valid", m.Key, m.Valid) }
+func (b *bench) valid(m source.Method) string {
+	s := b.words.Method("valid", m.Key, m.Valid)
+	if d := source.DecisionOf(m.Key); d != source.NoLimit {
+		s += " " + b.T("decision."+string(d))
+	}
+	return s
+}
 
 // entries begins the fragments that lead to a method on the page of sources.
 const entries = "m-"

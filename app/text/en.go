@@ -75,6 +75,7 @@ var english = map[string]string{
 	"rule.no-amps": "No amps", "rule.no-amps.stop": "No leg carries anything: the motor does not run, or the clamp read nothing. It may still be live. The amps are used for nothing.",
 	"rule.lost-phase": "Lost phase", "rule.lost-phase.stop": "The legs tell a lost phase: stop the motor. The amps are used for nothing.",
 	"rule.nearly-open": "Failing leg", "rule.nearly-open.stop": "One leg carries {value} of what the others do; under {limit} no light load explains it. Stop the motor. The amps are used for nothing.",
+	"near": "By the reading itself: its error reaches the limit.", "decision.guarded": "A limit that the whole error must clear.", "decision.by_reading": "A limit that goes by the reading itself.",
 	"rule.below-target": "Below target", "rule.below-target.watch": "{value} is below the target of {limit}: a hood's airflow is a least value.", "rule.below-target.unjudged": "{value} against a target of {limit}: the target is not sure enough to tell.",
 	"left.below": "As left, it is below the target.",
 	"move.fixed": "A fixed sheave gives {speed}: {over} against the target.", "wanted.more": "and {n} more",

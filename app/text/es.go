@@ -76,6 +76,7 @@ var spanish = map[string]string{
 	"rule.pair-open": "Dos líneas sin corriente", "rule.pair-open.stop": "Dos líneas no llevan nada, y ningún motor trabaja con una: lo que esa lleva se va a tierra, o se leyó mal. Pare el motor. Ese amperaje no se usa para nada.",
 	"rule.no-amps": "Sin amperaje", "rule.no-amps.stop": "Ninguna línea lleva nada: el motor no anda, o la pinza no leyó nada. Puede seguir energizado. Ese amperaje no se usa para nada.",
 	"rule.lost-phase": "Fase perdida", "rule.lost-phase.stop": "Las líneas muestran una fase perdida: pare el motor. Ese amperaje no se usa para nada.",
+	"near": "Por la lectura misma: su error alcanza el límite.", "decision.guarded": "Un límite que todo el error debe librar.", "decision.by_reading": "Un límite que va por la lectura misma.",
 	"rule.below-target": "Debajo de la meta", "rule.below-target.watch": "{value} no llega a la meta de {limit}: el flujo de una campana es un mínimo.", "rule.below-target.unjudged": "{value} contra una meta de {limit}: la meta no es bastante segura para decirlo.",
 	"left.below": "Como quedó, no llega a la meta.",
 	"move.fixed": "Una polea fija da {speed}: {over} contra la meta.", "wanted.more": "y {n} más",

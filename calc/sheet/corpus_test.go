@@ -49,7 +49,6 @@ func (c corpusFan) open(t testing.TB) *record.Fan {
 	return fan(t, c.link)
 }
 
-
 const anyMark = unit.Inch / 16
 
 // standing lists what stands on all pages of a record, by page and name.
