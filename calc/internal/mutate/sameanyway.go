@@ -51,7 +51,6 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/bringdrive.go", "bringing.belt", "m.Fault == nil", "true", "what is at fault has a place, which the first belt asks for"},
 	{"calc/sheet/bringdrive.go", "suiting", "!x.Length.Known()", "false", "a belt without a length is judged neither within nor watch"},
 	{"calc/sheet/bringdrive.go", "suiting", "abs(float64(x.Move.Value)) < abs(float64(best.Move.Value))", "abs(float64(x.Move.Value)) <= abs(float64(best.Move.Value))", "no two belts move the base alike to the last digit"},
-	{"calc/sheet/bringdrive.go", "bringing.sheave", "move.Over > over(f)+slack", "move.Over >= over(f)+slack", rounding},
 	{"calc/sheet/bringdrive.go", "bringing.buySheave", "most.Known() && f.New.Sheave.Value() == record.Adjustable", "most.Known() || f.New.Sheave.Value() == record.Adjustable", oneSetting},
 	{"calc/sheet/bringdrive.go", "bringing.buySheave", "f.New.Sheave.Value() == record.Adjustable", "true", oneSetting},
 	{"calc/sheet/bringdrive.go", "bringing.buySheave", "most.Known()", "true", "the fan sheave is only offered over a motor sheave half open, which takes the most turns"},
@@ -68,4 +67,5 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/likeforlike.go", "comparer.line", "d < -apart-slack", "d <= -apart-slack", rounding},
 	{"calc/sheet/materials.go", "bringing.put", "m.Fault.Place != nil", "true", "nothing that is no place is ever wanted"},
 	{"calc/sheet/materials.go", "Material.lacks", "fault != nil", "true", "no fault in the place of none"},
+	{"calc/sheet/fit.go", "fit", "x.Toward.Low() <= 0", "x.Toward.Low() < 0", "no belt leaves just nothing to the last digit"},
 }
