@@ -25,3 +25,16 @@ func TestARacewayWithoutWires(t *testing.T) {
 		t.Errorf("%+v", fill)
 	}
 }
+
+// Each row of wires stands in the working of the fill with its area: 3 of 12 THWN-2,
+// 0.0133 in² each (NFPA 70, Chapter 9, Table 5).
+func TestWiresStandInTheWorkingOfTheFill(t *testing.T) {
+	f := fan(t, "code-edition=2023&raceway.conduit=EMT&raceway.size=1/2&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit")
+	a := sheet.FillShare(f)
+	if !a.Known() {
+		t.Fatal(a.Wanted, a.Fault)
+	}
+	if got := term(t, a.Steps, "3 × 12 THWN-2") / (0.0254 * 0.0254); got < 3*0.01325 || got > 3*0.01335 {
+		t.Errorf("%v in²", got)
+	}
+}

@@ -68,4 +68,6 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/materials.go", "bringing.put", "m.Fault.Place != nil", "true", "nothing that is no place is ever wanted"},
 	{"calc/sheet/materials.go", "Material.lacks", "fault != nil", "true", "no fault in the place of none"},
 	{"calc/sheet/fit.go", "fit", "x.Toward.Low() <= 0", "x.Toward.Low() < 0", "no belt leaves just nothing to the last digit"},
+	{"calc/sheet/answer.go", "Term.root", "t.Place != nil", "false", "a term with a place has no working"},
+	{"calc/sheet/fit.go", "Fit.LengthSpread", "!ok", "false", "a name that is none has no number of the table's either"},
 }
