@@ -135,7 +135,7 @@ func TestABeltAndAGrooveAreAskedFor(t *testing.T) {
 // RMA IP-20's tolerance of length is told for A and B belts by number; other numbers
 // have none here.
 func TestLengthSpreadIsOfClassicalBelts(t *testing.T) {
-	for name, want := range map[string]bool{"A50": true, "B60": true, "": false, "A": false, "5V500": false, "C60": false} {
+	for name, want := range map[string]bool{"A50": true, "B60": true, "": false, "A": false, "5V500": false, "C60": false, "3V100": false} {
 		if _, ok := (sheet.Fit{Name: name}).LengthSpread(); ok != want {
 			t.Errorf("%q: %t", name, ok)
 		}
