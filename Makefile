@@ -13,7 +13,7 @@ BASE    ?= /
 ADDR    ?= localhost:8080
 FUZZ    ?= 30s
 
-.PHONY: help run site wasm test test-all vet unit browser wide tools nginx axe jsqr chromium firefox-webkit lighthouse-npm size vuln bench fuzz mutate counts golden engines startup lighthouse
+.PHONY: help run site wasm test test-all vet unit rules browser wide tools nginx axe jsqr chromium firefox-webkit lighthouse-npm size vuln bench fuzz mutate counts golden engines startup lighthouse
 
 help: ## what can be made
 	@sed -n 's/^\([a-z-]*\):.*## /\1\t/p' Makefile | expand -t 12
@@ -44,7 +44,10 @@ browser: chromium axe jsqr ## tests of the site in dist/ in headless Chromium
 	go test -tags e2e -count=1 -timeout 25m ./app/e2e
 
 # What fails soonest stands first, the bringing of what the tests need among it.
-test-all: vet unit tools size test wide engines lighthouse ## test, and what takes longer: its weight, other hosts and engines
+test-all: vet unit rules tools size test wide engines lighthouse ## test, and what takes longer: its weight, other hosts and engines
+
+rules: ## the rules that every verdict keeps, over every record
+	go test -count=1 -run 'LessKnown|MissingIs' ./calc/sheet -every
 
 tools: chromium axe jsqr nginx firefox-webkit lighthouse-npm ## bring what the tests need, where it isn't there
 

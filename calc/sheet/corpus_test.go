@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"encoding/csv"
+	"flag"
 	"os"
 	"path/filepath"
 	"slices"
@@ -42,6 +43,12 @@ func corpus(t testing.TB) (all []corpusFan) {
 	}
 	return all
 }
+
+// every asks for all records where some do from day to day.
+var every = flag.Bool("every", false, "hold the slow rules to every record")
+
+// sampled tells whether the record at i is looked at: one in so many.
+func sampled(i, of int) bool { return *every || i%of == 0 }
 
 // open returns the record of a scenario.
 func (c corpusFan) open(t testing.TB) *record.Fan {
