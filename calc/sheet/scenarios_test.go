@@ -124,3 +124,25 @@ func tolerance(text string, k *unit.Kind) (float64, error) {
 	zero, _, err := number.ParseQuantity(strings.Replace(text, strings.Fields(text)[0], "0", 1), k)
 	return x - zero, err
 }
+
+// A test of this size sees what examples by hand don't.
+func TestScenariosAreMany(t *testing.T) {
+	pages, within, all := map[string]int{}, 0, scenarios(t)
+	for _, s := range all {
+		switch pages[s.Page]++; s.Page {
+		case "airflow":
+			pages["drive"]++
+		}
+		if slices.Equal(s.Plate, []string{"within"}) {
+			within++
+		}
+	}
+	if len(all) < 250 || 3*within < len(all) {
+		t.Errorf("%d scenarios, %d of them in order", len(all), within)
+	}
+	for _, page := range []string{"drive", "belt", "power", "raceway"} { // drive with its air
+		if pages[page] < 60 {
+			t.Errorf("%d of %s", pages[page], page)
+		}
+	}
+}
