@@ -120,7 +120,7 @@ func TestTheBelt(t *testing.T) {
 	tab.Type("new.belt-mass", "0.105 kg/m")
 	tab.open("belt")
 	tab.Type("trial.t1.belt-frequency", "48") // 160 N; 143 to 190 for a new belt
-	tab.AwaitText(`output[name="tension"]`, "Within. Run it 15 to 30 minutes, then tension again.")
+	tab.AwaitText(`output[name="tension"]`, "Within. Guard on, then run it 15 to 30 minutes and tension again.")
 	tab.open("align")
 	tab.Type("trial.t1.alignment-gap", "1/4")
 	tab.AwaitText(`[data-of="align.gap"]`, "more than ½° out of line")

@@ -43,7 +43,7 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 	}
 	unmoved := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in", "")
 	for _, c := range []struct{ name, link, says, level string }{
-		{"in order", away(tautBelt, "2-1/2in"), "Within. Run it", "within"},
+		{"in order", away(tautBelt, "2-1/2in"), "Within. Guard on, then run it", "within"},
 		{"out of line", tautBelt + "&trial.t1.alignment-gap=1/4in", "Don't run it: align the sheaves", "stop"},
 		{"out of line, read before", tautBelt + "&trial.t1.alignment-gap=1/4in&trial.t2.turns=3turns&trial.t2.belt-age=new&trial.t2.belt-frequency=48Hz", "Don't run it: align the sheaves", "stop"},
 		{"base too short", away(tautBelt, "0in"), "Another belt: by its number, the motor base does not reach", "stop"},
@@ -64,7 +64,7 @@ func TestAStopLeadsTheBeltPlate(t *testing.T) {
 		if (v == nil) != (c.level == "") || v != nil && !strings.Contains(attribute(v, "class"), c.level) {
 			t.Errorf("%s: the plate's verdict is %q", c.name, says(v))
 		}
-		run := strings.Contains(says(n), "Run a new belt") || strings.Contains(says(n), "Run it")
+		run := strings.Contains(says(n), "then run a new belt") || strings.Contains(says(n), "then run it")
 		if barred := c.level == "stop" || c.level == "watch"; run == barred {
 			t.Errorf("%s: barred %v, sent to run %v", c.name, barred, run)
 		}
@@ -181,7 +181,7 @@ func TestAReadingTooCoarseSaysWhatWouldTell(t *testing.T) {
 func TestAlignmentComesBeforeRunning(t *testing.T) {
 	for link, want := range map[string]string{
 		tautBelt:                                 "Align the sheaves: a gap of 0.08 in at most.", // 16 in / 12 · 1/16
-		tautBelt + "&trial.t1.alignment-gap=0in": "Run a new belt 15 to 30 minutes.",
+		tautBelt + "&trial.t1.alignment-gap=0in": "Guard on, then run a new belt 15 to 30 minutes.",
 	} {
 		list := strings.TrimSpace(says(find(beltOf(t, link, false), "ol", "class", "then")))
 		if !strings.HasPrefix(list, want) {
