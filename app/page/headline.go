@@ -48,7 +48,7 @@ func (v *driveView) below() app.UI {
 	m := v.next
 	moving := v.t.Set >= 0 && m.Do != sheet.DoHold && m.Do != sheet.DoTension && m.Do != sheet.DoCheck
 	if v.judged {
-		body = append(body, v.verdict("setting", v.worst.Verdict).UI())
+		body = append(body, v.verdict(v.worst.Name, v.worst.Verdict).UI())
 	}
 	for _, a := range v.t.Alarms {
 		if a.Rule != v.worst.Rule {
