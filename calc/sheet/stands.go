@@ -18,8 +18,8 @@ func Subjects() []Subject {
 // Stands lists what stands on a page, the first of each level the most telling. What
 // is only offered is not among it: other rows of the turns table, other sheaves, belts
 // to choose from; nor is what was read before the latest reading. A part of the job
-// that was not begun is not held against its page; what the next step waits for is,
-// as what can't be judged. The record has what stands on all pages, but of a page that
+// that was not begun is not held against its page; what the next move waits for is, as
+// what can't be judged. The record has what stands on all pages, but of a page that
 // was not begun only what is wrong: [Handover] lists what is open.
 func (j *Job) Stands(on Subject) []Held {
 	switch on {
@@ -161,14 +161,22 @@ func (j *Job) onBelt() (all []Held) {
 	return all
 }
 
-func (j *Job) onPower() (all []Held) {
-	p := j.Proof()
-	if p.Taken {
+func (j *Job) onPower() []Held {
+	f, p := j.f, j.Proof()
+	if !p.Taken {
+		all := judged(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})
+		if f.Supply.Value() == "" { // what decides the rest
+			all = nil
+		}
+		return append(all, ofDial(f)...)
+	}
+	if !p.New { // of the old fan nothing more is read
 		return p.held
 	}
-	all = append(all, wrong(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})...)
-	all = append(all, wrong(ofDial(j.f)...)...)
-	return append(all, Held{"power.next", "", Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: p.Wanted}})
+	amps, volts := clamped(p.Reading), volted(p.VoltsAt)
+	return slices.DeleteFunc(slices.Clone(p.held), func(h Held) bool { // of what was not begun, what can't be judged
+		return h.Level == Unjudged && (h.About == aboutAmps && !amps || h.About == aboutVolts && !volts)
+	})
 }
 
 func (j *Job) onRaceway() (all []Held) {

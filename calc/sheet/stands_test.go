@@ -107,10 +107,13 @@ func byHand(f *record.Fan) map[sheet.Subject][]sheet.Verdict {
 		}
 	}
 	if read, ok := sheet.JudgedReading(f); ok && f.Supply.Value() != "" {
-		if p := sheet.Prove(f); p.Three {
-			add(sheet.OfPower, sheet.LostVerdict(read.Reading), p.Volts.Verdict)
+		p := sheet.Prove(f)
+		if p.Three {
+			add(sheet.OfPower, sheet.LostVerdict(read.Reading))
 		}
-		add(sheet.OfPower, sheet.Prove(f).OfPlateVolts)
+		if v := &p.VoltsAt.Volts; v[0].State() != record.Unknown || v[1].State() != record.Unknown || v[2].State() != record.Unknown {
+			add(sheet.OfPower, p.Volts.Verdict, p.OfPlateVolts)
+		}
 	}
 	if f.New.Dial.State() == record.Known && f.Supply.Value() != "" {
 		if v := sheet.OverloadOf(f).Verdict; v.Level >= sheet.Watch && !oldReading(f) {
