@@ -48,6 +48,9 @@ func UnbalanceRange[Q unit.Voltage | unit.Current](a, b, c Q, meter Meter[Q]) (S
 	return s, nil
 }
 
+// error is the most that the meter may be off either way.
+func (s Spread) error() unit.Ratio { return max(s.Value-s.Low, s.High-s.Value) }
+
 // others returns the two indices that are not i.
 func others(i int) (int, int) { return (i + 1) % 3, (i + 2) % 3 }
 
@@ -123,7 +126,10 @@ const SupplyUnbalanceMost unit.Ratio = 0.03
 
 // VoltageBalance returns the unbalance of three line-to-line voltages and how it
 // stands: within to [UnbalanceFree], watch to [UnbalanceMost], for the motor is
-// derated there, stop above. Errors: as [UnbalanceRange].
+// derated there, stop above. Between the first two the reading itself decides, as long
+// as the meter's error is no wider than [UnbalanceFree]: the derating begins there from
+// nothing, so that an error at that limit takes nothing off a motor. Errors: as
+// [UnbalanceRange].
 //
 // Method: phase.unbalance.volts.
 func VoltageBalance(a, b, c unit.Voltage, meter Meter[unit.Voltage]) (Balance, error) {
@@ -131,13 +137,18 @@ func VoltageBalance(a, b, c unit.Voltage, meter Meter[unit.Voltage]) (Balance, e
 	if err != nil {
 		return Balance{}, err
 	}
-	return Balance{s, judge(s.Low, s.High, UnbalanceFree, UnbalanceMost)}, nil
+	v := judge(s.Low, s.High, UnbalanceFree, UnbalanceMost)
+	if v.Reason == ReasonBand && v.Worst == Watch && s.error() <= UnbalanceFree {
+		v.Standing, v.Reason = place(s.Value, UnbalanceFree, UnbalanceMost), ReasonNear
+	}
+	return Balance{s, v}, nil
 }
 
 // What amps are judged by (common practice).
 const (
 	CurrentUnbalanceMost unit.Ratio = 0.10
-	LoadLeast            unit.Ratio = 0.5 // of plate power
+	CurrentUnbalanceStop unit.Ratio = 0.30 // where the volts don't account for it: stop first
+	LoadLeast            unit.Ratio = 0.5  // of plate power
 )
 
 // IdleAmplification is the most that voltage unbalance shows up as in amps, with
@@ -146,13 +157,21 @@ const (
 const IdleAmplification = 25
 
 // CurrentBalance returns the unbalance of three line currents and how it stands: a
-// lost or failing phase first; then, under half load, watch above what
-// [IdleAmplification] makes of the volts and nothing at all below it; then within
-// to [CurrentUnbalanceMost] and watch above. load is the least that the motor's
-// load may be, as a share of plate power; volts the most that its voltage unbalance
-// may be, [SupplyUnbalanceMost] where none was read. With a phase lost there is no
-// unbalance to speak of, and none is given. Errors: as [UnbalanceRange]; load or
-// volts below zero.
+// lost or failing phase first; then within to [CurrentUnbalanceMost], at any load;
+// above it, under half load, watch beyond what [IdleAmplification] makes of the volts
+// and nothing at all below; at load stop beyond [CurrentUnbalanceStop] where the volts
+// can't make as much, and watch else. It goes by the reading, as long as the meter's
+// error is no wider than [CurrentUnbalanceMost]: the limits of the trade were found
+// with such meters.
+//
+// What a bad joint or winding adds is a share of the current, the same at any load;
+// what unbalanced volts add weighs more the less the load. So amps that are even under
+// half load are even above it (derived).
+//
+// load is the least that the motor's load may be, as a share of plate power; volts the
+// most that its voltage unbalance may be, [SupplyUnbalanceMost] where none was read.
+// With a phase lost there is no unbalance to speak of, and none is given. Errors: as
+// [UnbalanceRange]; load or volts below zero.
 //
 // Method: phase.unbalance.amps.
 func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load, volts unit.Ratio) (Balance, error) {
@@ -163,24 +182,51 @@ func CurrentBalance(a, b, c unit.Current, meter Meter[unit.Current], load, volts
 	if err != nil {
 		return Balance{}, err
 	}
-	switch {
-	case lost.Sure():
-		return Balance{Verdict: Verdict{Stop, Stop, Stop, ReasonLost}}, nil
-	case lost.Loss == LossUnjudged:
-		return Balance{Verdict: unjudged(ReasonLost)}, nil
+	dead := Balance{Verdict: Verdict{Stop, Stop, Stop, ReasonLost}}
+	if lost.Sure() && lost.Loss != LossAhead {
+		return dead, nil
 	}
 	s, err := UnbalanceRange(a, b, c, meter)
 	if err != nil {
 		return Balance{}, err
 	}
-	const slack = 1e-9
-	if load < LoadLeast*(1-slack) {
-		if most := IdleMost(volts); s.Low > most*(1+slack) {
-			return Balance{s, Verdict{Watch, Watch, Watch, ReasonLight}}, nil
-		}
-		return Balance{s, unjudged(ReasonLight)}, nil
+	if lost.Loss == LossAhead && s.Value <= IdleMost(volts) { // on volts as even as these it is no supply's
+		return dead, nil
 	}
-	return Balance{s, judge(s.Low, s.High, CurrentUnbalanceMost, unit.Ratio(math.Inf(1)))}, nil
+	const slack = 1e-9
+	light := load < LoadLeast*(1-slack)
+	at := func(x unit.Ratio) Standing {
+		switch most := IdleMost(volts); {
+		case x <= CurrentUnbalanceMost*(1+slack):
+			return Within
+		case light && x <= most*(1+slack):
+			return Unjudged
+		case !light && x > max(CurrentUnbalanceStop, most)*(1+slack):
+			return Stop
+		}
+		return Watch
+	}
+	return Balance{s, byReading(s, CurrentUnbalanceMost, light, at)}, nil
+}
+
+// byReading places a value by itself, as long as the error around it is no wider than
+// the tolerance; of a wider one it says so, but where its whole band is beyond.
+func byReading(s Spread, tolerance unit.Ratio, light bool, at func(unit.Ratio) Standing) Verdict {
+	v := Verdict{Standing: at(s.Value), Best: at(s.Low), Worst: at(s.High)}
+	switch {
+	case v.Best == v.Worst:
+	case s.error() > tolerance*(1+1e-9) && (v.Best == Within || v.Best == Unjudged):
+		return unjudged(ReasonBand)
+	default:
+		v.Reason = ReasonNear
+	}
+	switch {
+	case v.Standing == Unjudged:
+		return unjudged(ReasonLight)
+	case light:
+		v.Reason = ReasonLight // whatever it is, no case for a roll
+	}
+	return v
 }
 
 // IdleMost returns the unbalance of amps that an idling motor makes at most of a

@@ -1,5 +1,7 @@
 package phase
 
+import "roofside/calc/unit"
+
 // A Before is what is to be done before a lead roll. The spellings are keys.
 type Before string
 
@@ -9,9 +11,13 @@ const (
 	BeforeRotation Before = "rotation" // a wheel that turns backward is no load to compare by
 	BeforeVolts    Before = "volts"    // unbalanced volts are cause enough
 	BeforePhase    Before = "lost-phase"
+	BeforeStop     Before = "stop"     // so far apart on even volts is no case for a roll
 	BeforeLoad     Before = "load"     // under half load the amps tell nothing
-	BeforeCause    Before = "balanced" // no unbalance that the meter's error could not make up
+	BeforeCause    Before = "balanced" // no unbalance to speak of, or none that the meter's error could not make up
 )
+
+// RollLeast is the unbalance of amps under which nobody rolls leads (common practice).
+const RollLeast unit.Ratio = 0.05
 
 // BeforeRoll returns what stands in the way of a lead roll: it takes rotation
 // proven, volts within about [UnbalanceFree], and amps unbalanced at a real load.
@@ -25,9 +31,11 @@ func BeforeRoll(rotationProven bool, volts, amps Balance) Before {
 		return BeforeVolts
 	case amps.Reason == ReasonLost:
 		return BeforePhase
+	case amps.Standing == Stop:
+		return BeforeStop
 	case amps.Reason == ReasonLight:
 		return BeforeLoad
-	case amps.Low <= 0:
+	case amps.Low <= 0, amps.Value < RollLeast:
 		return BeforeCause
 	}
 	return BeforeNothing

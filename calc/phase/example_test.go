@@ -50,7 +50,7 @@ func ExampleCurrentBalance() {
 	fmt.Println(b.Standing, b.Reason, err)
 	// Output:
 	// within  <nil>
-	// unjudged light-load <nil>
+	// within light-load <nil>
 	// stop lost-phase <nil>
 }
 
@@ -301,4 +301,23 @@ func ExampleClassifyRoll() {
 	r, err := phase.ClassifyRoll([]phase.Position{{L1: 10.8, L2: 10.0, L3: 9.2}, {L1: 10.8, L2: 9.9, L3: 9.3}, {L1: 10.7, L2: 10.0, L3: 9.3}}, phase.UsualClamp)
 	fmt.Println(r.Cause, r.Line, r.Confidence, err)
 	// Output: supply 1 firm <nil>
+}
+
+// A delta motor with one of its windings open, on even volts: the line between the two
+// that are left carries √3 of what the others do.
+func ExampleLostPhaseOnVolts() {
+	for _, volts := range []unit.Ratio{0.005, 0.05} {
+		l, err := phase.LostPhaseOnVolts(9.5, 5.5, 5.5, phase.Meter[unit.Current]{}, volts)
+		fmt.Println(l.Loss, l.Leg, err)
+	}
+	// Output:
+	// open-winding 1 <nil>
+	// ahead-of-transformer 1 <nil>
+}
+
+// 490 V at 57.1 Hz on a plate of 460 V and 60 Hz.
+func ExampleCombinedVariation() {
+	off, err := phase.CombinedVariation(490, 57.1*unit.Hertz, 460, 60*unit.Hertz)
+	fmt.Printf("%.1f %%, %v\n", float64(off/unit.Percent), err)
+	// Output: 11.4 %, <nil>
 }

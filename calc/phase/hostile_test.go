@@ -21,6 +21,8 @@ func TestHostileInput(t *testing.T) {
 		"ThroughClamp":        phase.ThroughClamp,
 		"ClampOfTurns":        phase.ClampOfTurns,
 		"LostPhase":           phase.LostPhase,
+		"LostPhaseOnVolts":    phase.LostPhaseOnVolts,
+		"CombinedVariation":   phase.CombinedVariation,
 		"AmpsWithOpenLine":    phase.AmpsWithOpenLine,
 		"VoltageDerating":     phase.VoltageDerating,
 		"DeratingOver":        phase.DeratingOver,

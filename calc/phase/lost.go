@@ -18,6 +18,7 @@ const (
 	LossPair     Loss = "pair-open"            // two legs carry next to nothing: a motor can't run on the third
 	LossAll      Loss = "all-open"             // none carries anything
 	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
+	LossWinding  Loss = "open-winding"         // 1 : 1 : √3 to 2 on even volts: a winding or a joint of a delta motor is open
 	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
 )
 
@@ -34,9 +35,12 @@ const OpenLeg unit.Ratio = 0.1
 const NearlyOpenLeg unit.Ratio = 0.25
 
 // How near the pattern 1 : 1 : 2 counts as it: chosen here, wide enough for a
-// motor's own unbalance and far from any that still has three phases.
+// motor's own unbalance and far from any that still has three phases. Of a delta motor
+// with one of its windings open, the line between the two that are left carries √3 of
+// what the others do.
 const (
 	aheadRatio = 2.0
+	deltaRatio = 1.7320508075688772
 	aheadNear  = 0.15
 )
 
@@ -111,6 +115,48 @@ func LostPhase(a, b, c unit.Current, meter Meter[unit.Current]) (Lost, error) {
 	l := Lost{LossAhead, Leg(high + 1), over}
 	if !near(float64(least), aheadRatio) || !near(float64(most), aheadRatio) {
 		l.Loss = LossUnjudged
+	}
+	return l, nil
+}
+
+// LostPhaseOnVolts is [LostPhase] with the volts read beside the amps: volts is the
+// most that their unbalance may be. One leg that carries about double is a phase lost
+// ahead of a transformer only on volts that account for it. To a field that turns
+// backward, of which that pattern has as much as of the other, a motor is as good as
+// stalled, so that volts well apart stand across it (derived). On even volts it is the
+// motor: a winding or a joint of its delta is open. Errors: as [LostPhase]; volts below
+// zero.
+//
+// Method: phase.lost.
+func LostPhaseOnVolts(a, b, c unit.Current, meter Meter[unit.Current], volts unit.Ratio) (Lost, error) {
+	l, err := LostPhase(a, b, c, meter)
+	if err = limit.First(err, limit.NonNegative("volts", volts)); err != nil {
+		return Lost{}, err
+	}
+	if l.Sure() && l.Loss != LossAhead {
+		return l, nil
+	}
+	u, err := Unbalance(a, b, c)
+	if err != nil {
+		return Lost{}, err
+	}
+	if u <= max(CurrentUnbalanceStop, IdleMost(volts)) {
+		return l, nil
+	}
+	t, err := bound(a, b, c, meter)
+	if err != nil {
+		return Lost{}, err
+	}
+	high := 0
+	for i, x := range t.value {
+		if x > t.value[high] {
+			high = i
+		}
+	}
+	over, _, _ := t.over(high)
+	j, k := others(high)
+	if near(t.value[j], t.value[k]) && (near(float64(over), deltaRatio) || near(float64(over), aheadRatio)) {
+		return Lost{LossWinding, Leg(high + 1), over}, nil
 	}
 	return l, nil
 }

@@ -5,10 +5,10 @@ import (
 	"roofside/calc/unit"
 )
 
-// A Meter is how far each reading may be off: a share of the reading and a floor,
-// which is a count of last digits. Every reading is taken to err by itself; what
-// the meter adds to all three alike cancels in an unbalance, so that this is the
-// widest case.
+// A Meter is how far each reading may be off by itself: a share of the reading and a
+// floor, which is a count of last digits. One meter reads all three legs: what its
+// scale adds to all alike cancels in an unbalance and in a ratio of legs, and is no part
+// of it there; see [Meter.Alike].
 type Meter[Q unit.Voltage | unit.Current] struct {
 	Share unit.Ratio
 	Floor Q
@@ -20,6 +20,17 @@ var (
 	UsualClamp     = Meter[unit.Current]{Share: 0.02, Floor: 0.05}
 	UsualVoltmeter = Meter[unit.Voltage]{Share: 0.01}
 )
+
+// ClampRepeats is how far a clamp that is taken off and put on again may read another,
+// as a share of the reading: how the conductor lies in its jaws (common practice).
+const ClampRepeats unit.Ratio = 0.005
+
+// Alike returns what of a meter's error sets three readings apart that it took one
+// after the other: its digits, and of its share no more than it repeats by.
+func (m Meter[Q]) Alike(repeats unit.Ratio) Meter[Q] {
+	m.Share = min(m.Share, repeats)
+	return m
+}
 
 func (m Meter[Q]) check() error {
 	if err := limit.First(limit.NonNegative("meter", m.Share), limit.NonNegative("meter", m.Floor)); err != nil {

@@ -64,8 +64,14 @@ type Overload struct {
 	AfterKnown   source.Known
 }
 
-// OverloadOf returns the overload currents of a motor of more than 1 hp, from plate
-// amps, not the code's table current. Errors: plate not above zero, no such class.
+// OverloadMost is the share of plate amps above which no separate overload device may
+// be set, whatever the motor: the greatest of 430.32(C).
+const OverloadMost unit.Ratio = 1.40
+
+// OverloadOf returns the overload currents of a motor from plate amps, not the code's
+// table current. A motor of 1 hp or less goes by the same: started by itself by
+// 430.32(B)(1), started by hand and permanently installed by 430.32(D)(1), which leads
+// there. Errors: plate not above zero, no such class.
 //
 // Method: phase.overload.
 func OverloadOf(plate unit.Current, class OverloadClass) (Overload, error) {
@@ -87,8 +93,7 @@ func OverloadOf(plate unit.Current, class OverloadClass) (Overload, error) {
 }
 
 // ProtectorTrip returns the greatest trip current of a protector built into a
-// motor, from the code's table current: 170 % to 9 A, 156 % to 20 A, 140 % above;
-// the latter two from memory. Such a protector may start the motor again by itself.
+// motor, from the code's table current: 170 % to 9 A, 156 % to 20 A, 140 % above. Such a protector may start the motor again by itself.
 // Errors: table not above zero.
 //
 // Method: phase.overload.protector.

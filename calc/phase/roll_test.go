@@ -219,6 +219,8 @@ func TestBeforeRoll(t *testing.T) {
 	light := check.Value[phase.Balance](t)(phase.CurrentBalance(10.8, 10, 9.2, phase.UsualClamp, 0.3, 0.01))
 	lost := check.Value[phase.Balance](t)(phase.CurrentBalance(0, 10, 10, phase.UsualClamp, 0.8, 0.01))
 	quiet := check.Value[phase.Balance](t)(phase.CurrentBalance(10.1, 10, 9.9, phase.UsualClamp, 0.8, 0.01))
+	far := check.Value[phase.Balance](t)(phase.CurrentBalance(15, 10, 9, phase.UsualClamp, 0.8, 0.01))
+	small := check.Value[phase.Balance](t)(phase.CurrentBalance(10.4, 10, 9.6, phase.Meter[unit.Current]{}, 0.8, 0.01))
 	for _, test := range []struct {
 		proven      bool
 		volts, amps phase.Balance
@@ -229,7 +231,9 @@ func TestBeforeRoll(t *testing.T) {
 		{true, bad, lost, phase.BeforeVolts},
 		{true, good, lost, phase.BeforePhase},
 		{true, good, light, phase.BeforeLoad},
+		{true, good, far, phase.BeforeStop},
 		{true, good, quiet, phase.BeforeCause},
+		{true, good, small, phase.BeforeCause},
 	} {
 		if got := phase.BeforeRoll(test.proven, test.volts, test.amps); got != test.want {
 			t.Errorf("%+v: %s", test, got)

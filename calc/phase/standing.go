@@ -21,6 +21,7 @@ type Reason string
 const (
 	ReasonNone  Reason = ""
 	ReasonBand  Reason = "band"       // the meter's error reaches across a limit
+	ReasonNear  Reason = "near"       // by the reading itself, though the meter's error reaches across a limit
 	ReasonLight Reason = "light-load" // amps of a motor under half load tell little
 	ReasonLost  Reason = "lost-phase" // a phase is lost: no unbalance to speak of
 )

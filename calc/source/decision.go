@@ -18,7 +18,7 @@ const (
 var byReading = []string{
 	"drive.tolerance",
 	"belt.align", "belt.verdict", "belt.force.bands", "belt.force.listed",
-	"phase.unbalance.amps",
+	"phase.unbalance.amps", "phase.unbalance.idle",
 }
 
 // guarded are the limits that protect people, motor, wheel or wire, and those that ask

@@ -18,20 +18,26 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.unbalance.range",
 		Formula: "u(x ± Δx)",
-		Valid:   "Each reading errs by itself: a clamp with all its accuracy; a voltmeter that read all three, one after the other, with its last digits, as its error of scale cancels.",
+		Valid:   "One meter read all three, one after the other: its error of scale cancels, and what is left is its last digits and, of a clamp, 0.5 % for how the conductor lies in the jaws (common practice).",
 		Known:   Derived,
 	},
 	{
 		Key:     "phase.unbalance.volts",
 		Formula: "u ≤ 1 %;  u ≤ 5 %",
-		Valid:   "Derated above the first, not to be run above the second (memory). A utility's own at its meter: 3 % (memory).",
+		Valid:   "Derated above the first, where the reading itself decides, as the derating begins from nothing; not to be run above the second (memory). A utility's own at its meter: 3 % (memory).",
 		Refs:    []Ref{UnbalanceSheet.At("page 1, for 1 %"), MotorStandard.At("14.36, for 5 %"), SupplyStandard.At("annex, for 3 %")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "phase.unbalance.amps",
-		Formula: "u ≤ 10 %",
-		Valid:   "From half load up, no phase lost. No code has it.",
+		Formula: "u ≤ 10 %;  u ≤ 30 %",
+		Valid:   "No phase lost; by the reading itself. Above the first from half load up, and at any load behind a drive, whose volts are even; above the second, where the volts can't make it, stop first. What is even under half load is even above it, too (derived). No code has it.",
+		Known:   CommonPractice,
+	},
+	{
+		Key:     "phase.unbalance.input",
+		Formula: "u ≤ 1 %;  u ≤ 5 %",
+		Valid:   "Ahead of a variable frequency drive, whose motor has even volts: watched above the first, as drives' makers allow 2 or 3 % (memory); above the second a line is failing.",
 		Known:   CommonPractice,
 	},
 	{
@@ -69,7 +75,7 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.lost",
 		Formula: "I₁ < 0.1, 0.25 · (I₂ + I₃) / 2;  1 : 1 : 2",
-		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load; two under 0.1 of the third: what it carries goes to ground, or was read wrong. The last: a phase lost ahead of a wye-delta or delta-wye transformer, within 15 %.",
+		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load; two under 0.1 of the third: what it carries goes to ground, or was read wrong. The last, within 15 %: a phase lost ahead of a wye-delta or delta-wye transformer, on volts apart; on even volts, as 1 : 1 : √3 too, an open winding or joint of a delta motor (derived).",
 		Known:   CommonPractice,
 	},
 	{
@@ -126,8 +132,8 @@ var phaseMethods = []Method{
 	},
 	{
 		Key:     "phase.frequency",
-		Formula: "0.95 ≤ f / fp ≤ 1.05;  (V / f) / (Vp / fp) ≤ 1.1",
-		Valid:   "A motor on the line; a drive sets both. Beyond the first speed, cooling and the fan's power are others; beyond the second the iron saturates. The ratio of volts per hertz is from memory.",
+		Formula: "0.95 ≤ f / fp ≤ 1.05;  |V / Vp − 1| + |f / fp − 1| ≤ 0.1;  (V / f) / (Vp / fp) ≤ 1.1",
+		Valid:   "A motor on the line; a drive sets both. Beyond the first speed, cooling and the fan's power are others; the second is of both together. Beyond the last the iron saturates (from memory).",
 		Refs:    []Ref{MotorGuide.At("9.9.1, for 5 % and for the sum of both, 10 %"), PlateArticle.At("5.1 % and 1.6 %, worked"), MotorStandard.At("12.44")},
 		Known:   LookedUp,
 	},
@@ -147,14 +153,14 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.system.plate",
 		Formula: "208 : 200;  240 : 230;  480 : 460;  600 : 575",
-		Valid:   "230 on 208 is inside 10 % by 1 V.",
+		Valid:   "230 on 208 is inside 10 % by 1 V below; 440 on 480 and 220 on 240 are by 4 and 2 V above.",
 		Refs:    []Ref{VoltageSheet.At("page 1, Table 2")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "phase.overload",
 		Formula: "I ≤ 1.25 FLA, 1.15 FLA;  after a failure to start: 1.40, 1.30;  dial: FLA",
-		Valid:   "Plate amps. Over 1 hp; 1 hp or less leads to the same figures. The dial: common practice.",
+		Valid:   "Plate amps. A motor of 1 hp or less goes by the same: started by itself, or by hand and permanently installed. Above 1.40 for no motor. The dial: common practice.",
 		Refs:    []Ref{ElectricalCode.At("430.32(A)(1), (B)(1), (C) and (D)(1)"), OlderCode.At("430.32(A)(1) and (C), for 1.15 and 1.30"), ElectricalCode.At("430.6(A)")},
 		Known:   LookedUp,
 	},

@@ -145,6 +145,20 @@ var phaseAnswers = map[string]answer{
 	"P19": func(c Case) Results {
 		return Results{"share": must(phase.VoltsPerHertz(In[unit.Voltage](c, "v"), In[unit.Frequency](c, "f"), In[unit.Voltage](c, "plate_volts"), In[unit.Frequency](c, "plate_frequency")))}
 	},
+	"P20": func(c Case) Results {
+		a, b, cc := amps(c)
+		l := must(phase.LostPhaseOnVolts(a, b, cc, phase.Meter[unit.Current]{}, In[unit.Ratio](c, "volts")))
+		return Results{"winding": yes(l.Loss == phase.LossWinding), "leg": float64(l.Leg), "ratio": l.Over}
+	},
+	"P21": func(c Case) Results {
+		return Results{"off": must(phase.CombinedVariation(In[unit.Voltage](c, "v"), In[unit.Frequency](c, "f"), In[unit.Voltage](c, "plate_volts"), In[unit.Frequency](c, "plate_frequency")))}
+	},
+	"P22": func(c Case) Results {
+		a, b, cc := amps(c)
+		m := phase.Meter[unit.Current]{Share: In[unit.Ratio](c, "share"), Floor: In[unit.Current](c, "floor")}.Alike(In[unit.Ratio](c, "repeats"))
+		s := must(phase.UnbalanceRange(a, b, cc, m))
+		return Results{"unbalance": s.Value, "least": s.Low, "greatest": s.High}
+	},
 	"P18": func(c Case) Results { return Results{"most": phase.IdleMost(In[unit.Ratio](c, "volts"))} },
 	"P04": func(c Case) Results {
 		v := In[unit.Voltage](c, "v")
