@@ -20,8 +20,8 @@ func NewBelt() *Belt { return &Belt{leaf{route: "/belt/"}} }
 // Render draws the page.
 func (p *Belt) Render() app.UI {
 	return p.draw(shared.T("belt.title"), func(b *bench) app.UI {
-		if b.Fan.Supply.Value() == record.Direct {
-			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply"))
+		if b.Fan.DirectDrive() {
+			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply", "mount"))
 		}
 		v := newBeltView(b)
 		clear(b.blamed)

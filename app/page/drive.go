@@ -21,8 +21,8 @@ func NewDrive() *Drive { return &Drive{leaf{route: "/drive/"}} }
 // Render draws the page.
 func (p *Drive) Render() app.UI {
 	return p.draw(shared.T("drive.title"), func(b *bench) app.UI {
-		if b.Fan.Supply.Value() == record.Direct {
-			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply"))
+		if b.Fan.DirectDrive() {
+			return app.Div().Body(app.P().Class("notice").Text(b.T("drive.direct")), b.fields("supply", "mount"))
 		}
 		v := newDriveView(b)
 		clear(b.blamed)
@@ -173,7 +173,7 @@ func doubtful(d sheet.Verdict) *sheet.Verdict {
 func (v *driveView) job() app.UI {
 	return v.section("job", v.T("section.job"), v.option(string(v.Fan.Supply.Value())), func() app.UI {
 		supply := string(v.Fan.Supply.Value())
-		return app.Div().Body(v.fields("name", "supply", "same-wheel"), app.If(v.words.Has("supply."+supply), func() app.UI {
+		return app.Div().Body(v.fields("name", "supply", "mount", "same-wheel"), app.If(v.words.Has("supply."+supply), func() app.UI {
 			return app.P().Class("field-note").Text(v.T("supply." + supply))
 		}))
 	})

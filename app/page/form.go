@@ -182,6 +182,8 @@ func (b *bench) optionIn(key, o string) string {
 		if n, err := raceway.Designator(raceway.TradeSize(o)); err == nil {
 			return o + " (" + strconv.Itoa(n) + ")"
 		}
+	case "mount":
+		return b.T("mount." + o)
 	case "old.phases", "new.phases":
 		return b.T("phases." + o)
 	case "box.size":

@@ -55,7 +55,7 @@ func (b *bench) openTrial(field string, has func(*record.Trial) bool, more func(
 
 // ordered returns the setting that the plate of Drive orders, where it orders one.
 func ordered(f *record.Fan) (to unit.Turns, ok bool) {
-	if f.Supply.Value() == record.Direct {
+	if f.DirectDrive() {
 		return 0, false
 	}
 	m, _ := sheet.NextMove(f, sheet.TurnsTable(f))

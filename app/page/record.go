@@ -54,7 +54,7 @@ type recordView struct {
 
 func newRecordView(b *bench) *recordView {
 	f := b.Fan
-	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), driven: f.Supply.Value() != record.Direct}
+	v := &recordView{bench: b, reckoned: b.reckon(), matched: b.match(), driven: !f.DirectDrive()}
 	v.parts = sheet.Handover(f, v.against()...)
 	v.due = sheet.Outstanding(v.parts)
 	return v

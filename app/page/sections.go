@@ -16,7 +16,7 @@ type part struct {
 // parts lists which field stands in which section, so that a way to a field
 // can open the section it stands in.
 var parts = []part{
-	{"job", []string{"name", "supply", "same-wheel"}},
+	{"job", []string{"name", "supply", "mount", "same-wheel"}},
 	{"target", []string{"target.speed", "target.tag-speed", "target.rated-speed", "target.use", "target.over", "old.belt-healthy"}},
 	{"old", []string{"old.motor-speed", "old.motor-frequency", "old.frequency", "old.motor-tachometer", "old.speed",
 		"old.count-fan-turns", "old.count-motor-turns", "old.section", "old.groove", "old.sheave",

@@ -65,7 +65,7 @@ type Selector interface {
 	Options() []string
 }
 
-// Supply is what feeds the motor and how it drives the wheel.
+// Supply is what feeds the motor.
 type Supply string
 
 // The supplies.
@@ -74,13 +74,25 @@ const (
 	SinglePhase Supply = "single-phase"
 	Inverter    Supply = "drive" // three-phase from a variable frequency drive
 	TwoSpeed    Supply = "two-speed"
-	Direct      Supply = "direct" // direct drive or electronically commutated: no belt
+	Direct      Supply = "direct" // not said: a wheel on its motor's shaft, or a motor with electronics of its own
 )
 
 // Options lists the supplies.
 func (Supply) Options() []string {
 	return []string{string(ThreePhase), string(SinglePhase), string(Inverter), string(TwoSpeed), string(Direct)}
 }
+
+// Mount is how the motor drives the wheel.
+type Mount string
+
+// The mounts.
+const (
+	ByBelt  Mount = "belt"
+	OnShaft Mount = "direct" // the wheel stands on the motor's own shaft
+)
+
+// Options lists the mounts.
+func (Mount) Options() []string { return []string{string(ByBelt), string(OnShaft)} }
 
 // Answer is yes or no.
 type Answer string

@@ -11,6 +11,7 @@ type Fan struct {
 	Name      Word
 	Step      Choice[Stage] // of the swap, the last one done
 	Supply    Choice[Supply]
+	Mount     Choice[Mount]
 	SameWheel Choice[Answer] // the new wheel is the old one's type, diameter and model
 
 	Altitude   Entry[unit.Length]
@@ -200,6 +201,16 @@ func NewFan() *Fan {
 func (f *Fan) bind() {
 	for range f.Places() {
 	}
+}
+
+// DirectDrive tells whether the wheel stands on its motor's own shaft, so that there
+// is no belt. A supply that is only said to be direct says this too, until the mount is
+// said.
+func (f *Fan) DirectDrive() bool {
+	if f.Mount.State() == Known {
+		return f.Mount.Value() == OnShaft
+	}
+	return f.Supply.Value() == Direct
 }
 
 // ReadOnly tells whether f was read from a later form than this library

@@ -111,6 +111,7 @@ func (l *lister) fan(f *Fan) {
 	l.add("name", &f.Name)
 	l.add("step", &f.Step)
 	l.add("supply", &f.Supply)
+	l.add("mount", &f.Mount)
 	l.add("same-wheel", &f.SameWheel)
 	put(l, "altitude", &f.Altitude, &altitude)
 	put(l, "coldest-air", &f.ColdestAir, &airTemperature)

@@ -52,7 +52,7 @@ func PlannedSpeed(f *record.Fan, t Table) Answer[unit.Speed] {
 	if trial := LastReading(f); trial != nil && trial == lastTrial(f) {
 		return Read("n₂", FromTrial, &trial.Reading.Speed)
 	}
-	if f.Supply.Value() == record.Direct || !known(&f.New.Sheave) {
+	if f.DirectDrive() || !known(&f.New.Sheave) {
 		return TargetSpeed(f)
 	}
 	if t.Set >= 0 {

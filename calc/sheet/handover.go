@@ -57,7 +57,7 @@ func Handover(f *record.Fan, held ...Held) []Part {
 	}
 	last := &parts[len(parts)-1]
 	last.Items = append(last.Items, h.stands("by", &f.Handover.By), h.stands("on", &f.Handover.On))
-	if f.Supply.Value() != record.Direct {
+	if !f.DirectDrive() {
 		last.Items = append(last.Items, h.stands("belt-due", &f.Handover.BeltDue))
 	}
 	return parts
@@ -161,7 +161,7 @@ func (h *handover) survey() []Item {
 	} else if open := t.open(); len(open) > 0 {
 		items[0].Place = open[0]
 	}
-	if h.f.Supply.Value() == record.Direct {
+	if h.f.DirectDrive() {
 		items = nil
 	}
 	return append(items, looked("old-plate", &old.MotorPower, &old.MotorVolts, &old.MotorAmps))
@@ -170,7 +170,7 @@ func (h *handover) survey() []Item {
 // after returns the values that are due behind a check.
 func (h *handover) after(check string) []Item {
 	f, left := h.f, h.left
-	belt := f.Supply.Value() != record.Direct
+	belt := !f.DirectDrive()
 	switch check {
 	case "line-volts-first":
 		return []Item{h.rotation()}

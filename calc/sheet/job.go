@@ -68,7 +68,7 @@ func (j *Job) Table() Table {
 }
 
 // belted tells whether the fan is driven by a belt.
-func (j *Job) belted() bool { return j.f.Supply.Value() != record.Direct }
+func (j *Job) belted() bool { return !j.f.DirectDrive() }
 
 // Move is [NextMove].
 func (j *Job) Move() (Move, []record.Place) {

@@ -107,7 +107,7 @@ func Materials(f *record.Fan) []Material {
 	l := &bringing{f: f, table: TurnsTable(f), circuit: CircuitOf(f)}
 	l.unit()
 	l.curb()
-	if f.Supply.Value() != record.Direct {
+	if !f.DirectDrive() {
 		l.sheave()
 		l.belt()
 	}
