@@ -162,7 +162,7 @@ func (v *powerView) ofLoad() app.UI {
 			list = append(list,
 				answer(v.bench, shown{name: "motor.load", scale: &unit.Share}, p.Load),
 				answer(v.bench, shown{name: "motor.derating", scale: &unit.Share}, p.Derating),
-				answer(v.bench, shown{name: "motor.headroom", scale: &unit.Share, verdict: &p.OfHeadroom}, p.Headroom),
+				answer(v.bench, shown{name: "motor.headroom", scale: &unit.Share}, p.Headroom),
 			)
 		}
 		var agrees *sheet.Verdict

@@ -30,7 +30,7 @@ func (v *powerView) inputs(route string) []app.UI {
 func (v *powerView) supply() app.UI {
 	supply := string(v.Fan.Supply.Value())
 	return v.section("job", v.T("section.supply"), v.option(supply), func() app.UI {
-		return app.Div().Body(v.fields("supply"), app.Div().Body(app.If(v.p.OfPhases.Level >= sheet.Watch, func() app.UI {
+		return app.Div().Body(v.fields("supply", "mount", "new.phases"), app.Div().Body(app.If(v.p.OfPhases.Level >= sheet.Watch, func() app.UI {
 			return v.verdict("supply.phases", v.p.OfPhases).UI()
 		})), app.Div().Body(app.If(v.words.Has("power.supply."+supply), func() app.UI {
 			return app.P().Class("field-note").Text(v.T("power.supply." + supply))
@@ -152,13 +152,12 @@ func (v *powerView) overload() app.UI {
 		}
 		if o.Small {
 			list = append(list, app.P().Class("field-note").Text(v.T("overload.small")))
-		} else {
-			list = append(list,
-				answer(v.bench, shown{name: "overload.trip", scale: &unit.Amperage}, o.Trip),
-				answer(v.bench, shown{name: "overload.after-failure", scale: &unit.Amperage}, o.AfterFailure),
-				app.P().Class("field-note").Text(v.T("overload.two")),
-			)
 		}
+		list = append(list,
+			answer(v.bench, shown{name: "overload.trip", scale: &unit.Amperage}, o.Trip),
+			answer(v.bench, shown{name: "overload.after-failure", scale: &unit.Amperage}, o.AfterFailure),
+			app.P().Class("field-note").Text(v.T("overload.two")),
+		)
 		return app.Div().Body(app.Div().Class("list").Body(list...), app.Div().Body(v.restarts()...), v.fields(keys...))
 	})
 }

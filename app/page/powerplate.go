@@ -135,9 +135,14 @@ func (v *powerView) next() string {
 	case sheet.StepCause:
 		return v.cause()
 	case sheet.StepVolts, sheet.StepAmps:
+		key := "power.next." + string(p.Next)
 		if !p.Three {
-			return v.T("power.next." + string(p.Next) + ".one")
+			key += ".one"
 		}
+		if p.Next == sheet.StepAmps && v.Fan.DirectDrive() { // no belt to put on first
+			key += ".direct"
+		}
+		return v.T(key)
 	}
 	return v.T("power.next." + string(p.Next))
 }
@@ -193,6 +198,13 @@ func (v *powerView) below() app.UI {
 			body = append(body, v.verdict("rotation.stale", p.OfRotation).UI())
 		}
 		say("power.bump")
+	case sheet.StepAmps:
+		if !v.Fan.DirectDrive() {
+			say("power.belt-on")
+		}
+		if p.Worst.Level >= sheet.Watch {
+			body = append(body, v.verdict("power", p.Worst).UI())
+		}
 	case sheet.StepRoll:
 		say("roll.how")
 	case sheet.StepCause:

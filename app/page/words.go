@@ -152,7 +152,10 @@ func (b *bench) reason(v sheet.Verdict) string {
 		return s
 	}
 	key := "rule." + string(v.Rule) + "." + string(levels[v.Level])
-	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit))
+	s := b.T(key, "value", b.figure(v.Value), "limit", b.figure(v.Limit), "left", b.figure(v.Left))
+	if v.Most.Scale != nil {
+		s += " " + b.T("derate.amps", "most", b.figure(v.Most))
+	}
 	if v.Near {
 		s += " " + b.T("near")
 	}

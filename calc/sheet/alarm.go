@@ -29,7 +29,7 @@ func alarms(f *record.Fan, s *trials) (all []Held) {
 	if !clamped(&t.Reading) {
 		return all
 	}
-	if v := LostVerdict(&t.Reading); v.Level != Within {
+	if v := LostVerdict(&t.Reading); v.Level != Within && !oneOfThree(f) {
 		all = append(all, Held{"amps.lost", aboutAmps, v})
 	}
 	if t.Reading.TippedUp.Value() == record.Yes {
@@ -57,8 +57,17 @@ func LostVerdict(r *record.Reading) Verdict {
 	case phase.LossNearly:
 		v.Level, v.Rule = Stop, RuleNearlyOpen
 		v.Value, v.Limit = Figure{&unit.Share, float64(l.Over)}, Figure{&unit.Share, float64(phase.NearlyOpenLeg)}
+	case phase.LossWinding:
+		v.Level, v.Rule = Stop, RuleOpenWinding
 	case phase.LossUnjudged:
 		v.Level = Unjudged
+		if l.Leg != phase.NoLeg {
+			v.Wanted = []record.Place{&r.Amps[l.Leg-1]}
+		}
+		if l.Leg != phase.NoLeg && l.Over < 1 { // the low one, which may be failing
+			v.Rule = RuleNearlyOpen
+			v.Value, v.Limit = Figure{&unit.Share, float64(l.Over)}, Figure{&unit.Share, float64(phase.NearlyOpenLeg)}
+		}
 	}
 	return v
 }
@@ -77,7 +86,11 @@ func LostPhase(r *record.Reading) phase.Lost {
 		}
 		amps[i] = a.Value
 	}
-	lost, err := phase.LostPhase(amps[0], amps[1], amps[2], clampOf(r))
+	volts := phase.SupplyUnbalanceMost
+	if u := VoltsUnbalance(r); u.Share.Known() {
+		volts = u.found.High
+	}
+	lost, err := phase.LostPhaseOnVolts(amps[0], amps[1], amps[2], clampOf(r), volts)
 	if err != nil {
 		return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as one below zero, are no proof of three phases
 	}
@@ -87,7 +100,7 @@ func LostPhase(r *record.Reading) phase.Lost {
 // lostPhase tells whether a verdict is the stop that of a phase that is lost, or of legs that carry nothing.
 func (v Verdict) lostPhase() bool {
 	switch v.Rule {
-	case RuleLostPhase, RuleNearlyOpen, RulePairOpen, RuleNoAmps:
+	case RuleLostPhase, RuleNearlyOpen, RulePairOpen, RuleNoAmps, RuleOpenWinding:
 		return v.Level == Stop
 	}
 	return false
@@ -96,16 +109,32 @@ func (v Verdict) lostPhase() bool {
 // errLost is the fault of legs that tell a lost phase: they tell no load.
 var errLost = limit.Break("", limit.LostPhase)
 
+// lostAt is [errLost], laid to the leg that tells it.
+func lostAt(l phase.Lost) error {
+	return limit.Break([...]string{"", "a", "b", "c"}[l.Leg], limit.LostPhase)
+}
+
 // legVerdict holds the leg with the most amps, of those that were read, against
-// the plate and the service-factor amps of the motor they were read at.
+// the plate and the service-factor amps of the motor they were read at, and the average
+// of the legs against what unbalanced volts leave of them.
 func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
 	most := mostAmps(r)
 	if !most.Known() {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: most.Wanted, Fault: most.Fault}
 	}
-	v := limitsOf(f, s).judge(most.Low(), most.High())
-	v.Wanted = append(v.Wanted, settled(most).Wanted...)
-	return v
+	l := limitsOf(f, s)
+	each := l.each().judge(most.Low(), most.High())
+	each.Wanted = append(each.Wanted, settled(most).Wanted...)
+	if !l.less && l.plate.Known() {
+		return each
+	}
+	average := AmpsMean(r)
+	if !average.Known() {
+		return each
+	}
+	all := l.judge(average.Low(), average.High())
+	all.Wanted = append(all.Wanted, settled(average).Wanted...)
+	return Worst([]Verdict{all, each})
 }
 
 // mostAmps answers with the leg with the most amps, of those that were read.

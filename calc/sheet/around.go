@@ -10,15 +10,15 @@ type Off struct{ Reading, Off, Low, High float64 }
 // above zero where there is none: volts, or amps.
 func Around(r *record.Reading, volts bool) (all [3]Off, average float64) {
 	var read, band [3]float64
-	alike := meterOf(&r.Volts, true)
+	alike, clamp := meterOf(&r.Volts, voltsRepeat), clampOf(r)
 	for i := range read {
 		if volts {
 			v := r.Volts[i].Base()
 			read[i], band[i] = v, v*float64(alike.Share)+float64(alike.Floor)
 			continue
 		}
-		a := LegAmps(r, i)
-		read[i], band[i] = float64(a.Value), float64(a.Band)
+		a := float64(LegAmps(r, i).Value)
+		read[i], band[i] = a, a*float64(clamp.Share)+float64(clamp.Floor)
 	}
 	average = (read[0] + read[1] + read[2]) / 3
 	for i, x := range read {

@@ -20,10 +20,10 @@ type Unbalance struct {
 // VoltsUnbalance answers with the unbalance of a reading's line voltages: above
 // 1 % it takes load off a motor, above 5 % the motor is not to be run.
 func VoltsUnbalance(r *record.Reading) Unbalance {
-	meter, whole := meterOf(&r.Volts, true), meterOf(&r.Volts, false)
+	meter, all := meterOf(&r.Volts, voltsRepeat), meterOf(&r.Volts, allOfIt)
 	var a Ask
 	u := unbalance(&a, pairs(&a, r), "phase.unbalance", func(x, y, z unit.Voltage) (phase.Balance, error) {
-		if err := closed(x, y, z, whole); err != nil {
+		if err := closed(x, y, z, all); err != nil {
 			return phase.Balance{}, err
 		}
 		return phase.VoltageBalance(x, y, z, meter)
@@ -36,6 +36,25 @@ func VoltsUnbalance(r *record.Reading) Unbalance {
 	return u
 }
 
+// SupplyUnbalance is [VoltsUnbalance], judged for what it meets: ahead of a drive it is
+// the drive's, whose motor has even volts of its own; elsewhere the motor's, and then
+// it says what it leaves of the plate.
+func SupplyUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
+	u := VoltsUnbalance(r)
+	switch v := &u.Verdict; {
+	case f.Supply.Value() == record.Inverter:
+		v.Rule, v.Method = RuleInputVolts, "phase.unbalance.input"
+	case v.Level == Watch:
+		if k := Derating(u); k.Known() {
+			v.Left = Figure{&unit.Share, float64(k.Value)}
+			if plate := Read("Iₙ", FromPlace, &s.MotorAmps); plate.Known() {
+				v.Most = Figure{&unit.Amperage, float64(plate.Value) * float64(k.Value)}
+			}
+		}
+	}
+	return u
+}
+
 func pairs(a *Ask, r *record.Reading) (v [3]Given[unit.Voltage]) {
 	for i := range v {
 		v[i] = Want(a, pairSymbols[i], &r.Volts[i])
@@ -44,54 +63,76 @@ func pairs(a *Ask, r *record.Reading) (v [3]Given[unit.Voltage]) {
 }
 
 // AmpsUnbalance answers with the unbalance of a reading's line currents. A lost
-// phase is no unbalance; of a drive's output it is not judged, and under half load
-// only where it is more than the volts can make of an idling motor.
+// phase is no unbalance. Above 10 % it is judged by the load, and far above by what the
+// volts can make of it. A drive makes even volts of its own, so that its output needs no
+// load to be judged by; what a maker's electronics draw is only watched.
 func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
-	meter := clampOf(r)
+	meter, all := clampOf(r), meterOf(&r.Amps, allOfIt)
 	var a Ask
 	var legs [3]Given[unit.Current]
 	for i := range legs {
 		legs[i] = leg(&a, r, i)
 	}
-	load := Answer[unit.Ratio]{}
-	if ampsTellLoad(f) {
-		load = Load(f, s, r)
-	}
+	load := loadOfAmps(f, s, r)
 	volts, read := idleVolts(f, s, r)
 	u := unbalance(&a, legs, "phase.unbalance", func(x, y, z unit.Current) (phase.Balance, error) {
 		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0), volts)
 		if err == nil && b.Reason == phase.ReasonLost {
-			err = errLost
+			err = lostAt(LostPhase(r))
 		}
 		if err == nil {
-			err = closed(x, y, z, meter)
+			err = closed(x, y, z, all)
 		}
 		return b, err
 	})
-	u.Verdict = u.judged(RuleAmpsUnbalance, "phase.unbalance.amps", phase.CurrentUnbalanceMost)
-	switch light := &u.Verdict; {
-	case !u.Share.Known():
-	case !ampsTellLoad(f):
-		*light = Verdict{Level: Unjudged, Rule: RuleOutputLoad, Method: "phase.branch"}
-	case u.found.Reason == phase.ReasonLight && u.found.Standing == phase.Watch:
-		light.Rule, light.Method, light.Limit.Base = RuleIdleAmps, "phase.unbalance.idle", float64(phase.IdleMost(volts))
-	case !load.Known():
-		*light = Verdict{Level: Unjudged, Rule: RuleAmpsUnbalance, Method: "phase.unbalance.amps", Wanted: load.Wanted, Fault: load.Fault}
-	case u.found.Reason == phase.ReasonLight:
-		*light = Verdict{Level: Unjudged, Rule: RuleLightLoad, Method: "phase.unbalance.amps"}
+	bound := phase.CurrentUnbalanceMost
+	if u.found.Standing == phase.Stop {
+		bound = max(phase.CurrentUnbalanceStop, phase.IdleMost(volts))
+	}
+	u.Verdict = u.judged(RuleAmpsUnbalance, "phase.unbalance.amps", bound)
+	v := &u.Verdict
+	switch light := u.found.Reason == phase.ReasonLight; {
+	case !u.Share.Known(), v.Level == Within:
+	case u.found.Reason == phase.ReasonBand && !known(&r.ClampTurns): // more turns, finer digits
+		v.Wanted = []record.Place{&r.ClampTurns}
+	case f.Supply.Value() == record.Inverter:
+		v.Rule = RuleOutputAmps
+	case f.Supply.Value() == record.Direct:
+		v.Level, v.Rule = min(v.Level, Watch), RuleMakerAmps
+		v.Limit.Base = float64(phase.CurrentUnbalanceMost)
+	case v.Level == Stop:
+		v.Rule = RuleAmpsApart
+	case light && v.Level == Watch:
+		v.Rule, v.Method, v.Limit.Base = RuleIdleAmps, "phase.unbalance.idle", float64(phase.IdleMost(volts))
+	case light && !load.Known():
+		*v = Verdict{Level: Unjudged, Rule: RuleAmpsUnbalance, Method: "phase.unbalance.amps", Wanted: load.Wanted, Fault: load.Fault}
+	case light:
+		*v = Verdict{Level: Unjudged, Rule: RuleLightLoad, Method: "phase.unbalance.amps"}
 		if load.High() >= phase.LoadLeast && !known(&s.NoLoadAmps) {
-			light.Wanted = []record.Place{&s.NoLoadAmps}
+			v.Wanted = []record.Place{&s.NoLoadAmps}
 		}
 		if !read && u.found.Low > phase.IdleMost(0) { // it could be more than even volts explain
-			light.Wanted = append(light.Wanted, &r.Volts[0], &r.Volts[1], &r.Volts[2])
+			v.Wanted = append(v.Wanted, &r.Volts[0], &r.Volts[1], &r.Volts[2])
 		}
 	}
 	return u
 }
 
+// loadOfAmps answers with the load by which amps are judged. What a drive puts out is
+// judged as under load, for its volts are even at any; so is what electronics draw.
+func loadOfAmps(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
+	if !ampsTellLoad(f) {
+		return fixed(unit.Ratio(1), "phase.branch")
+	}
+	return settled(Load(f, s, r))
+}
+
 // idleVolts returns the most that the voltage unbalance at a reading of amps may
-// be, and whether it was read.
+// be, and whether it was read. What was read ahead of a drive is not what its motor has.
 func idleVolts(f *record.Fan, s *record.Side, r *record.Reading) (most unit.Ratio, read bool) {
+	if f.Supply.Value() == record.Inverter {
+		return phase.UnbalanceFree, true
+	}
 	if !volted(r) && s == &f.New {
 		r = voltsReading(f)
 	}
@@ -144,7 +185,7 @@ func (u Unbalance) judged(rule Rule, method string, bound unit.Ratio) Verdict {
 	if !u.Share.Known() {
 		return v
 	}
-	v.Level = standings[u.found.Standing]
+	v.Level, v.Near = standings[u.found.Standing], u.found.Reason == phase.ReasonNear
 	v.Value, v.Limit = Figure{&unit.Share, float64(u.Share.Value)}, Figure{&unit.Share, float64(bound)}
 	return v
 }
@@ -216,9 +257,4 @@ func Headroom(load, derating Answer[unit.Ratio]) Answer[unit.Ratio] {
 		h, err := phase.HeadroomLeft(max(l.V(), 0), phase.Derating{Factor: left, Low: left, High: left})
 		return h.Value, err
 	})
-}
-
-// HeadroomVerdict judges what is left above a motor's load.
-func HeadroomVerdict(left Answer[unit.Ratio]) Verdict {
-	return limitOf[unit.Ratio]{rule: RuleHeadroom, method: "phase.headroom", scale: &unit.Share, level: Watch, least: true}.hold(left, fixed[unit.Ratio](0, ""))
 }

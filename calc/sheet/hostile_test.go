@@ -91,7 +91,7 @@ func electrical(f *record.Fan, all map[string]any) {
 	for name, a := range map[string]any{
 		"volts": volts, "amps": amps, "system": system, "plate volts": plate, "plate volts verdict": sheet.PlateVoltsVerdict(plate),
 		"system verdict": sheet.SystemVerdict(f, r), "plate on system": sheet.PlateSystemVerdict(s, system), "lost": sheet.LostPhase(r),
-		"load": load, "derating": derating, "headroom": left, "headroom verdict": sheet.HeadroomVerdict(left), "amplification": sheet.Amplification(volts, amps),
+		"load": load, "derating": derating, "headroom": left, "amplification": sheet.Amplification(volts, amps),
 		"line volts": sheet.LineVolts(f, r), "line amps": sheet.LineAmps(f, r), "leg": sheet.LegAmps(r, 1),
 		"apparent": sheet.Apparent(f, r), "real": sheet.RealPower(f, s, r), "shaft": sheet.ShaftPower(f, s, r), "overload": sheet.OverloadOf(f).Verdict,
 	} {

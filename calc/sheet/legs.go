@@ -69,27 +69,36 @@ func leg(a *Ask, r *record.Reading, i int) Given[unit.Current] {
 	return Use(a, legSymbols[i], LegAmps(r, i))
 }
 
-// clampOf returns how far the legs of a reading may be off, each by itself: where
-// the conductor lies in the jaws counts as much as the meter.
+// clampOf returns how far the legs of a reading may be off, each by itself: one clamp
+// read all three, so that its error of scale is common to them; where the conductor
+// lies in the jaws, and the last digits, are not.
 func clampOf(r *record.Reading) phase.Meter[unit.Current] {
-	m := meterOf(&r.Amps, false)
+	m := meterOf(&r.Amps, phase.ClampRepeats)
 	if r.ClampTurns.State() == record.Known && r.ClampTurns.Value() >= 1 {
 		m.Floor /= unit.Current(r.ClampTurns.Value())
 	}
 	return m
 }
 
-// meterOf returns the widest band of three readings of one kind as a meter. Taken
-// alike, one after the other with the same meter, they share its error of scale,
-// and what sets them apart is its last digits.
-func meterOf[Q metered](readings *[3]record.Entry[Q], alike bool) phase.Meter[Q] {
+// Shares of a reading by which a meter may read another the next time.
+const (
+	voltsRepeat unit.Ratio = 0 // its probes touch or they don't
+	allOfIt     unit.Ratio = 1 // none of its error is common
+)
+
+// meterOf returns the widest band of three readings of one kind as a meter. They were
+// taken one after the other with the same meter, and share its error of scale; what
+// sets them apart is its last digits, and what it repeats by. A band that was typed for
+// one of them is that one's own.
+func meterOf[Q metered](readings *[3]record.Entry[Q], repeats unit.Ratio) phase.Meter[Q] {
 	var m phase.Meter[Q]
 	for i := range readings {
 		w, usual := readings[i].Width()
-		if usual && alike {
-			w.Rel = 0
+		one := phase.Meter[Q]{Share: unit.Ratio(w.Rel), Floor: Q(w.Abs)}
+		if usual {
+			one = one.Alike(repeats)
 		}
-		m.Share, m.Floor = max(m.Share, unit.Ratio(w.Rel)), max(m.Floor, Q(w.Abs))
+		m.Share, m.Floor = max(m.Share, one.Share), max(m.Floor, one.Floor)
 	}
 	return m
 }

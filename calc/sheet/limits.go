@@ -12,12 +12,14 @@ import (
 
 // motorLimits are the currents that a motor's amps are held against.
 type motorLimits struct {
-	plate   Answer[unit.Current] // less what voltage unbalance takes off
+	plate   Answer[unit.Current] // that the legs' average is held against: less what voltage unbalance takes off
+	full    Answer[unit.Current] // as plated, that each leg is held against
 	service Answer[unit.Current]
 	side    *record.Side
 	trip    unit.Current // the greatest that overload protection may let through; 0 where the plate isn't known
 	less    bool         // plate is less than what is plated
 	void    bool         // the service factor gives nothing here: the plate is the stop
+	none    bool         // void, or there is no service factor above one
 }
 
 // Beyond these a service factor gives nothing (common practice).
@@ -28,10 +30,17 @@ const (
 	serviceTemperature = unit.Temperature(serviceAirCelsius + 273.15)
 )
 
+// limitsOf returns what the amps of a side's motor are held against. Unbalanced volts
+// are counted once: the curve of NEMA MG 1, 14.36, already holds the amps that they set
+// apart, so that the average goes by the derated plate and each leg by the plate itself.
+// What is read ahead of a drive does not reach its motor.
 func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 	u := VoltageUnbalance(f)
+	if f.Supply.Value() == record.Inverter {
+		u = Answer[unit.Ratio]{}
+	}
 	plate := Read("Iₙ", FromPlace, &s.MotorAmps)
-	l := motorLimits{side: s, plate: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
+	l := motorLimits{side: s, plate: plate, full: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
 	if o, err := phase.OverloadOf(plate.Value, phase.OverloadService); plate.Known() && err == nil {
 		l.trip = o.AfterFailure
 	}
@@ -39,14 +48,23 @@ func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 		var a Ask
 		full, share := Use(&a, "Iₙ", plate), Use(&a, "u", u)
 		l.plate = Solve(&a, FromPlace, "phase.derating", At{"unbalance": share.Term}, func() (unit.Current, error) {
-			d, err := phase.VoltageDerating(share.V())
+			d, err := phase.VoltageDerating(min(share.V(), max(u.Value, phase.UnbalanceMost))) // an error past the curve's end takes no more
 			return full.V() * unit.Current(d.Factor), err
 		})
 		l.less = l.plate.Known() && l.plate.Value < plate.Value*(1-slack)
 	}
-	if l.void || !known(&s.ServiceFactorAmps) && s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() == 1 {
+	if l.none = l.void || !known(&s.ServiceFactorAmps) && s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() == 1; l.none {
 		l.service = l.plate
 	}
+	return l
+}
+
+// each returns the limits that one leg is held against.
+func (l motorLimits) each() motorLimits {
+	if l.none {
+		l.service = l.full
+	}
+	l.plate, l.less = l.full, false
 	return l
 }
 
@@ -123,21 +141,22 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 		return v
 	}
 	plate := l.plate.Value
+	least, most := l.plate.Low(), l.plate.High()
 	v.Limit, v.Less = Figure{&unit.Amperage, float64(plate)}, l.less
 	if l.service.Known() && low > l.service.High()*(1+slack) {
 		v.Level, v.Rule, v.Value.Base, v.Limit.Base = Stop, RuleServiceAmps, float64(low), float64(l.service.High())
 		if l.void {
 			v.Rule = RuleServiceVoid
 		}
-		v.Less = l.less && l.service.Steps.Method == l.plate.Steps.Method
+		v.Less = l.less && l.none
 		return v
 	}
 	if l.trip > 0 && low > l.trip*(1+slack) {
 		return Verdict{Level: Stop, Rule: RuleTripAmps, Method: "phase.overload", Value: Figure{&unit.Amperage, float64(low)}, Limit: Figure{&unit.Amperage, float64(l.trip)}}
 	}
 	switch {
-	case high <= plate*(1+slack):
-	case low > plate*(1+slack):
+	case high <= least*(1+slack):
+	case low > most*(1+slack):
 		v.Level, v.Value.Base = Watch, float64(low)
 		if l.service.Known() && !l.void && high > l.service.Low()*(1+slack) {
 			v.Rule, v.Limit.Base, v.Less = RuleServiceNear, float64(l.service.Value), false

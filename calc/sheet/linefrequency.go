@@ -6,6 +6,9 @@ import (
 	"roofside/calc/unit"
 )
 
+// usualFrequency is that of the lines of North America.
+const usualFrequency = 60 * unit.Hertz
+
 // LineFrequency answers with the frequency of the supply, where somebody has read
 // it: at a reading, or else for its side. What a drive puts out is set, and no
 // supply's.
@@ -30,9 +33,21 @@ func Flux(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
 	})
 }
 
-// FrequencyVerdict judges a supply's frequency against the plate's: beyond 5 % speed
-// and cooling are others, and with more volts per hertz than the plate has a motor
-// overheats.
+// combined answers with how far volts and frequency at a motor are off its plate
+// together.
+func combined(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Ratio] {
+	var a Ask
+	v, hz := Use(&a, "V", LineVolts(f, r)), Use(&a, "f", LineFrequency(f, s, r))
+	volts, plate := Want(&a, "Vₚ", &s.MotorVolts), Use(&a, "fₚ", PlateFrequency(s))
+	at := At{"v": v.Term, "f": hz.Term, "plateVolts": volts.Term, "plateFrequency": plate.Term}
+	return Solve(&a, FromPlace, "phase.frequency", at, func() (unit.Ratio, error) {
+		return phase.CombinedVariation(v.V(), hz.V(), volts.V(), plate.V())
+	})
+}
+
+// FrequencyVerdict judges a supply's frequency against the plate's, by itself and with
+// the volts: beyond 5 % speed and cooling are others, with more volts per hertz than the
+// plate has a motor overheats, and both together may be off by 10 %.
 func FrequencyVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
 	var a Ask
 	line, plate := LineFrequency(f, s, r), PlateFrequency(s)
@@ -46,13 +61,20 @@ func FrequencyVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict 
 		return v
 	}
 	v.Value, v.Limit = Figure{&unit.Cycles, float64(line.Value)}, Figure{&unit.Cycles, float64(plate.Value)}
-	if v.Level == Watch {
-		flux := Flux(f, s, r)
-		over := limitOf[unit.Ratio]{rule: RuleFlux, method: "phase.frequency", scale: &unit.Share, level: Stop}.hold(flux, fixed(phase.VoltsPerHertzMost, ""))
-		if over.Level == Stop {
-			return over
+	flux, off := Flux(f, s, r), combined(f, s, r)
+	if !flux.Known() {
+		if v.Level == Watch || flux.Fault != nil {
+			v.Wanted = flux.open()
 		}
-		v.Wanted = flux.open()
+		return v
 	}
-	return v
+	over := limitOf[unit.Ratio]{rule: RuleFlux, method: "phase.frequency", scale: &unit.Share, level: Stop}.hold(flux, fixed(phase.VoltsPerHertzMost, ""))
+	if line.Value >= plate.Value { // then it is the volts, and judged as such
+		over.Level = Within
+	}
+	both := limitOf[unit.Ratio]{rule: RuleCombined, method: "phase.frequency", scale: &unit.Share, level: Watch}.hold(off, fixed(phase.CombinedTolerance, ""))
+	if line.Value == plate.Value {
+		both.Level = Within
+	}
+	return Worst([]Verdict{v, over, both})
 }

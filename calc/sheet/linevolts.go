@@ -7,10 +7,44 @@ import (
 )
 
 // ThreePhase tells whether three legs and three pairs can be read at a motor of a
-// supply. A drive's input and output are three phases.
+// supply, however it drives its wheel. A drive's input and output are three phases. Of a
+// supply that is not said, see [record.Direct], the plate tells, or that three were read;
+// a motor that is plated for one phase has two wires, on whatever it lies.
 func ThreePhase(f *record.Fan) bool {
+	if oneOfThree(f) {
+		return false
+	}
+	if f.Supply.Value() == record.Direct {
+		return threeAtMaker(f)
+	}
 	use, err := phase.CheckUse(phase.CheckLostPhase, phase.Supply(f.Supply.Value()))
 	return err == nil && use != phase.UseNo
+}
+
+// oneOfThree tells whether the reading that is judged is of a motor plated for one phase
+// on a supply of three, so that it lies across two of the lines. A drive has three legs,
+// whatever is on it.
+func oneOfThree(f *record.Fan) bool {
+	s := f.Supply.Value()
+	if s != record.ThreePhase && s != record.TwoSpeed && s != record.Direct || f.New.Fit.Phases.Value() != record.OnePhase {
+		return false
+	}
+	j, taken := JudgedReading(f)
+	return !taken || j.Side == &f.New
+}
+
+// threeAtMaker tells whether a motor whose supply is not said has three phases: by the
+// new one's plate, or else because a second leg or pair was read.
+func threeAtMaker(f *record.Fan) bool {
+	j, taken := JudgedReading(f)
+	if p := f.New.Fit.Phases.Value(); p != "" && (!taken || j.Side == &f.New) {
+		return p == record.ThreePhases
+	}
+	if !taken {
+		return false
+	}
+	r := j.Reading
+	return known(&r.Amps[1]) || known(&r.Amps[2]) || known(&r.Volts[1]) || known(&r.Volts[2])
 }
 
 // LineVolts answers with the average voltage of a reading, or the one there is.
@@ -87,7 +121,7 @@ func SystemVerdict(f *record.Fan, r *record.Reading) Verdict {
 }
 
 // PlateSystemVerdict judges whether a motor's plate suits the system: 230 V on
-// 208 V has little room for a drop on the way.
+// 208 V has little room for a drop on the way, 440 V on 480 V little above.
 func PlateSystemVerdict(s *record.Side, system Answer[unit.Voltage]) Verdict {
 	v := Verdict{Level: Unjudged, Rule: RulePlateSystem, Method: "phase.system.plate"}
 	plate := Read("Vₚ", FromPlate, &s.MotorVolts)
@@ -101,7 +135,9 @@ func PlateSystemVerdict(s *record.Side, system Answer[unit.Voltage]) Verdict {
 		v.Fault = &Fault{Err: err}
 		return v
 	}
-	v.Level = standings[standing]
+	if v.Level = standings[standing]; v.Level != Within && plate.Value < system.Value {
+		v.Rule = RulePlateHigh
+	}
 	return v
 }
 

@@ -71,10 +71,21 @@ func mean[Q unit.Quantity](gs []Given[Q]) Q {
 }
 
 // ampsTellLoad reports whether a motor's line amps say what it carries: not
-// those of a single-phase motor, nor a drive's output.
+// those of a single-phase motor, nor a drive's output, nor what electronics draw.
 func ampsTellLoad(f *record.Fan) bool {
 	s := f.Supply.Value()
-	return s != record.SinglePhase && s != record.Inverter && s != record.Direct
+	return s != record.SinglePhase && s != record.Inverter && s != record.Direct && !oneOfThree(f)
+}
+
+// idles tells whether a belted motor drew no more at a reading than with its belt off,
+// as far as the clamp tells two readings apart: then they are not the fan's load.
+func idles(f *record.Fan, s *record.Side, r *record.Reading) bool {
+	if s.NoLoadAmps.State() != record.Known || f.DirectDrive() {
+		return false
+	}
+	amps, meter := AmpsMean(r), clampOf(r)
+	most := s.NoLoadAmps.Value()*(1+unit.Current(meter.Share)) + meter.Floor
+	return amps.Known() && amps.Value <= most*(1+slack)
 }
 
 // Shares answers with a motor's load at a reading, by each of the named
@@ -85,6 +96,9 @@ func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
 		return nil
 	}
 	amps := AmpsMean(r)
+	if idles(f, s, r) && amps.Value >= s.NoLoadAmps.Value()*(1-unit.Current(clampOf(r).Share))-clampOf(r).Floor { // less contradicts it
+		amps = Answer[unit.Current]{Wanted: []record.Place{&r.Amps[0]}}
+	}
 	shares := []Share{{Load: proportional(s, r, amps)}}
 	if known(&s.NoLoadAmps) {
 		return append(shares, Share{half: true, Load: half(s, amps, Read("I₀", FromPlace, &s.NoLoadAmps))})

@@ -155,9 +155,11 @@ func rise(f *record.Fan) float64 {
 	return max(0, float64(field.Value/n.Value)-1)
 }
 
-// UnbalanceVerdict judges the voltage unbalance at the motor: above 1 % it
-// takes load off the motor, above 5 % the motor is not to be run.
-func UnbalanceVerdict(f *record.Fan) Verdict { return VoltsUnbalance(voltsReading(f)).Verdict }
+// UnbalanceVerdict judges the voltage unbalance at the motor, or ahead of its drive:
+// above 1 % it derates the motor, above 5 % the motor is not to be run.
+func UnbalanceVerdict(f *record.Fan) Verdict {
+	return SupplyUnbalance(f, &f.New, voltsReading(f)).Verdict
+}
 
 // A SpeedLimit is the speed at which one limit is met.
 type SpeedLimit struct {

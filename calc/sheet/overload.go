@@ -6,7 +6,8 @@ import (
 	"roofside/calc/unit"
 )
 
-// small is the motor power up to which the code's overload rule here is another.
+// small is the motor power up to which the code's overload rule is another paragraph,
+// which leads to the same shares of plate amps.
 const small = unit.Horsepower
 
 // An Overload is what the new motor's overload protection may be set to: the
@@ -15,7 +16,7 @@ type Overload struct {
 	Trip         Answer[unit.Current] // at most
 	AfterFailure Answer[unit.Current] // at most, only after a documented failure to start or to carry the load
 	Dial         Answer[unit.Current] // what the relay is dialed to
-	Small        bool                 // not more than 1 hp: another rule of the code
+	Small        bool                 // not more than 1 hp: by another paragraph, the same shares
 	AsksRise     bool                 // a plate marked with a low temperature rise would allow more
 	Verdict      Verdict              // of the dial as it stands
 }
@@ -26,17 +27,21 @@ func OverloadOf(f *record.Fan) Overload {
 	o := Overload{Dial: Read("Iₙ", FromPlace, &s.MotorAmps)}
 	o.AsksRise = s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() < phase.ServiceFactorLeast
 	o.Small = s.MotorPower.State() == record.Known && s.MotorPower.Value() <= small*(1+slack)
-	if !o.Small {
-		o.Trip = overload(s, func(c phase.Overload) unit.Current { return c.Trip })
-		o.AfterFailure = overload(s, func(c phase.Overload) unit.Current { return c.AfterFailure })
-	}
+	o.Trip = overload(s, func(c phase.Overload) unit.Current { return c.Trip })
+	o.AfterFailure = overload(s, func(c phase.Overload) unit.Current { return c.AfterFailure })
 	dial := Read("I", FromPlace, &s.Dial)
 	l := limitOf[unit.Current]{rule: RuleOverloadDial, method: "phase.overload", scale: &unit.Amperage, level: Watch}
 	o.Verdict = l.hold(dial, o.Dial)
-	if o.Verdict.Level == Watch && o.Trip.Known() {
+	if o.Verdict.Level == Watch {
 		l.rule, l.level = RuleOverloadTrip, Stop
-		if above := l.hold(dial, o.Trip); above.Level == Stop {
+		most := o.Trip
+		if !most.Known() { // whatever the plate says of service factor and rise
+			most = overloadMost(o.Dial)
+		}
+		if above := l.hold(dial, most); above.Level == Stop {
 			o.Verdict = above
+		} else if !o.Trip.Known() {
+			o.Verdict.Wanted = o.Trip.open()
 		}
 	}
 	if t := lastTrial(f); t != nil && o.Verdict.Level <= Unjudged && dial.Known() {
@@ -45,6 +50,15 @@ func OverloadOf(f *record.Fan) Overload {
 		}
 	}
 	return o
+}
+
+// overloadMost answers with the trip current that no motor is allowed to exceed.
+func overloadMost(plate Answer[unit.Current]) Answer[unit.Current] {
+	var a Ask
+	full := Use(&a, "Iₙ", plate)
+	return Solve(&a, FromPlace, "phase.overload", nil, func() (unit.Current, error) {
+		return full.V() * unit.Current(phase.OverloadMost), nil
+	})
 }
 
 // belowAmps judges a relay's dial against the leg that draws most: set under it the

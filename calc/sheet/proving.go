@@ -36,6 +36,7 @@ type Proof struct {
 	Taken bool // there is a reading
 	Three bool // there are three legs and three pairs to read
 	New   bool // it is the new fan's
+	Idles bool // its amps are those with the belt off
 
 	VoltsAt *record.Reading // where the volts were read: a roll goes by those it began with
 
@@ -51,7 +52,7 @@ type Proof struct {
 	Headroom   Answer[unit.Ratio]
 	Roll       Roll
 
-	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfHeadroom, OfEfficiency, OfRotation, OfPhases Verdict
+	OfLost, OfPlateVolts, OfFrequency, OfSystem, OfPlateSystem, OfLegs, OfEfficiency, OfRotation, OfPhases Verdict
 
 	Asks []Verdict // what looks like another connection of the leads
 
@@ -104,14 +105,17 @@ func (p *Proof) read(f *record.Fan) {
 		return
 	}
 	p.Lost, p.OfLost = LostPhase(r), LostVerdict(r)
-	p.Volts, p.Amps = VoltsUnbalance(v), AmpsUnbalance(f, s, r)
+	p.Volts, p.Amps = SupplyUnbalance(f, s, v), AmpsUnbalance(f, s, r)
 	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
 		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
+	}
+	p.Idles = ampsTellLoad(f) && idles(f, s, r)
+	if p.Idles && p.OfLegs.Level == Within {
+		p.OfLegs = Verdict{Level: Unjudged, Rule: RuleBeltOff, Method: "air.load.half", Wanted: []record.Place{&r.Amps[0]}}
 	}
 	if ampsTellLoad(f) {
 		p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
 		p.Headroom = Headroom(p.Load, p.Derating)
-		p.OfHeadroom = HeadroomVerdict(p.Headroom)
 		p.OfEfficiency = EfficiencyVerdict(s, RealPower(f, s, r), ShaftPower(f, s, r))
 	}
 }
@@ -124,8 +128,12 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 		add("amps.lost", aboutAmps, p.OfLost)
 		add("volts.unbalance", aboutVolts, p.Volts.Verdict)
 	}
-	more("supply.phases", aboutPlate, p.OfPhases)
-	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil {
+	if f.Supply.Value() == record.Direct && !p.Three && f.New.Fit.Phases.State() != record.Known {
+		add("supply.phases", aboutPlate, p.OfPhases) // there may be legs that nobody has read
+	} else {
+		more("supply.phases", aboutPlate, p.OfPhases)
+	}
+	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil || unusual(f, p.Side) {
 		add("volts.frequency", aboutVolts, p.OfFrequency)
 	}
 	add("volts.of-plate", aboutVolts, p.OfPlateVolts)
@@ -144,11 +152,8 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 		add("amps.tipped-up", aboutAmps, tippedUp)
 	} else {
 		add("amps.line", aboutAmps, p.OfLegs)
-		if p.Three && p.Amps.Verdict.Rule != RuleOutputLoad {
+		if p.Three {
 			add("amps.unbalance", aboutAmps, p.Amps.Verdict)
-		}
-		if p.Headroom.Known() {
-			add("motor.headroom", aboutAmps, p.OfHeadroom)
 		}
 		more("power.shaft", aboutAmps, p.OfEfficiency)
 	}
@@ -165,6 +170,13 @@ func ofDial(f *record.Fan) []Held {
 		return nil
 	}
 	return []Held{{"overload.set", aboutOverload, OverloadOf(f).Verdict}}
+}
+
+// unusual tells whether a motor on the line is plated for another frequency than the
+// usual one: on that it would turn at another speed, so that it is not passed over.
+func unusual(f *record.Fan, s *record.Side) bool {
+	plate := PlateFrequency(s)
+	return f.Supply.Value() != record.Inverter && plate.Known() && plate.Value != usualFrequency
 }
 
 // step finds the next step: what is dangerous first, then in the order of the work.
@@ -187,6 +199,8 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next, p.Wanted = StepRotation, p.OfRotation.Wanted
 	case p.New && len(amps) > 0:
 		p.Next, p.Wanted = StepAmps, amps
+	case p.New && p.Idles && p.Worst.Level < Watch:
+		p.Next, p.Wanted = StepAmps, []record.Place{&p.Reading.Amps[0]}
 	case p.New && len(p.Roll.Trials) == positions && len(p.Roll.Wanted) > 0:
 		p.Next, p.Wanted = StepAmps, p.Roll.Wanted
 	case p.Roll.Known:
@@ -241,5 +255,5 @@ func (p *Proof) unread() (volts, amps []record.Place) {
 // Rolls tells whether a lead roll says anything on a supply.
 func Rolls(f *record.Fan) bool {
 	use, err := phase.CheckUse(phase.CheckRoll, phase.Supply(f.Supply.Value()))
-	return err == nil && use != phase.UseNo
+	return err == nil && use != phase.UseNo && ThreePhase(f)
 }

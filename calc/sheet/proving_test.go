@@ -173,13 +173,16 @@ func TestAmpsAreJudgedAtRealLoadOnly(t *testing.T) {
 		{"even", evenAmps, sheet.Within, sheet.RuleAmpsUnbalance, ""},
 		{"uneven", unevenAmps, sheet.Watch, sheet.RuleAmpsUnbalance, ""},
 		{"idle", trial("t1", "amps", "2.9 A", "2.4 A", "2.4 A"), sheet.Unjudged, sheet.RuleLightLoad, ""},
-		{"perhaps under half", append(trial("t1", "amps", "4.2 A", "4.2 A", "4.2 A"), "new.no-load-amps", ""), sheet.Unjudged, sheet.RuleLightLoad, "new.no-load-amps"},
+		{"perhaps under half", append(trial("t1", "amps", "4.8 A", "4.2 A", "4.0 A"), "new.no-load-amps", ""), sheet.Unjudged, sheet.RuleLightLoad, "new.no-load-amps"},
+		{"even, perhaps under half", append(trial("t1", "amps", "4.2 A", "4.2 A", "4.2 A"), "new.no-load-amps", ""), sheet.Within, sheet.RuleAmpsUnbalance, ""},
 		{"idle, far apart on even volts", trial("t1", "amps", "1.2 A", "2.4 A", "2.4 A"), sheet.Watch, sheet.RuleIdleAmps, ""},
 		{"that with the plate not read", append(trial("t1", "amps", "1.2 A", "2.4 A", "2.4 A"), "new.motor-amps", ""), sheet.Watch, sheet.RuleIdleAmps, ""},
 		{"that on volts not read", append(trial("t1", "amps", "1.4 A", "2.8 A", "2.8 A"), "trial.t1.volts-12", "", "trial.t1.volts-23", "", "trial.t1.volts-31", ""), sheet.Unjudged, sheet.RuleLightLoad, "trial.t1.volts-12"},
-		{"plate not read", append(evenAmps, "new.motor-amps", ""), sheet.Unjudged, sheet.RuleAmpsUnbalance, "new.motor-amps"},
+		{"plate not read", append(unevenAmps, "new.motor-amps", ""), sheet.Unjudged, sheet.RuleAmpsUnbalance, "new.motor-amps"},
+		{"even, plate not read", append(evenAmps, "new.motor-amps", ""), sheet.Within, sheet.RuleAmpsUnbalance, ""},
 		{"tipped up", append(unevenAmps, "trial.t1.tipped-up", "yes"), sheet.Unjudged, sheet.RuleAmpsUnbalance, "trial.t1.tipped-up"},
-		{"a drive's output", append(unevenAmps, "supply", "drive"), sheet.Unjudged, sheet.RuleOutputLoad, ""},
+		{"a drive's output", append(unevenAmps, "supply", "drive"), sheet.Watch, sheet.RuleOutputAmps, ""},
+		{"a drive's even output", append(evenAmps, "supply", "drive"), sheet.Within, sheet.RuleAmpsUnbalance, ""},
 	} {
 		f := fan(t, motor)
 		set(t, f, join(evenVolts, c.with)...)
@@ -205,7 +208,7 @@ func TestDeratingTakesHeadroom(t *testing.T) {
 	}
 	near(t, "headroom", p.Headroom.Value, float64(p.Derating.Value-p.Load.Value))
 	set(t, f, trial("t1", "amps", "7.4 A", "7.4 A", "7.4 A")...)
-	if v := sheet.Prove(f).OfHeadroom; v.Level != sheet.Watch {
+	if v := sheet.Prove(f).OfLegs; v.Level != sheet.Stop || !v.Less {
 		t.Errorf("above the plate on a poor supply: %+v", v)
 	}
 	set(t, f, trial("t1", "volts", "190 V", "208 V", "226 V")...)
@@ -306,10 +309,12 @@ func TestOverloadDial(t *testing.T) {
 	}
 	set(t, f, "new.rise-40", "yes")
 	value(t, "40 °C rise", sheet.OverloadOf(f).Trip, 6.6*1.25)
+	// NFPA 70, 430.32(B)(1) and (D)(1): 1 hp or less goes by the same shares.
 	set(t, f, "new.motor-power", "1 hp")
-	if o := sheet.OverloadOf(f); !o.Small || o.Trip.Known() {
+	if o := sheet.OverloadOf(f); !o.Small {
 		t.Errorf("1 hp: %+v", o)
 	}
+	value(t, "1 hp", sheet.OverloadOf(f).Trip, 6.6*1.25)
 }
 
 // Under what the motor draws it will trip: 6.5 A within 0.18 A of a usual clamp.

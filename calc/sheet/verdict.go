@@ -53,11 +53,13 @@ const (
 	RuleOutputPhases  Rule = "output-phases"
 	RulePairOpen      Rule = "pair-open"
 	RuleNoAmps        Rule = "no-amps"
+	RuleOpenWinding   Rule = "open-winding"
 	RuleBelow         Rule = "below-target"
 	RuleBeltNumber    Rule = "belt-number"
 	RuleSwapped       Rule = "sheaves-swapped"
 	RuleServiceVoid   Rule = "service-void"
 	RuleUnbalance     Rule = "unbalance"
+	RuleInputVolts    Rule = "input-unbalance"
 	RuleReach         Rule = "base-reach"
 	RuleShort         Rule = "belt-short"
 	RuleInstall       Rule = "install-travel"
@@ -74,19 +76,23 @@ const (
 	RuleReadings      Rule = "belt-readings"
 	RuleAlignment     Rule = "alignment"
 	RuleAmpsUnbalance Rule = "amps-unbalance"
+	RuleAmpsApart     Rule = "amps-apart"
 	RuleLightLoad     Rule = "light-load"
 	RuleIdleAmps      Rule = "idle-amps"
-	RuleOutputLoad    Rule = "output-load"
+	RuleBeltOff       Rule = "belt-off-amps"
+	RuleOutputAmps    Rule = "output-unbalance"
+	RuleMakerAmps     Rule = "maker-unbalance"
 	RulePlateVolts    Rule = "plate-volts"
 	RuleSystemVolts   Rule = "system-volts"
 	RulePlateSystem   Rule = "plate-system"
+	RulePlateHigh     Rule = "plate-system-high"
 	RuleLineFrequency Rule = "line-frequency"
 	RuleFlux          Rule = "volts-per-hertz"
+	RuleCombined      Rule = "volts-and-frequency"
 	RuleDoubleVolts   Rule = "double-volts"
 	RuleHalfVolts     Rule = "half-volts"
 	RuleDoubleAmps    Rule = "double-amps"
 	RuleHalfAmps      Rule = "half-amps"
-	RuleHeadroom      Rule = "headroom"
 	RuleEfficiency    Rule = "efficiency"
 	RuleRotation      Rule = "rotation"
 	RuleRotationLeads Rule = "rotation-leads"
@@ -135,6 +141,8 @@ type Verdict struct {
 	Limit  Figure         // the limit it was held against
 	Cold   bool           // judged for the coldest start
 	Less   bool           // the limit is the plate's amps less what unbalanced volts take off
+	Left   Figure         // of voltage unbalance: the share of its plate that a motor may give,
+	Most   Figure         // and the amps that this leaves
 	Near   bool           // judged by the reading itself, whose error reaches across the limit
 	Wanted []record.Place // what would settle it, the most telling first
 	Fault  *Fault         // why it can't be judged, where something is wrong
