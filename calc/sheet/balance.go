@@ -77,6 +77,9 @@ func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 	volts, read := idleVolts(f, s, r)
 	u := unbalance(&a, legs, "phase.unbalance", func(x, y, z unit.Current) (phase.Balance, error) {
 		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0), volts)
+		if b.Value > phase.CurrentUnbalanceStop && load.Known() && load.High() >= phase.LoadLeast {
+			b, err = phase.CurrentBalance(x, y, z, meter, phase.LoadLeast, volts) // so far apart, it need not be loaded for certain
+		}
 		if err == nil && b.Reason == phase.ReasonLost {
 			err = lostAt(LostPhase(r))
 		}

@@ -78,6 +78,8 @@ func TestRowsOfADrive(t *testing.T) {
 		{"input 2.5 per cent, motor near its plate", "supply=drive&" + strings.ReplaceAll(plain, "208V", "460V") + across("492", "480", "468") + legs("6.3", "6.3", "6.2"), sheet.Watch, sheet.RuleInputVolts, sheet.StepVerdict, "no derating by what does not reach the motor"},
 		{"input even", input("480", "479", "478"), sheet.Within, "", sheet.StepVerdict, practice},
 		{"input 8 per cent", input("500", "480", "430"), sheet.Stop, "", sheet.StepVerdict, practice},
+		{"output with one of double", drive + legs("6.0", "3.1", "3.0"), sheet.Stop, sheet.RuleOpenWinding, sheet.StepLost, lessons},
+		{"that with the input not read", "supply=drive&" + plain + legs("6.0", "3.1", "3.0"), sheet.Stop, sheet.RuleOpenWinding, sheet.StepLost, lessons},
 		{"output lost a leg", drive + legs("6.1", "6.3", "0.2"), sheet.Stop, sheet.RuleLostPhase, sheet.StepLost, practice},
 	})
 }
@@ -192,6 +194,8 @@ func TestRowsOfUnevenAmps(t *testing.T) {
 		{"50 per cent at load", at(legs("6.2", "2.5", "6.3")), sheet.Stop, sheet.RuleAmpsApart, sheet.StepVerdict, practice},
 		{"31 per cent at load", at(legs("6.0", "3.5", "5.7")), sheet.Stop, sheet.RuleAmpsApart, sheet.StepVerdict, practice},
 		{"28 per cent at load", at(legs("6.0", "3.7", "5.7")), sheet.Watch, sheet.RuleAmpsUnbalance, sheet.StepRoll, practice},
+		{"42 per cent, perhaps at load", "supply=three-phase&" + plain + even + legs("5.0", "5.0", "2.4"), sheet.Stop, sheet.RuleAmpsApart, sheet.StepVerdict, practice},
+		{"42 per cent, perhaps at load, volts not read", "supply=three-phase&" + plain + legs("5.0", "5.0", "2.4"), sheet.Watch, sheet.RuleAmpsUnbalance, sheet.StepVolts, practice},
 		{"50 per cent, volts not read", proved + legs("6.2", "2.5", "6.3"), sheet.Watch, sheet.RuleAmpsUnbalance, sheet.StepVolts, practice},
 		{"a delta's open winding", big + even + legs("9.5", "5.5", "5.5"), sheet.Stop, sheet.RuleOpenWinding, sheet.StepLost, lessons},
 		{"a delta's open winding, a little uneven", big + even + legs("7.5", "3.8", "3.9"), sheet.Stop, sheet.RuleOpenWinding, sheet.StepLost, lessons},

@@ -105,6 +105,9 @@ func (p *Proof) read(f *record.Fan) {
 		return
 	}
 	p.Lost, p.OfLost = LostPhase(r), LostVerdict(r)
+	if p.Lost.Loss == phase.LossAhead && f.Supply.Value() == record.Inverter { // which has even volts of its own
+		p.Lost.Loss, p.OfLost.Rule = phase.LossWinding, RuleOpenWinding
+	}
 	p.Volts, p.Amps = SupplyUnbalance(f, s, v), AmpsUnbalance(f, s, r)
 	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
 		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
