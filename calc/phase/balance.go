@@ -126,10 +126,9 @@ const SupplyUnbalanceMost unit.Ratio = 0.03
 
 // VoltageBalance returns the unbalance of three line-to-line voltages and how it
 // stands: within to [UnbalanceFree], watch to [UnbalanceMost], for the motor is
-// derated there, stop above. Between the first two the reading itself decides, as long
-// as the meter's error is no wider than [UnbalanceFree]: the derating begins there from
-// nothing, so that an error at that limit takes nothing off a motor. Errors: as
-// [UnbalanceRange].
+// derated there, stop above. A reading above the first is watched though the meter's
+// error reach under it, as long as that is no wider than [UnbalanceFree]: it asks for no
+// more than to look. Errors: as [UnbalanceRange].
 //
 // Method: phase.unbalance.volts.
 func VoltageBalance(a, b, c unit.Voltage, meter Meter[unit.Voltage]) (Balance, error) {
@@ -138,8 +137,8 @@ func VoltageBalance(a, b, c unit.Voltage, meter Meter[unit.Voltage]) (Balance, e
 		return Balance{}, err
 	}
 	v := judge(s.Low, s.High, UnbalanceFree, UnbalanceMost)
-	if v.Reason == ReasonBand && v.Worst == Watch && s.error() <= UnbalanceFree {
-		v.Standing, v.Reason = place(s.Value, UnbalanceFree, UnbalanceMost), ReasonNear
+	if v.Reason == ReasonBand && v.Worst == Watch && s.Value > UnbalanceFree && s.error() <= UnbalanceFree {
+		v.Standing, v.Reason = Watch, ReasonNear
 	}
 	return Balance{s, v}, nil
 }

@@ -148,7 +148,7 @@ func TestNoVerdictThatTheMeterCouldOverturn(t *testing.T) {
 			for i := range y {
 				y[i] *= unit.Current(1 + float64(m.Share)*(2*random.Float64()-1))
 			}
-			near := b.Reason == phase.ReasonNear && b.Worst == phase.Watch // where the derating begins from nothing
+			near := b.Reason == phase.ReasonNear && b.Standing == phase.Watch // watched by the reading
 			if got := standing(y); b.Standing != phase.Unjudged && got != b.Standing && (!near || got == phase.Stop) {
 				t.Errorf("%v: %s, though it may be %s", x, b.Standing, got)
 			}
@@ -239,6 +239,23 @@ func TestDoubleGoesByTheVolts(t *testing.T) {
 	}
 	if _, err := phase.LostPhaseOnVolts(5, 10, 5, phase.UsualClamp, -0.01); err == nil {
 		t.Error("volts below zero are taken")
+	}
+}
+
+// A winding parts what is left between two live lines in halves.
+func TestOpenLine(t *testing.T) {
+	for _, test := range []struct {
+		ab, bc, ca unit.Voltage
+		want       phase.Leg
+	}{
+		{208, 119, 116, 3}, {104, 208, 104, 1}, {100, 108, 208, 2}, {208, 207, 208, 0}, {208, 180, 175, 0}, {208, 104, 180, 0}, {208, 0, 208, 0}, {208, 70, 138, 0},
+	} {
+		if got := check.Value[phase.Leg](t)(phase.OpenLine(test.ab, test.bc, test.ca)); got != test.want {
+			t.Errorf("%v %v %v: line %d", test.ab, test.bc, test.ca, got)
+		}
+	}
+	if _, err := phase.OpenLine(0, 0, 0); err == nil {
+		t.Error("three of nothing tell an open line")
 	}
 }
 

@@ -321,3 +321,10 @@ func ExampleCombinedVariation() {
 	fmt.Printf("%.1f %%, %v\n", float64(off/unit.Percent), err)
 	// Output: 11.4 %, <nil>
 }
+
+// A line open ahead of a motor that stands: half of 208 V to either side of it.
+func ExampleOpenLine() {
+	line, err := phase.OpenLine(208, 104, 104)
+	fmt.Println(line, err)
+	// Output: 3 <nil>
+}

@@ -22,6 +22,7 @@ func TestHostileInput(t *testing.T) {
 		"ClampOfTurns":        phase.ClampOfTurns,
 		"LostPhase":           phase.LostPhase,
 		"LostPhaseOnVolts":    phase.LostPhaseOnVolts,
+		"OpenLine":            phase.OpenLine,
 		"CombinedVariation":   phase.CombinedVariation,
 		"AmpsWithOpenLine":    phase.AmpsWithOpenLine,
 		"VoltageDerating":     phase.VoltageDerating,

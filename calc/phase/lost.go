@@ -19,6 +19,7 @@ const (
 	LossAll      Loss = "all-open"             // none carries anything
 	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
 	LossWinding  Loss = "open-winding"         // 1 : 1 : √3 to 2 on even volts: a winding or a joint of a delta motor is open
+	LossLine     Loss = "open-line"            // two pairs of three at about half the volts of the third: a line brings nothing
 	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
 )
 
@@ -159,6 +160,26 @@ func LostPhaseOnVolts(a, b, c unit.Current, meter Meter[unit.Current], volts uni
 		return Lost{LossWinding, Leg(high + 1), over}, nil
 	}
 	return l, nil
+}
+
+// OpenLine returns the line that brings nothing, by three line-to-line voltages, 1-2,
+// 2-3 and 3-1, at a motor that stands: what is left between the two that live is parted at its winding, so
+// that each pair with the open line shows about half of theirs. None for others: of a
+// motor that runs, volts at an open line look near right. Errors: a reading below zero,
+// all three zero.
+//
+// Method: phase.lost.
+func OpenLine(a, b, c unit.Voltage) (Leg, error) {
+	if _, err := Unbalance(a, b, c); err != nil {
+		return NoLeg, err
+	}
+	for i, v := range [...][3]unit.Voltage{{b, a, c}, {c, a, b}, {a, b, c}} { // the pair without the line, those with it
+		half := v[0] / 2
+		if near(float64(v[1]), float64(half)) && near(float64(v[2]), float64(half)) {
+			return Leg(i + 1), nil
+		}
+	}
+	return NoLeg, nil
 }
 
 // over returns a leg over the mean of the other two, its least and its greatest;

@@ -21,6 +21,20 @@ func ThreePhase(f *record.Fan) bool {
 	return err == nil && use != phase.UseNo
 }
 
+// openLine returns the line that the volts of a reading say brings nothing.
+func openLine(r *record.Reading) phase.Leg {
+	for i := range r.Volts {
+		if r.Volts[i].State() != record.Known {
+			return phase.NoLeg
+		}
+	}
+	line, err := phase.OpenLine(r.Volts[0].Value(), r.Volts[1].Value(), r.Volts[2].Value())
+	if err != nil {
+		return phase.NoLeg
+	}
+	return line
+}
+
 // oneOfThree tells whether the reading that is judged is of a motor plated for one phase
 // on a supply of three, so that it lies across two of the lines. A drive has three legs,
 // whatever is on it.

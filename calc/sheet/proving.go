@@ -108,6 +108,9 @@ func (p *Proof) read(f *record.Fan) {
 	if p.Lost.Loss == phase.LossAhead && f.Supply.Value() == record.Inverter { // which has even volts of its own
 		p.Lost.Loss, p.OfLost.Rule = phase.LossWinding, RuleOpenWinding
 	}
+	if line := openLine(v); line != phase.NoLeg && !p.Lost.Sure() {
+		p.Lost, p.OfLost = phase.Lost{Loss: phase.LossLine, Leg: line}, Verdict{Level: Stop, Rule: RuleOpenLine, Method: "phase.lost"}
+	}
 	p.Volts, p.Amps = SupplyUnbalance(f, s, v), AmpsUnbalance(f, s, r)
 	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
 		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
@@ -131,8 +134,8 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 		add("amps.lost", aboutAmps, p.OfLost)
 		add("volts.unbalance", aboutVolts, p.Volts.Verdict)
 	}
-	if f.Supply.Value() == record.Direct && !p.Three && f.New.Fit.Phases.State() != record.Known {
-		add("supply.phases", aboutPlate, p.OfPhases) // there may be legs that nobody has read
+	if s := f.Supply.Value(); p.New && (s == record.SinglePhase || s == record.Direct && !p.Three) && f.New.Fit.Phases.State() != record.Known {
+		add("supply.phases", aboutPlate, p.OfPhases) // three would be wrong there, or have legs that nobody has read
 	} else {
 		more("supply.phases", aboutPlate, p.OfPhases)
 	}
@@ -157,6 +160,8 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 		add("amps.line", aboutAmps, p.OfLegs)
 		if p.Three {
 			add("amps.unbalance", aboutAmps, p.Amps.Verdict)
+		} else {
+			more("amps.return", aboutAmps, returnVerdict(p.Reading))
 		}
 		more("power.shaft", aboutAmps, p.OfEfficiency)
 	}
@@ -165,6 +170,22 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 		all = append(all, ofDial(f)...)
 	}
 	return all
+}
+
+// returnVerdict judges whether what goes to a motor of one phase by one wire comes back
+// by the other; one wire read alone tells nothing of it.
+func returnVerdict(r *record.Reading) Verdict {
+	v := Verdict{Rule: RuleReturnAmps, Method: "phase.return"}
+	a, b := LegAmps(r, 0), LegAmps(r, 1)
+	if !a.Known() || !b.Known() {
+		return v
+	}
+	m := clampOf(r)
+	off, error := a.Value-b.Value, (a.Value+b.Value)*unit.Current(m.Share)+2*m.Floor
+	if off = max(off, -off); off > error*(1+slack) {
+		v.Level, v.Value, v.Limit = Watch, Figure{&unit.Amperage, float64(off)}, Figure{&unit.Amperage, float64(error)}
+	}
+	return v
 }
 
 // ofDial judges the overload relay's dial, once it is entered.
@@ -202,6 +223,8 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next, p.Wanted = StepRotation, p.OfRotation.Wanted
 	case p.New && len(amps) > 0:
 		p.Next, p.Wanted = StepAmps, amps
+	case p.New && p.Reading.TippedUp.Value() == record.Yes && p.Worst.Rule == RuleTippedUp: // lower it and read again
+		p.Next, p.Wanted = StepAmps, []record.Place{&p.Reading.Amps[0]}
 	case p.New && p.Idles && p.Worst.Level < Watch:
 		p.Next, p.Wanted = StepAmps, []record.Place{&p.Reading.Amps[0]}
 	case p.New && len(p.Roll.Trials) == positions && len(p.Roll.Wanted) > 0:

@@ -54,6 +54,8 @@ const (
 	RulePairOpen      Rule = "pair-open"
 	RuleNoAmps        Rule = "no-amps"
 	RuleOpenWinding   Rule = "open-winding"
+	RuleOpenLine      Rule = "open-line"
+	RuleReturnAmps    Rule = "return-amps"
 	RuleBelow         Rule = "below-target"
 	RuleBeltNumber    Rule = "belt-number"
 	RuleSwapped       Rule = "sheaves-swapped"

@@ -24,7 +24,7 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.unbalance.volts",
 		Formula: "u ≤ 1 %;  u ≤ 5 %",
-		Valid:   "Derated above the first, where the reading itself decides, as the derating begins from nothing; not to be run above the second (memory). A utility's own at its meter: 3 % (memory).",
+		Valid:   "Derated above the first, and watched there by the reading itself; not to be run above the second (memory). A utility's own at its meter: 3 % (memory).",
 		Refs:    []Ref{UnbalanceSheet.At("page 1, for 1 %"), MotorStandard.At("14.36, for 5 %"), SupplyStandard.At("annex, for 3 %")},
 		Known:   LookedUp,
 	},
@@ -75,8 +75,14 @@ var phaseMethods = []Method{
 	{
 		Key:     "phase.lost",
 		Formula: "I₁ < 0.1, 0.25 · (I₂ + I₃) / 2;  1 : 1 : 2",
-		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load; two under 0.1 of the third: what it carries goes to ground, or was read wrong. The last, within 15 %: a phase lost ahead of a wye-delta or delta-wye transformer, on volts apart; on even volts, as 1 : 1 : √3 too, an open winding or joint of a delta motor (derived).",
+		Valid:   "Under 0.1 a leg is open, under 0.25 nearly so, at any load; two under 0.1 of the third: what it carries goes to ground, or was read wrong. The last, within 15 %: a phase lost ahead of a wye-delta or delta-wye transformer, on volts apart; on even volts, as 1 : 1 : √3 too, an open winding or joint of a delta motor (derived). In volts at a motor that stands: two pairs at half of the third.",
 		Known:   CommonPractice,
+	},
+	{
+		Key:     "phase.return",
+		Formula: "I₁ = I₂",
+		Valid:   "A motor of one phase, both wires read by one clamp: what does not come back goes to ground, or to something else on one of the wires.",
+		Known:   Derived,
 	},
 	{
 		Key:     "phase.lost.amps",

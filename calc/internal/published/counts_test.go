@@ -21,6 +21,7 @@ var withoutCase = map[string]string{
 	"phase.Lost.Dead": list, "phase.Lost.Sure": word,
 	"belt.Judge": word, "belt.JudgeAlignment": word, "belt.SectionInGroove": word,
 	"phase.Checks":     list,
+	"phase.OpenLine":   word,
 	"phase.BeforeRoll": word, "phase.CheckUse": word, "phase.ConnectionHint": word, "phase.ReversedBy": word,
 	"raceway.Boxes": list, "raceway.Columns": list, "raceway.Conduits": list, "raceway.Devices": list, "raceway.Editions": list,
 	"raceway.EndKinds": list, "raceway.Insulations": list, "raceway.Items": list, "raceway.JointConditions": list,
