@@ -6,7 +6,7 @@ import (
 	"roofside/calc/unit"
 )
 
-// usualFrequency is that of the lines of North America.
+// usualFrequency is that of the lines of North America, whose systems are known here.
 const usualFrequency = 60 * unit.Hertz
 
 // LineFrequency answers with the frequency of the supply, where somebody has read

@@ -156,6 +156,7 @@ func TestRowsOfVoltsAndFrequency(t *testing.T) {
 		{"230 on 240", plated("230", "240"), sheet.Within, "", sheet.StepVerdict, "US DOE tip sheet 9"},
 		{"460 on 480", plated("460", "480"), sheet.Within, "", sheet.StepVerdict, "US DOE tip sheet 9"},
 		{"208 on 208", plated("208", "208"), sheet.Within, "", sheet.StepVerdict, practice},
+		{"a plate of 50 Hz on 400 V, line not read", "supply=three-phase&" + strings.NewReplacer("1750rpm", "1450rpm", "208V", "400V").Replace(plain) + "&new.no-load-amps=2.2A" + across("402", "403", "401") + legs("5.4", "5.5", "5.4"), sheet.Within, "", sheet.StepVerdict, "no system of 60 Hz has 400 V"},
 		{"a plate of 50 Hz, line not read", "supply=three-phase&" + strings.ReplaceAll(plain, "1750rpm", "1450rpm") + "&new.no-load-amps=2.2A" + even + legs("5.4", "5.5", "5.4"), sheet.Unjudged, sheet.RuleLineFrequency, sheet.StepVerdict, "what is missing is no better than what is known"},
 	})
 	f := fan(t, plated("230", "208"))

@@ -139,7 +139,7 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 	} else {
 		more("supply.phases", aboutPlate, p.OfPhases)
 	}
-	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil || unusual(f, p.Side) {
+	if line := LineFrequency(f, p.Side, p.VoltsAt); line.Known() || line.Fault != nil || p.System.Known() && unusual(f, p.Side) {
 		add("volts.frequency", aboutVolts, p.OfFrequency)
 	}
 	add("volts.of-plate", aboutVolts, p.OfPlateVolts)
@@ -196,8 +196,9 @@ func ofDial(f *record.Fan) []Held {
 	return []Held{{"overload.set", aboutOverload, OverloadOf(f).Verdict}}
 }
 
-// unusual tells whether a motor on the line is plated for another frequency than the
-// usual one: on that it would turn at another speed, so that it is not passed over.
+// unusual tells whether a motor on the line is plated for another frequency than that of
+// the systems known here: on theirs it would turn at another speed, so that it is not
+// passed over.
 func unusual(f *record.Fan, s *record.Side) bool {
 	plate := PlateFrequency(s)
 	return f.Supply.Value() != record.Inverter && plate.Known() && plate.Value != usualFrequency
