@@ -52,8 +52,7 @@ func answer[Q unit.Quantity](b *bench, s shown, a sheet.Answer[Q]) app.UI {
 	default:
 		w.Missing = b.T("wanted", "places", b.list(a.Wanted))
 	}
-	s.idle = s.idle || s.verdict != nil && s.verdict.Rule == sheet.RuleOutputLoad // of a drive's output nothing is asked
-	if s.verdict != nil && (a.Known() || s.verdict.Level >= sheet.Watch) {        // what is wrong outright needs no figure
+	if s.verdict != nil && (a.Known() || s.verdict.Level >= sheet.Watch) { // what is wrong outright needs no figure
 		w.Verdict = b.verdict(s.name, *s.verdict)
 		if s.idle {
 			w.Verdict.Name = ""
