@@ -4,6 +4,7 @@ import (
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/record"
+	"roofside/calc/source"
 	"roofside/calc/unit"
 )
 
@@ -188,7 +189,8 @@ func (u Unbalance) judged(rule Rule, method string, bound unit.Ratio) Verdict {
 	if !u.Share.Known() {
 		return v
 	}
-	v.Level, v.Near = standings[u.found.Standing], u.found.Reason == phase.ReasonNear
+	v.Level = standings[u.found.Standing]
+	v.Near = v.Level <= Watch && u.found.Reason == phase.ReasonNear && source.DecisionOf(method) == source.ByReading
 	v.Value, v.Limit = Figure{&unit.Share, float64(u.Share.Value)}, Figure{&unit.Share, float64(bound)}
 	return v
 }

@@ -62,8 +62,8 @@ func FrequencyVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict 
 	}
 	v.Value, v.Limit = Figure{&unit.Cycles, float64(line.Value)}, Figure{&unit.Cycles, float64(plate.Value)}
 	flux, off := Flux(f, s, r), combined(f, s, r)
-	if !flux.Known() {
-		if v.Level == Watch || flux.Fault != nil {
+	if !flux.Known() && flux.Fault == nil {
+		if v.Level == Watch {
 			v.Wanted = flux.open()
 		}
 		return v

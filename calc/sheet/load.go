@@ -5,6 +5,7 @@ import (
 
 	"roofside/calc/airflow"
 	"roofside/calc/limit"
+	"roofside/calc/phase"
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -78,14 +79,19 @@ func ampsTellLoad(f *record.Fan) bool {
 }
 
 // idles tells whether a belted motor drew no more at a reading than with its belt off,
-// as far as the clamp tells two readings apart: then they are not the fan's load.
-func idles(f *record.Fan, s *record.Side, r *record.Reading) bool {
+// as far as a usual clamp tells two readings apart: then they are not the fan's load.
+// less tells whether it was less than that, which contradicts it. How surely the amps
+// are known is no matter: the less known, the more would be taken for idling.
+func idles(f *record.Fan, s *record.Side, r *record.Reading) (idle, less bool) {
 	if s.NoLoadAmps.State() != record.Known || f.DirectDrive() {
-		return false
+		return false, false
 	}
-	amps, meter := AmpsMean(r), clampOf(r)
-	most := s.NoLoadAmps.Value()*(1+unit.Current(meter.Share)) + meter.Floor
-	return amps.Known() && amps.Value <= most*(1+slack)
+	amps, off := AmpsMean(r), phase.UsualClamp.Floor
+	if r.ClampTurns.State() == record.Known && r.ClampTurns.Value() >= 1 {
+		off /= unit.Current(r.ClampTurns.Value())
+	}
+	off += s.NoLoadAmps.Value() * unit.Current(phase.ClampRepeats)
+	return amps.Known() && amps.Value <= s.NoLoadAmps.Value()+off, amps.Known() && amps.Value < s.NoLoadAmps.Value()-off
 }
 
 // Shares answers with a motor's load at a reading, by each of the named
@@ -96,7 +102,7 @@ func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
 		return nil
 	}
 	amps := AmpsMean(r)
-	if idles(f, s, r) && amps.Value >= s.NoLoadAmps.Value()*(1-unit.Current(clampOf(r).Share))-clampOf(r).Floor { // less contradicts it
+	if idle, less := idles(f, s, r); idle && !less {
 		amps = Answer[unit.Current]{Wanted: []record.Place{&r.Amps[0]}}
 	}
 	shares := []Share{{Load: proportional(s, r, amps)}}

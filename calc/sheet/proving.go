@@ -115,9 +115,10 @@ func (p *Proof) read(f *record.Fan) {
 	if p.OfLegs.Level == Within && len(p.Amps.Share.Wanted) > 0 { // the leg that is missing may have more
 		p.OfLegs = Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: p.OfLegs.Method, Wanted: p.Amps.Share.Wanted}
 	}
-	p.Idles = ampsTellLoad(f) && idles(f, s, r)
+	idle, _ := idles(f, s, r)
+	p.Idles = ampsTellLoad(f) && idle
 	if p.Idles && p.OfLegs.Level == Within {
-		p.OfLegs = Verdict{Level: Unjudged, Rule: RuleBeltOff, Method: "air.load.half", Wanted: []record.Place{&r.Amps[0]}}
+		p.OfLegs = Verdict{Level: Unjudged, Rule: RuleBeltOff, Method: "air.load.proportional"}
 	}
 	if ampsTellLoad(f) {
 		p.Load, p.Derating = Load(f, s, r), Derating(p.Volts)
