@@ -16,7 +16,7 @@ var homes = map[string]string{
 	"belt": "/belt/", "shaft": "/belt/",
 	"rotation": "/power/", "roll": "/power/", "overload": "/power/", "meters": "/power/",
 	"fit": "/record/", "closing": "/record/",
-	"opening": "/raceway/", "circuit": "/raceway/", "box": "/raceway/", "wires": "/raceway/",
+	"opening": "/raceway/", "wired-motor": "/raceway/", "circuit": "/raceway/", "box": "/raceway/", "wires": "/raceway/",
 }
 
 // jump opens the section a field stands in and moves the focus there; where the

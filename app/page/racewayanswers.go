@@ -117,7 +117,7 @@ func (v *racewayView) limit() string {
 	}
 	key := "fill.more"
 	switch n := filling.Value.Count; {
-	case v.Fan.Raceway.Use.Value() == record.Nipple:
+	case sheet.IsNipple(v.Fan):
 		key = "fill.nipple"
 	case n == 1:
 		key = "fill.one"

@@ -148,15 +148,11 @@ func (v *racewayView) motor() app.UI {
 		summary = power + " " + hp + " · " + volts + " " + label
 	}
 	return v.section("wired-motor", v.T("section.wired-motor"), summary, func() app.UI {
-		keys := []string{"supply", "new.motor-power", "new.motor-volts", "new.motor-speed"}
-		if sheet.ByPlateAmps(v.Fan) {
-			keys = append(keys, "new.motor-amps")
-		}
 		help := v.T("wired-motor.help")
 		if sheet.BeyondTables(v.Fan) {
 			help += " " + v.T("wired-motor.beyond")
 		}
-		return app.Div().Body(app.P().Class("field-note").Text(help), v.fields(keys...))
+		return app.Div().Body(app.P().Class("field-note").Text(help), v.fields(wiredMotor...))
 	})
 }
 

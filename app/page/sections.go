@@ -13,6 +13,9 @@ type part struct {
 	fields []string
 }
 
+// wiredMotor are the fields of the new motor that its circuit goes by.
+var wiredMotor = []string{"supply", "new.phases", "new.motor-power", "new.motor-volts", "new.motor-amps", "new.motor-speed"}
+
 // parts lists which field stands in which section, so that a way to a field
 // can open the section it stands in.
 var parts = []part{
@@ -46,6 +49,7 @@ var parts = []part{
 		"raceway.exposure", "raceway.height", "circuit.device", "circuit.device-rating", "circuit.length", "code-edition"}},
 	{"fit", fitKeys()},
 	{"closing", []string{"name", "handover.by", "handover.on", "handover.belt-due", "handover.notes"}},
+	{"wired-motor", wiredMotor},
 	{"box", []string{"box.size", "box.volume", "box.devices", "box.clamps"}},
 }
 

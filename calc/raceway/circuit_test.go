@@ -139,8 +139,9 @@ func TestRooftopByEdition(t *testing.T) {
 		want       unit.TemperatureDifference
 		known      source.Known
 	}{
-		{raceway.Edition2017, 0.874, raceway.THWN2, 33, source.Memory},
-		{raceway.Edition2017, 0.875, raceway.THWN2, 0, source.Memory},
+		{raceway.Edition2017, 0.874, raceway.THWN2, 33, source.LookedUp}, // 310.15(B)(3)(c)
+		{raceway.Edition2017, 0.875, raceway.THWN2, 0, source.LookedUp},
+		{raceway.Edition2017, 0, raceway.XHHW2, 0, source.LookedUp}, // its exception
 		{raceway.Edition2020, 0, raceway.THWN2, 33, source.LookedUp},
 		{raceway.Edition2020, 0.80, raceway.THWN2, 33, source.LookedUp},
 		{raceway.Edition2020, 0.875, raceway.THWN2, 0, source.LookedUp},
@@ -297,7 +298,7 @@ func TestGrounds(t *testing.T) {
 		{15, raceway.Copper, "14", raceway.Edition2023, "14", "14", source.LookedUp},
 		{15.5, raceway.Copper, "12", raceway.Edition2023, "12", "12", source.LookedUp},
 		{40, raceway.Copper, "14", raceway.Edition2020, "10", "14", source.LookedUp},
-		{100, raceway.Aluminum, "1", raceway.Edition2017, "6", "6", source.Memory},
+		{100, raceway.Aluminum, "1", raceway.Edition2017, "6", "6", source.LookedUp},
 		{1200, raceway.Aluminum, "4/0", raceway.Edition2023, "250 kcmil", "4/0", source.LookedUp},
 	} {
 		g, err := raceway.GroundFor(test.rating, test.material, test.circuit, test.edition)

@@ -63,7 +63,7 @@ const (
 	PathNonmetallic PathReason = "nonmetallic" // 356.60
 	PathFlexes      PathReason = "flexes"      // 348.60(B), 350.60(B)
 	PathRating      PathReason = "rating"      // 250.118: the device is rated too high for the size
-	PathSize        PathReason = "size"        // 250.118: larger than 1-1/4 (of FMC from memory)
+	PathSize        PathReason = "size"        // 250.118: larger than 1-1/4
 	PathLength      PathReason = "length"      // 250.118: more than 6 ft of flexible conduit in the path
 )
 

@@ -50,9 +50,6 @@ func GroundFor(rating unit.Current, material Material, circuit WireSize, edition
 		if r := g.Table.rank(); r < 0 || r > circuit.rank() { // beyond 4/0 it is larger than any circuit here
 			g.Size = circuit
 		}
-		if edition == Edition2017 {
-			g.Known = source.Memory
-		}
 		return g, nil
 	}
 	return GroundWire{}, limit.Break("rating", limit.NotTabulated)

@@ -29,8 +29,8 @@ var rooftops = table("rooftop", "edition,over,through,adder,known", func(r *reco
 
 // RooftopAdder returns what is added to the outdoor temperature for a raceway in
 // direct sun, the given height above the roof: 33 °C below 7/8 in (2017, 2020)
-// or 3/4 in (2023), otherwise nothing. XHHW-2 is exempt (2023; before that from
-// memory). Errors: height below zero; no such edition or insulation.
+// or 3/4 in (2023), otherwise nothing. XHHW-2 is exempt (of 2020 from memory).
+// Errors: height below zero; no such edition or insulation.
 //
 // Method: raceway.rooftop.
 func RooftopAdder(edition Edition, height unit.Length, insulation Insulation) (Adder, error) {
@@ -52,7 +52,7 @@ func RooftopAdder(edition Edition, height unit.Length, insulation Insulation) (A
 	}
 	if insulation == XHHW2 {
 		a.Difference = 0
-		if edition != Edition2023 {
+		if edition == Edition2020 {
 			a.Known = source.Memory
 		}
 	}

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 	"sync"
 )
@@ -14,8 +15,9 @@ var silent = sync.OnceValue(func() map[string]bool {
 	return names
 })
 
-// plated is what of them the supply is held against.
-const plated = "new.phases"
+// spoken are those of them that are held against something else too: the plate's phases
+// against the supply, and by the hinge that it tips up on a conduit asks for a ground wire.
+var spoken = [...]string{"new.phases", "new.hinge"}
 
 // Alone tells whether nothing is reckoned, compared or brought by the place with a
 // key: names, days, notes and checks, which only the list of what is settled goes by.
@@ -30,5 +32,5 @@ func Silent(key string) bool {
 		return true
 	}
 	side, name, ok := strings.Cut(key, ".")
-	return ok && key != plated && (side == "old" || side == "new") && silent()[name]
+	return ok && !slices.Contains(spoken[:], key) && (side == "old" || side == "new") && silent()[name]
 }

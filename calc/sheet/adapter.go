@@ -53,26 +53,46 @@ func site(f *record.Fan) raceway.Place {
 	return raceway.Outdoors
 }
 
-// ToGround returns on which side of 250 V the circuit's voltage to ground lies,
-// as far as the motor's volts tell: to ground it is at most what it is between
-// lines, and of three lines one is at least 1/√3 of that away from ground.
+// ToGround returns on which side of 250 V the circuit's voltage to ground lies, as far as
+// the motor's volts or those of the lines tell: the unfavorable one, where both do.
 func ToGround(f *record.Fan) raceway.ToGround {
-	volts := &f.New.MotorVolts
-	if volts.State() != record.Known {
-		return raceway.ToGroundNotKnown
+	var all []raceway.ToGround
+	if v := &f.New.MotorVolts; v.State() == record.Known {
+		all = append(all, toGround(v.Value()))
 	}
+	for _, r := range lineReadings(f) {
+		if v := highest(r); v != nil && nominal(v.Value()) > 0 {
+			all = append(all, toGround(nominal(v.Value())))
+		}
+	}
+	for _, to := range [...]raceway.ToGround{raceway.Over250, raceway.ToGroundNotKnown, raceway.UpTo250} {
+		if slices.Contains(all, to) {
+			return to
+		}
+	}
+	return raceway.ToGroundNotKnown
+}
+
+// toGround returns on which side of 250 V a voltage lies to ground: there it is at most
+// what it is between lines, and of three lines one is at least 1/√3 of that away from
+// ground. 277 V is no voltage between lines but that of a line of 480 V to ground.
+func toGround(volts unit.Voltage) raceway.ToGround {
 	const atLeast = 0.577 // 1/√3, rounded down
-	if most, err := raceway.ToGroundOf(volts.Value()); err == nil && most == raceway.UpTo250 {
+	if most, err := raceway.ToGroundOf(volts); err == nil && most == raceway.UpTo250 {
 		return most
 	}
-	if least, err := raceway.ToGroundOf(volts.Value() * atLeast); err == nil && least == raceway.Over250 {
+	if volts >= 260 && volts <= 290 {
+		return raceway.Over250
+	}
+	if least, err := raceway.ToGroundOf(volts * atLeast); err == nil && least == raceway.Over250 {
 		return least
 	}
 	return raceway.ToGroundNotKnown
 }
 
 // JointVerdicts judges the conduits at a joint by their place, as soon as their
-// types are known, and the joint's bonding over 250 V to ground.
+// types are known, the new conduit by its length, and the joint's bonding over 250 V to
+// ground.
 func JointVerdicts(f *record.Fan, joined Finding[raceway.Adapter]) []Verdict {
 	var all []Verdict
 	if dryOnly(f, &f.Raceway.Conduit) || f.Opening.Kind.Value() == record.OpeningConduit && dryOnly(f, &f.Opening.Conduit) {
@@ -85,7 +105,37 @@ func JointVerdicts(f *record.Fan, joined Finding[raceway.Adapter]) []Verdict {
 		}
 		all = append(all, v)
 	}
-	return all
+	return append(all, judgeRun(f)...)
+}
+
+// smallMost is how long 3/8 may be: 348.20(A)(2), 350.20 and 356.20 by it, and 430.245(B)
+// for a motor's own leads. A listed assembly is its maker's.
+const smallMost unit.Length = 6 * unit.Foot
+
+// judgeRun judges how long the new conduit is: 3/8 no longer than 6 ft, and LFNC-A longer
+// than that only where it is secured as 356.30 has it. (Of LFNC-B that was always so;
+// before 2017 type A had no leave to be longer, from memory.) A nipple is short.
+func judgeRun(f *record.Fan) []Verdict {
+	r := &f.Raceway
+	conduit, size := raceway.Conduit(r.Conduit.Value()), raceway.TradeSize(r.Size.Value())
+	length := Read("L", FromPlace, &r.Length)
+	held, most := limitOf[unit.Length]{scale: &unit.Site, level: Watch}, smallMost
+	switch {
+	case r.Use.Value() == record.Nipple && !length.Known():
+		return nil
+	case r.Use.Value() == record.Nipple && !IsNipple(f):
+		held.rule, held.method, most = RuleNippleLong, "raceway.fill", raceway.NippleMost
+	case size == raceway.Size3by8 && conduit.Flexible():
+		held.rule, held.method, held.level = RuleSmallLong, "raceway.small.length", Stop
+	case conduit == raceway.LFNCA && length.Known():
+		held.rule, held.method = RuleFlexLong, "raceway.flex.length"
+	default:
+		return nil
+	}
+	if v := held.hold(length, fixed(most, "")); v.Level != Within {
+		return []Verdict{v}
+	}
+	return nil
 }
 
 // dryOnly tells whether a conduit must not run where it is said to.

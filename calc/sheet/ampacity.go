@@ -124,9 +124,16 @@ func leastWire(f *record.Fan, w *record.Wire, least Answer[unit.Current]) Findin
 }
 
 // judgeWire judges what the conductors carry against the demand. One of them that
-// can't be read is taken for 60 °C, and is not within by that.
+// can't be read is taken for 60 °C, and is not within by that; by a guessed count of what
+// carries current beside them nothing is.
 func (c *Circuit) judgeWire(f *record.Fan) Verdict {
 	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(c.Carried, c.Demand)
+	for _, w := range f.Wires {
+		if n := &w.Count; v.Level == Within && w.Where.Value() != record.InBox && roleOf(w) == raceway.Circuit && n.State() == record.Known && n.Basis() == record.Guessed {
+			v.Level, v.Wanted = Unjudged, []record.Place{n}
+			return v
+		}
+	}
 	for _, w := range f.Wires {
 		if v.Level == Within && w.Where.Value() != record.InBox && carriesMotor(w) && w.Insulation.Value() == record.Unmarked {
 			return unmarked(w)

@@ -110,8 +110,11 @@ func BoxShare(f *record.Fan) Answer[unit.Ratio] {
 	})
 }
 
-// BoxVerdict judges the volume needed against the box's.
-func BoxVerdict(f *record.Fan) Verdict {
+// BoxVerdict judges the volume needed against the box's, in any edition of the code
+// where none is said: before 2020 all grounds count as one.
+func BoxVerdict(f *record.Fan) Verdict { return amidWays(f, editionUnsaid(f), boxVerdict) }
+
+func boxVerdict(f *record.Fan) Verdict {
 	v := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}.hold(BoxNeeded(f), BoxVolume(f))
 	if count := guessed(f); count != nil && v.Value.Scale != nil {
 		v.Level, v.Wanted = Unjudged, []record.Place{count}

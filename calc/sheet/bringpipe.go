@@ -7,7 +7,7 @@ import (
 )
 
 // pipe is what joins the opening and the conduit, the conduit itself where new one is
-// laid, its couplings and straps. A conduit too small for its conductors, or of a kind
+// laid, its couplings and straps. A conduit too small for its conductors or its length, or of a kind
 // that must stay dry, changes all of them, so that nothing else is said until the record
 // has another.
 func (l *bringing) pipe() {
@@ -21,7 +21,11 @@ func (l *bringing) pipe() {
 		l.conduit()
 		return
 	}
-	if v := FillVerdict(l.f); v.Level == Stop {
+	if v := l.refused(); v.Level == Stop {
+		reason := "fill"
+		if v.Rule == RuleSmallLong {
+			reason = "small-long"
+		}
 		m := Material{Spec: Spec{Thing: TheConduit, Conduit: raceway.Conduit(r.Conduit.Value())}, Plan: Bring}
 		if smallest := SmallestRaceway(l.f); smallest.Known() {
 			m.Size = smallest.Value.Size
@@ -30,15 +34,21 @@ func (l *bringing) pipe() {
 		}
 		m.Amount = told(&m, Read("L", FromPlace, &r.Length))
 		m.lacks([]record.Place{&r.Size}, nil)
-		m.why("fill", v.Method, &r.Conduit, &r.Size)
+		m.why(reason, v.Method, &r.Conduit, &r.Size)
 		l.put(m)
 		others := Material{Spec: Spec{Thing: Fittings}, Plan: Unsure, Wanted: []record.Place{&r.Size}}
-		others.why("fill", v.Method)
+		others.why(reason, v.Method)
 		l.put(others)
 		return
 	}
 	l.joint()
 	l.conduit()
+}
+
+// refused is what stops the conduit as it is: its wires fill it beyond what they may, or
+// it is 3/8 and too long.
+func (l *bringing) refused() Verdict {
+	return Worst(append([]Verdict{FillVerdict(l.f)}, judgeRun(l.f)...))
 }
 
 // liquidtight is what goes in the place of a flexible conduit that must stay dry: of

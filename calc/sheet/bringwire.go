@@ -115,10 +115,10 @@ func (l *bringing) ground() raceway.WireSize {
 	if v.Level == Unjudged {
 		m.Plan, m.Count = Unsure, 0
 		m.lacks(v.Wanted, v.Fault)
-		m.why("ground-unknown", v.Method, &f.Raceway.Conduit)
-		if len(m.Wanted) == 0 && m.Fault == nil { // a metal conduit that may serve
-			m.Reasons[0].Key = "ground-judged"
+		if len(m.Wanted) == 0 && m.Fault == nil && v.Of != nil { // without print
+			m.Wanted = []record.Place{&v.Of.Insulation}
 		}
+		m.why("ground-unknown", v.Method, &f.Raceway.Conduit)
 		l.put(m)
 		return ""
 	}
@@ -127,7 +127,12 @@ func (l *bringing) ground() raceway.WireSize {
 	} else {
 		m.lacks(g.Wanted, g.Fault)
 	}
-	m.why(string(v.Rule), v.Method, &f.Raceway.Conduit, &f.Circuit.Rating)
+	reason := string(v.Rule)
+	switch v.Rule {
+	case RuleFlexTips, RuleFlexSize, RuleFlexLength, RuleFlexRating:
+		reason = string(RuleNoGround)
+	}
+	m.why(reason, v.Method, &f.Raceway.Conduit, &f.Circuit.Rating)
 	m.Amount = l.length(&m, 1)
 	l.put(m)
 	return m.Wire

@@ -22,12 +22,20 @@ type Circuit struct {
 	Drop       Answer[unit.Voltage]
 	DropShare  Answer[unit.Ratio]
 
-	Remarks                                                []Verdict // of rows, their number and metal, terminals, the fan's plate
+	Remarks                                                []Verdict // of rows, their number and metal, terminals, the plates
 	WireVerdict, GroundVerdict, DeviceVerdict, DropVerdict Verdict
 }
 
-// CircuitOf answers what is asked of a motor's circuit.
+// CircuitOf answers what is asked of a motor's circuit. Figures go by what is taken
+// where something is not said; a verdict holds whichever way that may be.
 func CircuitOf(f *record.Fan) *Circuit {
+	c := circuitOf(f)
+	c.weigh(f)
+	return c
+}
+
+// circuitOf answers for the record as it is taken, whatever is not said.
+func circuitOf(f *record.Fan) *Circuit {
 	c := &Circuit{Current: motorCurrent(f)}
 	c.Demand = demand(f, c.Current)
 	c.Carried, c.Wire = carried(f)
@@ -37,7 +45,7 @@ func CircuitOf(f *record.Fan) *Circuit {
 	c.Disconnect = disconnect(c.Current)
 	c.Drop = c.voltageDrop(f)
 	c.DropShare = dropShare(f, c.Drop)
-	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMetal(f), judgeTerminals(f))
+	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMotorPlate(f), judgeMetal(f), judgeTerminals(f))
 	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f), c.judgeGround(f), c.judgeDevice(f)
 	c.DropVerdict = limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(c.DropShare, fixed(raceway.DropBranch, "raceway.drop"))
 	return c
@@ -88,9 +96,11 @@ func (c *Circuit) worstOf(v Verdict, which func(*record.Wire) bool) Verdict {
 	return Worst(append(all, v))
 }
 
-// phasesOf returns the kind of supply by whose table and drop the circuit goes.
+// phasesOf returns by which table and drop the circuit goes: a motor of one phase lies
+// across two lines, whatever else the supply brings.
 func phasesOf(f *record.Fan) raceway.Phases {
-	if f.Supply.Value() == record.SinglePhase {
+	supply := f.Supply.Value()
+	if supply == record.SinglePhase || supply != record.Inverter && f.New.Fit.Phases.Value() == record.OnePhase {
 		return raceway.SinglePhase
 	}
 	return raceway.ThreePhase
@@ -113,13 +123,6 @@ func slow(f *record.Fan) bool {
 	return n.State() == record.Known && n.Value() < slowest
 }
 
-// ByPlateAmps tells whether the new motor's plate amps stand in the place of the
-// motor tables.
-func ByPlateAmps(f *record.Fan) bool {
-	s := f.Supply.Value()
-	return slow(f) || s == record.Inverter || s == record.TwoSpeed
-}
-
 // motorCurrent answers with the current that the new motor's circuit is sized
 // by: the table's, or the plate's of a slow motor.
 func motorCurrent(f *record.Fan) Answer[unit.Current] {
@@ -129,14 +132,21 @@ func motorCurrent(f *record.Fan) Answer[unit.Current] {
 		return Answer[unit.Current]{Wanted: []record.Place{&s.MinimumAmpacity}}
 	}
 	a.Need(&f.Supply)
-	a.mind(&s.MotorSpeed)
+	a.mind(&s.MotorSpeed, &s.Fit.Phases)
 	if slow(f) {
 		full := Want(&a, "Iₙ", &s.MotorAmps)
 		return Solve(&a, FromMotorPlate, "raceway.motor.current", nil, func() (unit.Current, error) { return full.V(), nil })
 	}
 	power, volts := Want(&a, "P", &s.MotorPower), Want(&a, "U", &s.MotorVolts)
-	return Solve(&a, FromMotorTable, "raceway.motor.current", At{"power": power.Term, "volts": volts.Term}, func() (unit.Current, error) {
-		return raceway.TableCurrent(phasesOf(f), power.V(), volts.V())
+	lines := systemVolts(&a, f)
+	return solveOver(&a, lines, FromMotorTable, "raceway.motor.current", At{"power": power.Term, "volts": volts.Term}, func() (unit.Current, error) {
+		most, err := raceway.TableCurrent(phasesOf(f), power.V(), volts.V())
+		for _, l := range lines { // what the system's column has, never less than the plate's
+			if i, err := raceway.TableCurrent(phasesOf(f), power.V(), l.now); err == nil && l.now >= leastSystem(f) {
+				most = max(most, i)
+			}
+		}
+		return most, err
 	})
 }
 
@@ -165,56 +175,4 @@ func disconnect(current Answer[unit.Current]) Answer[unit.Current] {
 	return Solve(&a, FromPlace, "raceway.disconnect", At{"current": i.Term}, func() (unit.Current, error) {
 		return raceway.DisconnectLeast(i.V())
 	})
-}
-
-// protection answers with the arithmetic of the largest overcurrent device: the
-// fan's own plate where it gives one, or else the motor's current.
-func (c *Circuit) protection(a *Ask, f *record.Fan) (At, func() (raceway.Overcurrent, error), From) {
-	a.Need(&f.Circuit.Device)
-	device, edition := raceway.Device(f.Circuit.Device.Value()), editionOf(a, f)
-	if known(&f.New.MaximumDevice) {
-		most := Want(a, "I", &f.New.MaximumDevice)
-		return At{"most": most.Term}, func() (raceway.Overcurrent, error) {
-			return raceway.OvercurrentFromPlate(most.V(), device, edition)
-		}, FromFanPlate
-	}
-	i := Use(a, "I", c.Current)
-	motor := raceway.SquirrelCage // of which the energy-efficient ones differ in the instantaneous trip alone
-	if phasesOf(f) == raceway.SinglePhase {
-		motor = raceway.SinglePhaseMotor
-	}
-	return At{"current": i.Term}, func() (raceway.Overcurrent, error) {
-		return raceway.LargestOvercurrent(i.V(), device, motor, edition)
-	}, c.Current.From
-}
-
-// largestDevice answers with the largest standard rating of the device that
-// protects the circuit against short circuits and ground faults.
-func (c *Circuit) largestDevice(f *record.Fan) Answer[unit.Current] {
-	var a Ask
-	at, formula, from := c.protection(&a, f)
-	method := "raceway.overcurrent"
-	if from == FromFanPlate {
-		method = "raceway.overcurrent.plate"
-	} else if o, err := formula(); err == nil {
-		Take(&a, "p", o.Percent)
-	}
-	return Solve(&a, from, method, at, func() (unit.Current, error) {
-		o, err := formula()
-		return o.Rating, err
-	})
-}
-
-// judgeDevice judges the rating of the device that is there. Up to the
-// ceiling it is held to be there because the motor won't start on less.
-func (c *Circuit) judgeDevice(f *record.Fan) Verdict {
-	rating, most := Read("I", FromPlace, &f.Circuit.Rating), c.Device
-	v := limitOf[unit.Current]{rule: RuleOvercurrent, method: most.Steps.Method, scale: &unit.Amperage, level: Stop}.hold(rating, most)
-	var a Ask
-	if _, formula, from := c.protection(&a, f); v.Level == Stop && from != FromFanPlate {
-		if o, err := formula(); err == nil && rating.Value <= o.Last*(1+slack) {
-			v.Level = Watch
-		}
-	}
-	return v
 }

@@ -25,10 +25,17 @@ func pipe(a *Ask, f *record.Fan, at At) raceway.Raceway {
 
 func use(a *Ask, f *record.Fan) raceway.Use {
 	a.mind(&f.Raceway.Use)
-	if f.Raceway.Use.Value() == record.Nipple {
+	if IsNipple(f) {
 		return raceway.Nipple
 	}
 	return raceway.Run
+}
+
+// IsNipple tells whether the conduit is said to be a nipple, and no length says that it
+// is longer than one may be.
+func IsNipple(f *record.Fan) bool {
+	length := Read("L", FromPlace, &f.Raceway.Length)
+	return f.Raceway.Use.Value() == record.Nipple && !(length.Known() && length.High() > raceway.NippleMost*(1+slack))
 }
 
 // Filling answers with how the conductors fill the raceway.
@@ -59,8 +66,11 @@ func FillShare(f *record.Fan) Answer[unit.Ratio] {
 
 // FillVerdict judges the fill by the rule that decides it: the area allowed; a
 // count of like conductors; or the table of 3/8 flexible conduit. A guessed
-// count is judged by none, nor is a measured diameter whose band decides.
-func FillVerdict(f *record.Fan) Verdict {
+// count is judged by none, nor is a measured diameter whose band decides, or a length's
+// whether it is a nipple.
+func FillVerdict(f *record.Fan) Verdict { return amidWays(f, nippleUnsaid(f), fillVerdict) }
+
+func fillVerdict(f *record.Fan) Verdict {
 	var a Ask
 	b := conductors(&a, f)
 	p := pipe(&a, f, b.at)

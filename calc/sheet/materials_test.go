@@ -269,7 +269,7 @@ func TestMaterials(t *testing.T) {
 			"bring 1 42 ft ground-wire 12 | no-ground-wire cut", "bring 4 wire-connector 12 wet | joints"}},
 		{"no ground in a conduit that flexes", demoRoof(t, "&wire.w2.where=box&circuit.device-rating=20 A"), []string{"bring 1 ground-wire 12 | no-ground-wire | circuit.length"}},
 		{"a smaller ground", demoRoof(t, "&wire.w2.size=14&circuit.device-rating=20 A&circuit.length=40 ft"), []string{"bring 1 42 ft ground-wire 12 | equipment-ground cut", "bring 4 wire-connector 12 wet | joints"}},
-		{"no ground in a metal conduit", demoRoof(t, "&raceway.conduit=EMT&wire.w2.where=box"), []string{"unsure ground-wire | ground-judged"}},
+		{"no ground in a metal conduit", demoRoof(t, "&raceway.conduit=EMT&wire.w2.where=box"), []string{"no ground-wire"}}, // 250.118(4): it is one itself
 	} {
 		has(t, c.name, c.f, c.want...)
 	}
@@ -345,7 +345,6 @@ func wellListed(t *testing.T, list []sheet.Material) {
 	t.Helper()
 	for _, m := range list {
 		open := len(m.Wanted) > 0 || m.Fault != nil
-		judged := len(m.Reasons) > 0 && m.Reasons[0].Key == "ground-judged" // for a licensed person, by nothing that is typed
 		if !slices.Contains(sheet.Things(), m.Thing) || len(m.Reasons) == 0 {
 			t.Errorf("%+v has no place or no reason", m)
 		}
@@ -353,7 +352,7 @@ func wellListed(t *testing.T, list []sheet.Material) {
 			t.Errorf("%s: %d, %+v", m.Thing, m.Count, m.Amount)
 		}
 		switch {
-		case m.Plan == sheet.Unsure && (m.Count > 0 || m.Amount.Known || !open && !judged):
+		case m.Plan == sheet.Unsure && (m.Count > 0 || m.Amount.Known || !open):
 			t.Errorf("not known, and says %d, %+v, with %d wanted: %+v", m.Count, m.Amount, len(m.Wanted), m.Spec)
 		case m.Plan == sheet.Bring && m.Count == 0 && !m.Amount.Known && !open:
 			t.Errorf("none of %+v, for no reason", m.Spec)

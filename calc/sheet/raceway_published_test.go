@@ -54,7 +54,7 @@ var racewayCases = map[string]func(t *testing.T, c published.Case) published.Res
 		return published.Results{"current": sheet.CircuitOf(f).Current.Value}
 	},
 	"B18": func(t *testing.T, c published.Case) published.Results {
-		f := fan(t, wiredMotor(c, wordOf(c, "size")))
+		f := fan(t, wiredMotor(c, wordOf(c, "size"))+"&new.phases=3")
 		at60 := sheet.CircuitOf(f).Carried
 		enough60 := sheet.CircuitOf(f).WireVerdict.Level == sheet.Within
 		least := sheet.CircuitOf(f).Least

@@ -95,10 +95,11 @@ func TestAdapterNamesTheEndAtFault(t *testing.T) {
 }
 
 // To ground a circuit has at most what it has between lines: 240 V are under
-// 250 in any system. 480 V between three lines are at least 277 to ground.
+// 250 in any system. 480 V between three lines are at least 277 to ground, and 277 V is
+// a line of those to ground.
 func TestToGround(t *testing.T) {
 	for volts, want := range map[string]raceway.ToGround{
-		"": raceway.ToGroundNotKnown, "208V": raceway.UpTo250, "250V": raceway.UpTo250, "277V": raceway.ToGroundNotKnown, "400V": raceway.ToGroundNotKnown,
+		"": raceway.ToGroundNotKnown, "208V": raceway.UpTo250, "250V": raceway.UpTo250, "277V": raceway.Over250, "400V": raceway.ToGroundNotKnown,
 		"460V": raceway.Over250, "575V": raceway.Over250, "?": raceway.ToGroundNotKnown,
 	} {
 		if got := sheet.ToGround(fan(t, "new.motor-volts="+volts)); got != want {
@@ -396,7 +397,7 @@ func TestGround(t *testing.T) {
 		{"20A", "14", "14", "14", false, sheet.Within}, // never above the circuit's own
 		{"20A", "12", "12", "12", false, sheet.Within},
 		{"20A", "12", "14", "12", false, sheet.Stop},
-		{"15A", "12", "14", "12", true, sheet.Stop}, // 14 would do: 6530/4110 of the area
+		{"15A", "12", "14", "12", true, sheet.Watch}, // 14 would do: 6530/4110 of the area; 250.122(B), exception
 		{"15A", "10", "10", "10", true, sheet.Within},
 		{"30A", "10", "10", "10", false, sheet.Within}, // larger than needed, and the table has 10 anyway
 	} {
@@ -405,7 +406,11 @@ func TestGround(t *testing.T) {
 		if !g.Known() || g.Value.Size != c.least || g.Value.Raised != c.raised {
 			t.Errorf("%+v: %+v", c, g)
 		}
-		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != c.level || v.Rule != sheet.RuleGround {
+		rule := sheet.RuleGround
+		if c.level == sheet.Watch {
+			rule = sheet.RuleGroundRaised
+		}
+		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != c.level || v.Rule != rule {
 			t.Errorf("%+v: %+v", c, v)
 		}
 	}
@@ -415,7 +420,7 @@ func TestGround(t *testing.T) {
 			t.Errorf("%s: %+v", ground, v)
 		}
 	}
-	for conduit, want := range map[string]sheet.Level{"": sheet.Unjudged, "EMT": sheet.Unjudged, "LFMC": sheet.Watch, "LFNC-B": sheet.Stop, "PVC-40": sheet.Stop} {
+	for conduit, want := range map[string]sheet.Level{"": sheet.Unjudged, "EMT": sheet.Within /* 250.118(4) */, "LFMC": sheet.Watch, "LFNC-B": sheet.Stop, "PVC-40": sheet.Stop} {
 		f := fan(t, five+row("a", "3", "12", "THWN-2", "circuit"))
 		set(t, f, "raceway.conduit", conduit)
 		if v := sheet.CircuitOf(f).GroundVerdict; v.Level != want || v.Rule != sheet.RuleNoGround {

@@ -56,9 +56,15 @@ func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
 	return Verdict{}
 }
 
-// judgeHeat stops a wire that the air leaves no ampacity, of whatever size it is.
-// Where only the error of air or height may be too much, that is not judged.
+// judgeHeat stops a wire that the air leaves no ampacity, of whatever size it is, in any
+// edition of the code where none is said.
 func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
+	return amidWays(f, editionUnsaid(f), func(f *record.Fan) Verdict { return heat(f, w) })
+}
+
+// heat judges it in one edition. Where only the error of air or height may be too much,
+// that is not judged.
+func heat(f *record.Fan, w *record.Wire) Verdict {
 	if roleOf(w) == raceway.Ground {
 		return Verdict{}
 	}
@@ -153,6 +159,33 @@ func (c *Circuit) judgePlate(f *record.Fan) []Verdict {
 		return nil
 	}
 	return []Verdict{v}
+}
+
+// Amps on a motor's plate against the table's for its hp, volts and phases: beyond these
+// the two don't belong together. Motors of usual make have 0.55 to 1.1 of the table
+// (common practice), and 1.25 is all that 430.22 leaves a wire.
+const (
+	plateLeast unit.Ratio = 0.5
+	plateMost  unit.Ratio = 1.25
+)
+
+// judgeMotorPlate holds the amps on the motor's plate against the table's for the rest of
+// it. Which of them is wrong is not told.
+func judgeMotorPlate(f *record.Fan) []Verdict {
+	s := &f.New
+	for _, p := range []record.Place{&s.MotorAmps, &s.MotorPower, &s.MotorVolts} {
+		if p.State() != record.Known {
+			return nil
+		}
+	}
+	table, err := raceway.TableCurrent(phasesOf(f), s.MotorPower.Value(), s.MotorVolts.Value())
+	if err != nil || BeyondTables(f) || f.Supply.State() != record.Known || slow(f) {
+		return nil
+	}
+	if share := unit.Ratio(s.MotorAmps.Value() / table); share >= plateLeast && share <= plateMost {
+		return nil
+	}
+	return []Verdict{{Level: Watch, Rule: RulePlateTable, Method: "raceway.motor.agree", Value: Figure{&unit.Amperage, float64(s.MotorAmps.Value())}, Limit: Figure{&unit.Amperage, float64(table)}}}
 }
 
 // judgeMetal reminds of the terminals of aluminum, of which a record says nothing.

@@ -1,10 +1,10 @@
 package source
 
 // Publications on conductors, raceways and boxes. Of the code's editions the
-// text of 2023 was read, that of 2020 as a state's model text, and of 2017 tables
-// alone.
+// text of 2023 was read, that of 2020 as a state's model text, and that of 2017.
 var (
 	ModelCode2020    = Publication{"nfpa-70-2020", "NFPA 70 of 2020", "as adopted by a state code of 2022, stored transcription", LookedUp}
+	Code2017         = Publication{"nfpa-70-2017-text", "NFPA 70 of 2017", "stored transcription", LookedUp}
 	ConduitTables    = Publication{"nfpa-70-2017", "NFPA 70, Chapter 9 and Annex C of 2017", "tables in public data files", LookedUp}
 	ResidentialCode  = Publication{"irc", "International Residential Code, electrical tables", "2018, in part", LookedUp}
 	SolarTables      = Publication{"solar-tables", "Tables of NFPA 70, 2008 to 2014, in a solar design method", "public data file", LookedUp}
@@ -19,7 +19,7 @@ var (
 
 func electricalPublications() []Publication {
 	return []Publication{
-		ModelCode2020, ConduitTables, ResidentialCode, SolarTables, WiringText, ImpedanceReprint,
+		ModelCode2020, Code2017, ConduitTables, ResidentialCode, SolarTables, WiringText, ImpedanceReprint,
 		PipeThreads, KnockoutBulletin, ConduitStandards, ConductorClasses, GaugeStandard,
 	}
 }

@@ -46,8 +46,8 @@ var wireMethods = []Method{
 	{
 		Key:     "raceway.rooftop",
 		Formula: "Ta + 33 °C, h < 7/8 in (2017, 2020), h < 3/4 in (2023)",
-		Valid:   "Raceways in direct sun on a roof; XHHW-2 is exempt. 2017 from memory.",
-		Refs:    []Ref{ElectricalCode.At("310.15(B)(2)"), ModelCode2020.At("310.15(B)(2)")},
+		Valid:   "Raceways in direct sun on a roof; XHHW-2 is exempt; of 2020 that is from memory.",
+		Refs:    []Ref{ElectricalCode.At("310.15(B)(2)"), ModelCode2020.At("310.15(B)(2)"), Code2017.At("310.15(B)(3)(c)")},
 		Known:   LookedUp,
 	},
 	{
@@ -108,9 +108,15 @@ var wireMethods = []Method{
 	{
 		Key:     "raceway.motor.current",
 		Formula: "I",
-		Valid:   "Single motors from 1200 rpm on, of one speed.",
+		Valid:   "Single motors from 1200 rpm on, of one speed; by the plate's phases, and by the greater of the columns of plate and system.",
 		Refs:    []Ref{ElectricalCode.At("Tables 430.248 and 430.250, 430.6(A)")},
 		Known:   LookedUp,
+	},
+	{
+		Key:     "raceway.motor.agree",
+		Formula: "0.5 ≤ I(plate) / I(table) ≤ 1.25",
+		Valid:   "Amps on a motor's plate against the table's for its hp, volts and phases: what lies outside was misread. From 1.25 on the wire has no margin left.",
+		Known:   CommonPractice,
 	},
 	{
 		Key:     "raceway.motor.wires",
@@ -146,6 +152,13 @@ var wireMethods = []Method{
 		Known:   LookedUp,
 	},
 	{
+		Key:     "raceway.device.least",
+		Formula: "I ≥ I(motor);  breakers I ≥ 1.15 · I(table)",
+		Valid:   "The device carries the motor's start; by the plate's amps, or else the table's. That a breaker is held to what a disconnecting means must have, 430.58, is from memory.",
+		Refs:    []Ref{ElectricalCode.At("430.52(B), 430.110(A)")},
+		Known:   LookedUp,
+	},
+	{
 		Key:     "raceway.overcurrent.plate",
 		Formula: "I ≤ maximum overcurrent device",
 		Valid:   "Where the fan's plate gives it; stands before the motor tables.",
@@ -168,15 +181,15 @@ var wireMethods = []Method{
 	{
 		Key:     "raceway.ground",
 		Formula: "by the rating of the overcurrent device, not above the circuit's conductors",
-		Valid:   "2017 from memory.",
-		Refs:    []Ref{ElectricalCode.At("Table 250.122, 250.122(A)"), GroundArticle.At("2020 against earlier editions: the row of 6000 A"), GroundReprint.At("all rows")},
+		Valid:   "2017, 2020 and 2023 alike through 4000 A.",
+		Refs:    []Ref{ElectricalCode.At("Table 250.122, 250.122(A)"), Code2017.At("Table 250.122, 250.122(A)"), GroundArticle.At("2020 against earlier editions: the row of 6000 A"), GroundReprint.At("all rows")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "raceway.ground.raised",
 		Formula: "A₂ = A₁ · A(installed) / A(needed)",
-		Valid:   "Circuits made larger than needed.",
-		Refs:    []Ref{ElectricalCode.At("250.122(B)")},
+		Valid:   "Circuits made larger than needed. From 2020 on a qualified person may size it otherwise, for a path that clears a fault.",
+		Refs:    []Ref{ElectricalCode.At("250.122(B) and its exception"), ModelCode2020.At("250.122(B) and its exception"), Code2017.At("250.122(B)")},
 		Known:   LookedUp,
 	},
 	{

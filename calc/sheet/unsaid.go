@@ -1,0 +1,164 @@
+package sheet
+
+import (
+	"slices"
+
+	"roofside/calc/raceway"
+	"roofside/calc/record"
+)
+
+// An unsaid is a place that is not said, for which something is taken, with what it may
+// usually be besides.
+type unsaid struct {
+	place  record.Place
+	others []func(*record.Fan)
+}
+
+// A way is a record as it may be, with the places in which it isn't as it is taken.
+type way struct {
+	fan     *record.Fan
+	changed []record.Place
+}
+
+func empty(p record.Place) bool {
+	return p.State() != record.Known && p.State() != record.Garbled
+}
+
+// editionUnsaid is the edition of the code, where none is said.
+func editionUnsaid(f *record.Fan) []unsaid {
+	if !empty(&f.Edition) {
+		return nil
+	}
+	u := unsaid{place: &f.Edition}
+	for _, e := range raceway.Editions() {
+		if e != raceway.DefaultEdition {
+			u.others = append(u.others, func(o *record.Fan) { _ = o.Edition.Set(string(e)) })
+		}
+	}
+	return []unsaid{u}
+}
+
+// nippleUnsaid is the length of a conduit that is said to be a nipple, where its error
+// reaches across the longest that one may be. It is taken for a run.
+func nippleUnsaid(f *record.Fan) []unsaid {
+	r := &f.Raceway
+	length := Read("L", FromPlace, &r.Length)
+	if r.Use.Value() != record.Nipple || !length.Known() || IsNipple(f) || length.Low() > raceway.NippleMost {
+		return nil
+	}
+	return []unsaid{{&r.Length, []func(*record.Fan){func(o *record.Fan) { _ = o.Raceway.Length.Set("24 in; within 0 in") }}}}
+}
+
+// circuitUnsaid are the places that a circuit's verdicts may hang on: the edition of
+// the code; the plate's phases, for a motor on three lines may be of one phase; the
+// system's volts, for a plate of 230 V is run on 208; and the plate's speed where its
+// amps would stand in the table's place below 1200 rpm (430.6(A)(1)).
+func circuitUnsaid(f *record.Fan) []unsaid {
+	all := append(editionUnsaid(f), nippleUnsaid(f)...)
+	if BeyondTables(f) {
+		return all
+	}
+	s := &f.New
+	if empty(&s.Fit.Phases) && f.Supply.Value() == record.ThreePhase {
+		all = append(all, unsaid{&s.Fit.Phases, []func(*record.Fan){func(o *record.Fan) { _ = o.New.Fit.Phases.Set(string(record.OnePhase)) }}})
+	}
+	unread := !slices.ContainsFunc(lineReadings(f), func(r *record.Reading) bool { return highest(r) != nil })
+	if v := s.MotorVolts.Value(); s.MotorVolts.State() == record.Known && nominal(v) == 240 && unread {
+		all = append(all, unsaid{voltsPlace(f), []func(*record.Fan){func(o *record.Fan) { _ = o.Old.Reading.Volts[0].Set("208 V") }}})
+	}
+	if empty(&s.MotorSpeed) && s.MotorAmps.State() == record.Known {
+		all = append(all, unsaid{&s.MotorSpeed, []func(*record.Fan){func(o *record.Fan) { _ = o.New.MotorSpeed.Set("1160 rpm") }}})
+	}
+	return all
+}
+
+// ways are the records that a record may be besides as it is taken.
+func ways(f *record.Fan, all []unsaid) []way {
+	list := []way{{fan: f}}
+	for _, u := range all {
+		for _, w := range list {
+			for _, set := range u.others {
+				o := *w.fan
+				set(&o)
+				list = append(list, way{&o, append(slices.Clone(w.changed), u.place)})
+			}
+		}
+	}
+	return list[1:]
+}
+
+// amid returns a verdict as it stands whichever way the record may be: as it is where
+// all ways lead to its level; the mildest of them where each is to be watched or
+// stopped; and can't be judged, with what decides wanted, where only some are. A way
+// that nothing is known of, as of a motor that no table has, is none.
+func amid(v Verdict, list []way, of func(i int) Verdict) Verdict {
+	if v.Level == Unjudged {
+		return v
+	}
+	mildest, same := v, true
+	var alone, together []record.Place
+	for i, w := range list {
+		other := of(i)
+		switch {
+		case other.Level == Unjudged && other.Fault.breaks(raceway.TooHot):
+			other.Level = Stop
+		case other.Level == Unjudged && lacking(other):
+			continue
+		}
+		if other.Level < mildest.Level {
+			mildest = other
+			mildest.Wanted, mildest.Fault = nil, nil // those of another record
+		}
+		if other.Level == v.Level {
+			continue
+		}
+		same = false
+		if len(w.changed) == 1 {
+			alone = joined(alone, w.changed)
+		}
+		together = joined(together, w.changed)
+	}
+	switch {
+	case same:
+		return v
+	case mildest.Level >= Watch:
+		return mildest
+	case len(alone) > 0:
+		together = alone
+	}
+	return Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Of: v.Of, Wanted: together}
+}
+
+// lacking tells whether a verdict is none for want of something, not by an error.
+func lacking(v Verdict) bool {
+	return v.Fault != nil || slices.ContainsFunc(v.Wanted, empty)
+}
+
+// weigh holds the circuit's verdicts against whatever is not said.
+func (c *Circuit) weigh(f *record.Fan) {
+	list := ways(f, circuitUnsaid(f))
+	if len(list) == 0 {
+		return
+	}
+	var others []*Circuit
+	list = slices.DeleteFunc(list, func(w way) bool {
+		o := circuitOf(w.fan)
+		none := c.Current.Known() && !o.Current.Known() // a motor that no table has
+		if !none {
+			others = append(others, o)
+		}
+		return none
+	})
+	for _, v := range [...]func(*Circuit) *Verdict{
+		func(c *Circuit) *Verdict { return &c.WireVerdict }, func(c *Circuit) *Verdict { return &c.GroundVerdict },
+		func(c *Circuit) *Verdict { return &c.DeviceVerdict }, func(c *Circuit) *Verdict { return &c.DropVerdict },
+	} {
+		*v(c) = amid(*v(c), list, func(i int) Verdict { return *v(others[i]) })
+	}
+}
+
+// amidWays returns a verdict as it stands whichever way the record may be.
+func amidWays(f *record.Fan, all []unsaid, judge func(*record.Fan) Verdict) Verdict {
+	list := ways(f, all)
+	return amid(judge(f), list, func(i int) Verdict { return judge(list[i].fan) })
+}
