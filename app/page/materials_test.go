@@ -30,6 +30,7 @@ var materialStates = []string{
 	demoFan + "&new.belt-number=&new.travel-away=&trial.t1.turns=3 turns&trial.t1.speed=600 rpm",
 	demoFan + "&supply=drive&new.frequency=60 Hz&target.speed=400 rpm&target.power=&new.belt-number=&box.size=square 4 x 1-1/2&box.devices=0&box.clamps=no",
 	demoFan + "&wire.w1.size=8&wire.w2.size=10&raceway.length=6 ft",
+	demoFan + "&raceway.size=3/8&raceway.length=10 ft&wire.w1.size=10&circuit.device-rating=20 A",
 	demoFan + "&wire.w1.size=4&raceway.size=1-1/4&opening.size=1-1/4&box.size=octagonal 4 x 1-1/4&box.devices=0&box.clamps=no&wire.w1.box-count=6",
 	demoFan + "&box.size=octagonal 4 x 1-1/4&box.devices=0&box.clamps=no&wire.w1.box-count=6&wire.w2.box-count=2&new.minimum-circuit-ampacity=25 A&circuit.length=40 ft&wire.w2.size=14&circuit.device-rating=20 A",
 	demoFan + "&box.size=square 4 x 1-1/2&box.devices=0&box.clamps=no&wire.w1.insulation=THHN&circuit.length=40 ft&wire.w2.size=?",

@@ -76,7 +76,7 @@ func differing(small, large string) string {
 }
 
 // rewired is a fan whose old conduit and wire are used again.
-const rewired = "supply=three-phase&new.motor-power=2hp&new.motor-volts=208V&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&raceway.height=1/2in&circuit.material=copper&hottest-air=104F&circuit.device=inverse-time-breaker" +
+const rewired = "supply=three-phase&new.phases=3&new.motor-power=2hp&new.motor-volts=208V&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.exposure=rooftop&raceway.height=1/2in&circuit.material=copper&hottest-air=104F&circuit.device=inverse-time-breaker" +
 	"&wire.w1.count=3&wire.w1.size=12&wire.w1.insulation=THWN-2&wire.w1.role=circuit&wire.w2.count=1&wire.w2.size=12&wire.w2.insulation=THWN-2&wire.w2.role=ground"
 
 // everything is opened, so that every word of a state is drawn.

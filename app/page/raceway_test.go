@@ -114,6 +114,34 @@ func TestVerdictsOnThePlate(t *testing.T) {
 	}
 }
 
+// What stands on the plate stands in words too, with its figures and where the rule is.
+func TestRulesOfTheRacewayAreSaid(t *testing.T) {
+	const bare = "&wire.w2.where=box"
+	for _, c := range []struct{ link, of, level, says string }{
+		{rewired + "&new.motor-amps=24A", "plate-table", "watch", "24.00 A on its plate, 7.50 A in the table"},
+		{rewired + "&circuit.device-rating=5A", "circuit.overcurrent", "stop", "5.00 A can't carry a motor of 7.50 A"},
+		{strings.NewReplacer("w1.size=12", "w1.size=10", "height=1/2in", "height=12in").Replace(rewired) + "&circuit.device-rating=20A", "circuit.ground", "watch", "a qualified person may find it enough"},
+		{rewired + bare + "&raceway.length=10ft", "circuit.ground", "stop", "10.0 ft of conduit that bends is no ground beyond 6.0 ft (250.118)"},
+		{rewired + bare + "&circuit.device-rating=25A", "circuit.ground", "stop", "behind 25.00 A this conduit is no ground: up to 20.00 A"},
+		{rewired + bare + "&new.hinge=far", "circuit.ground", "stop", "this fan tips up"},
+		{strings.Replace(rewired, "LFMC", "EMT", 1) + bare, "circuit.ground", "within", "a listed ground itself (250.118)"},
+		{strings.Replace(rewired, "raceway.size=1/2", "raceway.size=3/8", 1) + "&raceway.length=10ft", "small-long", "stop", "10.0 ft: 3/8 to a motor or equipment is at most 6.0 ft long (348.20, 350.20)"},
+		{strings.Replace(rewired, "LFMC", "LFNC-A", 1) + "&raceway.length=20ft", "flex-long", "watch", "secured every 3 ft"},
+		{rewired + "&raceway.use=nipple&raceway.length=10ft", "nipple-long", "watch", "10.0 ft is no nipple"},
+		{strings.NewReplacer("new.phases=3&", "", "2hp", "3hp").Replace(rewired), "circuit.ampacity", "unjudged", "needs new fan: phases"},
+		{strings.NewReplacer("THWN-2", "THWN", "height=1/2in", "height=13/16in;within 0in").Replace(rewired), "circuit.ampacity", "unjudged", "needs edition of the electrical code"},
+	} {
+		v := find(racewayOf(t, c.link), "p", "data-of", c.of)
+		if v == nil {
+			t.Errorf("%s: no %s", c.says, c.of)
+			continue
+		}
+		if !strings.Contains(attribute(v, "class"), c.level) || !strings.Contains(says(v), c.says) {
+			t.Errorf("%s is %q, %s, not %q", c.of, says(v), attribute(v, "class"), c.says)
+		}
+	}
+}
+
 // The plate names what is wrong where several things may be.
 func TestThePlateNamesWhatStops(t *testing.T) {
 	n := racewayOf(t, strings.NewReplacer("LFMC", "FMC", "w2.insulation=THWN-2", "w2.insulation=THHN").Replace(rewired))

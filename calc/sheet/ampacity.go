@@ -18,7 +18,7 @@ type surrounding struct {
 // around asks for the surroundings of the conductors. In the weather the inside
 // of the raceway is wet, and whether the sun heats it has to be said; terminals
 // are for 60 °C until they are said to be marked.
-func around(a *Ask, f *record.Fan) *surrounding {
+func around(a *Ask, f posed) *surrounding {
 	r, c := &f.Raceway, &f.Circuit
 	s := &surrounding{at: At{"Material": {Place: &c.Material}, "Terminals": {Place: &c.Terminals}}}
 	a.Need(&c.Material)
@@ -26,7 +26,7 @@ func around(a *Ask, f *record.Fan) *surrounding {
 	s.air = Want(a, "t", &f.HottestAir)
 	s.at["Ambient"] = s.air.Term
 	s.Exposure, s.Location = raceway.Shaded, raceway.Dry
-	if where := site(f); where == raceway.Outdoors {
+	if where := site(f.Fan); where == raceway.Outdoors {
 		s.Location = raceway.Wet
 		a.Need(&r.Exposure)
 	}
@@ -68,7 +68,7 @@ func (s *surrounding) of(i raceway.Insulation) raceway.Conditions {
 
 // carried answers with what the conductors of the motor's circuit carry, and
 // with the row that carries least.
-func carried(f *record.Fan) (least Answer[unit.Current], of *record.Wire) {
+func carried(f posed) (least Answer[unit.Current], of *record.Wire) {
 	for _, w := range f.Wires {
 		if w.Where.Value() == record.InBox || !carriesMotor(w) {
 			continue
@@ -86,7 +86,7 @@ func carried(f *record.Fan) (least Answer[unit.Current], of *record.Wire) {
 	return least, of
 }
 
-func ampacity(f *record.Fan, w *record.Wire) Answer[unit.Current] {
+func ampacity(f posed, w *record.Wire) Answer[unit.Current] {
 	var a Ask
 	a.Need(&w.Size)
 	a.Need(&w.Insulation)
@@ -108,7 +108,7 @@ func ampacity(f *record.Fan, w *record.Wire) Answer[unit.Current] {
 
 // leastWire answers with the smallest conductor of the circuit's material and
 // insulation that carries the demand.
-func leastWire(f *record.Fan, w *record.Wire, least Answer[unit.Current]) Finding[raceway.Ampacity] {
+func leastWire(f posed, w *record.Wire, least Answer[unit.Current]) Finding[raceway.Ampacity] {
 	var a Ask
 	if w == nil {
 		return Finding[raceway.Ampacity]{Fault: &Fault{Err: limit.Break("", raceway.NoConductor)}}

@@ -81,9 +81,11 @@ func BoxVolume(f *record.Fan) Answer[unit.Volume] {
 
 // BoxNeeded answers with the volume that the conductors, devices and clamps
 // need.
-func BoxNeeded(f *record.Fan) Answer[unit.Volume] {
+func BoxNeeded(f *record.Fan) Answer[unit.Volume] { return boxNeeded(posed{Fan: f}) }
+
+func boxNeeded(f posed) Answer[unit.Volume] {
 	var a Ask
-	rows, at := boxed(&a, f)
+	rows, at := boxed(&a, f.Fan)
 	edition := editionOf(&a, f)
 	if fill, err := raceway.BoxNeeded(rows, edition); err == nil {
 		for _, part := range []struct {
@@ -114,9 +116,9 @@ func BoxShare(f *record.Fan) Answer[unit.Ratio] {
 // where none is said: before 2020 all grounds count as one.
 func BoxVerdict(f *record.Fan) Verdict { return amidWays(f, editionUnsaid(f), boxVerdict) }
 
-func boxVerdict(f *record.Fan) Verdict {
-	v := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}.hold(BoxNeeded(f), BoxVolume(f))
-	if count := guessed(f); count != nil && v.Value.Scale != nil {
+func boxVerdict(f posed) Verdict {
+	v := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}.hold(boxNeeded(f), BoxVolume(f.Fan))
+	if count := guessed(f.Fan); count != nil && v.Value.Scale != nil {
 		v.Level, v.Wanted = Unjudged, []record.Place{count}
 	}
 	return v
@@ -128,7 +130,7 @@ func boxVerdict(f *record.Fan) Verdict {
 func SmallestBox(f *record.Fan) Finding[raceway.Box] {
 	var a Ask
 	rows, at := boxed(&a, f)
-	edition := editionOf(&a, f)
+	edition := editionOf(&a, posed{Fan: f})
 	a.mind(&f.Box.Size, &f.Raceway.Site)
 	word, _, said := strings.Cut(f.Box.Size.Text(), " ")
 	first := raceway.Shape(word)

@@ -29,15 +29,17 @@ type Circuit struct {
 // CircuitOf answers what is asked of a motor's circuit. Figures go by what is taken
 // where something is not said; a verdict holds whichever way that may be.
 func CircuitOf(f *record.Fan) *Circuit {
-	c := circuitOf(f)
+	as := posed{Fan: f}
+	c := circuitOf(as)
+	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(as), c.judgePlate(f), judgeMotorPlate(as), judgeMetal(f), judgeTerminals(f))
 	c.weigh(f)
 	return c
 }
 
-// circuitOf answers for the record as it is taken, whatever is not said.
-func circuitOf(f *record.Fan) *Circuit {
+// circuitOf answers for a record as it is posed, its remarks apart.
+func circuitOf(f posed) *Circuit {
 	c := &Circuit{Current: motorCurrent(f)}
-	c.Demand = demand(f, c.Current)
+	c.Demand = demand(f.Fan, c.Current)
 	c.Carried, c.Wire = carried(f)
 	c.Least = leastWire(f, c.Wire, c.Demand)
 	c.Device = c.largestDevice(f)
@@ -45,8 +47,7 @@ func circuitOf(f *record.Fan) *Circuit {
 	c.Disconnect = disconnect(c.Current)
 	c.Drop = c.voltageDrop(f)
 	c.DropShare = dropShare(f, c.Drop)
-	c.Remarks = slices.Concat(judgeRows(f), judgeNumber(f), c.judgePlate(f), judgeMotorPlate(f), judgeMetal(f), judgeTerminals(f))
-	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f), c.judgeGround(f), c.judgeDevice(f)
+	c.WireVerdict, c.GroundVerdict, c.DeviceVerdict = c.judgeWire(f.Fan), c.judgeGround(f), c.judgeDevice(f)
 	c.DropVerdict = limitOf[unit.Ratio]{rule: RuleDrop, method: "raceway.drop", scale: &unit.Share, level: Watch}.hold(c.DropShare, fixed(raceway.DropBranch, "raceway.drop"))
 	return c
 }
@@ -98,9 +99,9 @@ func (c *Circuit) worstOf(v Verdict, which func(*record.Wire) bool) Verdict {
 
 // phasesOf returns by which table and drop the circuit goes: a motor of one phase lies
 // across two lines, whatever else the supply brings.
-func phasesOf(f *record.Fan) raceway.Phases {
+func phasesOf(f posed) raceway.Phases {
 	supply := f.Supply.Value()
-	if supply == record.SinglePhase || supply != record.Inverter && f.New.Fit.Phases.Value() == record.OnePhase {
+	if supply == record.SinglePhase || supply != record.Inverter && (f.onePhase || f.New.Fit.Phases.Value() == record.OnePhase) {
 		return raceway.SinglePhase
 	}
 	return raceway.ThreePhase
@@ -118,17 +119,17 @@ func BeyondTables(f *record.Fan) bool {
 // of the table's: 430.6(A)(1).
 const slowest = 1200 * unit.RPM
 
-func slow(f *record.Fan) bool {
+func slow(f posed) bool {
 	n := &f.New.MotorSpeed
-	return n.State() == record.Known && n.Value() < slowest
+	return f.slowly || n.State() == record.Known && n.Value() < slowest
 }
 
 // motorCurrent answers with the current that the new motor's circuit is sized
 // by: the table's, or the plate's of a slow motor.
-func motorCurrent(f *record.Fan) Answer[unit.Current] {
+func motorCurrent(f posed) Answer[unit.Current] {
 	var a Ask
 	s := &f.New
-	if BeyondTables(f) {
+	if BeyondTables(f.Fan) {
 		return Answer[unit.Current]{Wanted: []record.Place{&s.MinimumAmpacity}}
 	}
 	a.Need(&f.Supply)
@@ -142,7 +143,7 @@ func motorCurrent(f *record.Fan) Answer[unit.Current] {
 	return solveOver(&a, lines, FromMotorTable, "raceway.motor.current", At{"power": power.Term, "volts": volts.Term}, func() (unit.Current, error) {
 		most, err := raceway.TableCurrent(phasesOf(f), power.V(), volts.V())
 		for _, l := range lines { // what the system's column has, never less than the plate's
-			if i, err := raceway.TableCurrent(phasesOf(f), power.V(), l.now); err == nil && l.now >= leastSystem(f) {
+			if i, err := raceway.TableCurrent(phasesOf(f), power.V(), l.now); err == nil && l.now >= leastSystem(f.Fan) {
 				most = max(most, i)
 			}
 		}

@@ -108,9 +108,12 @@ func rank(size raceway.WireSize) int { return slices.Index(raceway.WireSizes(), 
 
 // editionOf returns the edition of the code, the latest known here unless
 // another is said.
-func editionOf(a *Ask, f *record.Fan) raceway.Edition {
+func editionOf(a *Ask, f posed) raceway.Edition {
 	a.mind(&f.Edition)
-	return Edition(f)
+	if f.edition != "" {
+		return f.edition
+	}
+	return Edition(f.Fan)
 }
 
 // Edition returns the edition of the code that answers go by.

@@ -8,7 +8,7 @@ import (
 
 // protection answers with the arithmetic of the largest overcurrent device: the
 // fan's own plate where it gives one, or else the motor's current.
-func (c *Circuit) protection(a *Ask, f *record.Fan) (At, func() (raceway.Overcurrent, error), From) {
+func (c *Circuit) protection(a *Ask, f posed) (At, func() (raceway.Overcurrent, error), From) {
 	a.Need(&f.Circuit.Device)
 	device, edition := raceway.Device(f.Circuit.Device.Value()), editionOf(a, f)
 	if known(&f.New.MaximumDevice) {
@@ -29,7 +29,7 @@ func (c *Circuit) protection(a *Ask, f *record.Fan) (At, func() (raceway.Overcur
 
 // largestDevice answers with the largest standard rating of the device that
 // protects the circuit against short circuits and ground faults.
-func (c *Circuit) largestDevice(f *record.Fan) Answer[unit.Current] {
+func (c *Circuit) largestDevice(f posed) Answer[unit.Current] {
 	var a Ask
 	at, formula, from := c.protection(&a, f)
 	method := "raceway.overcurrent"
@@ -48,7 +48,7 @@ func (c *Circuit) largestDevice(f *record.Fan) Answer[unit.Current] {
 // motor, and whether it still protects. Up to the ceiling it is held to be there
 // because the motor won't start on less. What the fan's plate allows is held as
 // plated, standard rating or not.
-func (c *Circuit) judgeDevice(f *record.Fan) Verdict {
+func (c *Circuit) judgeDevice(f posed) Verdict {
 	if small := c.tooSmall(f); small.Level > Within {
 		return small
 	}
@@ -71,7 +71,7 @@ func (c *Circuit) judgeDevice(f *record.Fan) Verdict {
 // draws, by its plate or else by the table, since it has to carry its start
 // (430.52(B)); and a breaker not below what a disconnecting means must have (430.58,
 // from memory). Within where that isn't known.
-func (c *Circuit) tooSmall(f *record.Fan) Verdict {
+func (c *Circuit) tooSmall(f posed) Verdict {
 	v := Verdict{Rule: RuleOvercurrent}
 	rating := Read("I", FromPlace, &f.Circuit.Rating)
 	if !rating.Known() {
@@ -93,7 +93,7 @@ func (c *Circuit) tooSmall(f *record.Fan) Verdict {
 // drawn answers with what the motor draws: as its plate says, or by the table where
 // the plate is not read, not to be believed, or of higher volts than the lines bring.
 // What a drive draws is not told by it.
-func (c *Circuit) drawn(f *record.Fan) Answer[unit.Current] {
+func (c *Circuit) drawn(f posed) Answer[unit.Current] {
 	s := &f.New
 	switch {
 	case f.Supply.Value() == record.Inverter:

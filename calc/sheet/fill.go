@@ -8,7 +8,7 @@ import (
 
 // pipe asks for the raceway. One whose length is not said is no nipple, whose
 // limit is higher.
-func pipe(a *Ask, f *record.Fan, at At) raceway.Raceway {
+func pipe(a *Ask, f posed, at At) raceway.Raceway {
 	r := &f.Raceway
 	a.Need(&r.Conduit)
 	a.Need(&r.Size)
@@ -23,9 +23,9 @@ func pipe(a *Ask, f *record.Fan, at At) raceway.Raceway {
 	return p
 }
 
-func use(a *Ask, f *record.Fan) raceway.Use {
+func use(a *Ask, f posed) raceway.Use {
 	a.mind(&f.Raceway.Use)
-	if IsNipple(f) {
+	if f.nipple || IsNipple(f.Fan) {
 		return raceway.Nipple
 	}
 	return raceway.Run
@@ -39,9 +39,11 @@ func IsNipple(f *record.Fan) bool {
 }
 
 // Filling answers with how the conductors fill the raceway.
-func Filling(f *record.Fan) Finding[raceway.Filling] {
+func Filling(f *record.Fan) Finding[raceway.Filling] { return fillingOf(posed{Fan: f}) }
+
+func fillingOf(f posed) Finding[raceway.Filling] {
 	var a Ask
-	b := conductors(&a, f)
+	b := conductors(&a, f.Fan)
 	p := pipe(&a, f, b.at)
 	return Find(&a, "raceway.fill", b.at, func() (raceway.Filling, error) {
 		filling, err := raceway.Fill(p, b.now())
@@ -53,7 +55,7 @@ func Filling(f *record.Fan) Finding[raceway.Filling] {
 func FillShare(f *record.Fan) Answer[unit.Ratio] {
 	var a Ask
 	b := conductors(&a, f)
-	p := pipe(&a, f, b.at)
+	p := pipe(&a, posed{Fan: f}, b.at)
 	b.show(&a)
 	if bore, err := raceway.BoreOf(p.Conduit, p.Size); err == nil {
 		Take(&a, "A", bore.Area)
@@ -70,11 +72,11 @@ func FillShare(f *record.Fan) Answer[unit.Ratio] {
 // whether it is a nipple.
 func FillVerdict(f *record.Fan) Verdict { return amidWays(f, nippleUnsaid(f), fillVerdict) }
 
-func fillVerdict(f *record.Fan) Verdict {
+func fillVerdict(f posed) Verdict {
 	var a Ask
-	b := conductors(&a, f)
+	b := conductors(&a, f.Fan)
 	p := pipe(&a, f, b.at)
-	filling := Filling(f)
+	filling := fillingOf(f)
 	fill := filling.Value
 	v := Verdict{Rule: RuleFill, Method: "raceway.fill"}
 	if !filling.Known() {
@@ -100,7 +102,7 @@ func fillVerdict(f *record.Fan) Verdict {
 		}
 		if edge, err := raceway.Fill(p, b.atEdge(sign)); err != nil || edge.Fits != fill.Fits {
 			v.Level = Unjudged
-			share := FillShare(f)
+			share := FillShare(f.Fan)
 			if place := share.Steps.Unsettled(); place != nil {
 				v.Wanted = []record.Place{place}
 			}
@@ -109,7 +111,7 @@ func fillVerdict(f *record.Fan) Verdict {
 	if fill.Edge {
 		v.Level = Unjudged
 	}
-	if count := guessed(f); count != nil {
+	if count := guessed(f.Fan); count != nil {
 		v.Level, v.Wanted = Unjudged, []record.Place{count}
 	}
 	return v
@@ -122,7 +124,7 @@ func SmallestRaceway(f *record.Fan) Finding[raceway.Choice] {
 	b := conductors(&a, f)
 	a.Need(&f.Raceway.Conduit)
 	b.at["conduit"] = &Term{Place: &f.Raceway.Conduit}
-	how := use(&a, f)
+	how := use(&a, posed{Fan: f})
 	return Find(&a, "raceway.fill.search", b.at, func() (raceway.Choice, error) {
 		choice, err := raceway.Smallest(raceway.Conduit(f.Raceway.Conduit.Value()), how, b.now())
 		return choice, inRow(err)
@@ -135,7 +137,7 @@ func SmallestRaceway(f *record.Fan) Finding[raceway.Choice] {
 func Room(f *record.Fan) (more Answer[unit.Count], like *record.Wire) {
 	var a Ask
 	b := conductors(&a, f)
-	p := pipe(&a, f, b.at)
+	p := pipe(&a, posed{Fan: f}, b.at)
 	var row raceway.Row
 	for i, w := range b.of {
 		if w.Insulation.Value() == "" || w.Insulation.Value() == record.Unmarked {
@@ -161,7 +163,7 @@ func Jam(f *record.Fan) (ratio Answer[unit.Ratio], verdict Verdict, three bool) 
 	var a Ask
 	b := conductors(&a, f)
 	at := At{}
-	p := pipe(&a, f, at)
+	p := pipe(&a, posed{Fan: f}, at)
 	for i, w := range b.of {
 		if b.rows[i].Count != 3 || !carriesMotor(w) {
 			continue

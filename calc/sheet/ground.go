@@ -19,7 +19,7 @@ type GroundWire struct {
 // of the overcurrent device that is there, or else of the largest that may be;
 // raised with conductors that are larger than they need be, and never above
 // them.
-func (c *Circuit) leastGround(f *record.Fan) Finding[GroundWire] {
+func (c *Circuit) leastGround(f posed) Finding[GroundWire] {
 	var a Ask
 	rating := c.Device
 	if known(&f.Circuit.Rating) {
@@ -61,7 +61,7 @@ func (c *Circuit) leastGround(f *record.Fan) Finding[GroundWire] {
 // conduit in its place. One that the table is content with and that was not raised
 // with larger conductors may be enough by the exception of 250.122(B), for a qualified
 // person to find; the edition of 2017 has no such exception.
-func (c *Circuit) judgeGround(f *record.Fan) Verdict {
+func (c *Circuit) judgeGround(f posed) Verdict {
 	v := Verdict{Rule: RuleGround, Method: "raceway.ground"}
 	largest := -1
 	for _, w := range f.Wires {
@@ -76,7 +76,7 @@ func (c *Circuit) judgeGround(f *record.Fan) Verdict {
 		}
 	}
 	if largest < 0 {
-		return judgeNoGround(f)
+		return judgeNoGround(f.Fan)
 	}
 	least := c.Ground
 	switch {
@@ -86,7 +86,7 @@ func (c *Circuit) judgeGround(f *record.Fan) Verdict {
 		v.Level = Stop
 	case largest < rank(least.Value.Size):
 		v.Level, v.Rule, v.Method = Watch, RuleGroundRaised, "raceway.ground.raised"
-		if Edition(f) == raceway.Edition2017 {
+		if Edition(f.Fan) == raceway.Edition2017 {
 			v.Level = Stop
 		}
 	}
@@ -179,10 +179,10 @@ func (c *Circuit) running(f *record.Fan) Answer[unit.Current] {
 }
 
 // voltageDrop answers with the drop between lines over the circuit's length.
-func (c *Circuit) voltageDrop(f *record.Fan) Answer[unit.Voltage] {
+func (c *Circuit) voltageDrop(f posed) Answer[unit.Voltage] {
 	var a Ask
 	w := c.Wire
-	i := Use(&a, "I", c.running(f))
+	i := Use(&a, "I", c.running(f.Fan))
 	length := Want(&a, "L", &f.Circuit.Length)
 	a.Need(&f.Raceway.Conduit)
 	a.Need(&f.Circuit.Material)
@@ -207,14 +207,14 @@ func (c *Circuit) voltageDrop(f *record.Fan) Answer[unit.Voltage] {
 
 // dropShare answers with the drop as a part of the motor's volts, or of the system's
 // where that is lower, as 208 V is for a plate of 230.
-func dropShare(f *record.Fan, dropped Answer[unit.Voltage]) Answer[unit.Ratio] {
+func dropShare(f posed, dropped Answer[unit.Voltage]) Answer[unit.Ratio] {
 	var a Ask
 	drop, volts := Use(&a, "U", dropped), Want(&a, "Uₙ", &f.New.MotorVolts)
 	lines := systemVolts(&a, f)
 	return solveOver(&a, lines, FromPlace, "raceway.drop", At{"supply": volts.Term}, func() (unit.Ratio, error) {
 		least := volts.V()
 		for _, l := range lines {
-			if l.now >= leastSystem(f) {
+			if l.now >= leastSystem(f.Fan) {
 				least = min(least, l.now)
 			}
 		}

@@ -263,6 +263,15 @@ func TestMaterials(t *testing.T) {
 		{"wire smaller than any motor's", demoRoof(t, "&wire.w1.size=16&circuit.length=40 ft"), []string{"bring 3 126 ft wire 14 THWN-2 | least-wire cut"}},
 		{"wire that the heat leaves nothing", demoRoof(t, "&wire.w1.insulation=TW&hottest-air=60C&circuit.length=40 ft"), []string{"bring 3 126 ft wire | too-hot cut | wire.w1.insulation"}},
 		{"threaded conduit in a knockout", demoRoof(t, "&opening.kind=knockout&opening.size=3/4&raceway.conduit=RMC&raceway.size=3/4&raceway.place=indoors"), []string{"bring 2 locknut 3/4 3/4 | joint", "bring 1 insulating-bushing 3/4 | joint"}},
+		// 348.20(A), 350.20(A): 3/8 up to 6 ft; the least that takes three of 12 and a ground is 1/2.
+		{"3/8 too long", demoRoof(t, "&raceway.size=3/8&raceway.length=10 ft"), []string{
+			"bring 10 ft conduit 1/2 LFMC | small-long | raceway.size", "unsure fittings | small-long | raceway.size", "no connector"}},
+		{"short 3/8", demoRoof(t, "&raceway.size=3/8&raceway.length=5 ft"), []string{"bring 5 ft conduit 3/8 LFMC | conduit-new"}},
+		// 250.122(B): 12 would carry it, 10 lies there; 12 · 10380/6530 is 10 (Table 8).
+		{"a ground not raised", demoRoof(t, "&wire.w1.size=10&new.minimum-circuit-ampacity=18 A&circuit.device-rating=20 A&circuit.length=40 ft"), []string{
+			"bring 1 42 ft ground-wire 10 | ground-raised cut", "keep 3 wire 10 THWN-2 | wire-passes"}},
+		{"a ground without print", demoRoof(t, "&wire.w2.insulation=unmarked&circuit.device-rating=20 A"), []string{"unsure ground-wire | ground-unknown | wire.w2.insulation"}},
+		{"no ground wire, and it tips up", demoRoof(t, "&wire.w2.where=box&new.hinge=far&circuit.device-rating=20 A&circuit.length=40 ft"), []string{"bring 1 42 ft ground-wire 12 | no-ground-wire cut"}},
 		{"wire not told", demoRoof(t, "&circuit.material="), []string{"unsure wire | wire-unknown | circuit.material"}},
 		// A breaker of 20 A: a ground of 12 (Table 250.122); 42 ft of it.
 		{"no ground in a conduit that carries none", demoRoof(t, "&raceway.conduit=LFNC-B&wire.w2.role=circuit&wire.w2.where=box&circuit.length=40 ft&circuit.device-rating=20 A"), []string{

@@ -118,9 +118,12 @@ func highest(r *record.Reading) *record.Entry[unit.Voltage] {
 
 // systemVolts asks for the volts of each reading, by which the column of the motor
 // tables goes: 430.250 and 430.248 are for system volts.
-func systemVolts(a *Ask, f *record.Fan) []*lineVolts {
+func systemVolts(a *Ask, f posed) []*lineVolts {
 	var all []*lineVolts
-	for _, r := range lineReadings(f) {
+	if f.on208 {
+		all = append(all, lineVoltsOf(Take(a, "U₁", nominals[1])))
+	}
+	for _, r := range lineReadings(f.Fan) {
 		for i := range r.Volts {
 			a.mind(&r.Volts[i])
 		}

@@ -5,18 +5,29 @@ import (
 
 	"roofside/calc/raceway"
 	"roofside/calc/record"
+	"roofside/calc/unit"
 )
+
+// A posed record is one with something in the place of what it doesn't say.
+type posed struct {
+	*record.Fan
+	edition  raceway.Edition // where not ""
+	onePhase bool            // the motor's plate
+	on208    bool            // the system's volts
+	slowly   bool            // the motor turns under 1200 rpm
+	nipple   bool            // the conduit is one
+}
 
 // An unsaid is a place that is not said, for which something is taken, with what it may
 // usually be besides.
 type unsaid struct {
 	place  record.Place
-	others []func(*record.Fan)
+	others []func(*posed)
 }
 
 // A way is a record as it may be, with the places in which it isn't as it is taken.
 type way struct {
-	fan     *record.Fan
+	posed
 	changed []record.Place
 }
 
@@ -32,7 +43,7 @@ func editionUnsaid(f *record.Fan) []unsaid {
 	u := unsaid{place: &f.Edition}
 	for _, e := range raceway.Editions() {
 		if e != raceway.DefaultEdition {
-			u.others = append(u.others, func(o *record.Fan) { _ = o.Edition.Set(string(e)) })
+			u.others = append(u.others, func(o *posed) { o.edition = e })
 		}
 	}
 	return []unsaid{u}
@@ -46,41 +57,55 @@ func nippleUnsaid(f *record.Fan) []unsaid {
 	if r.Use.Value() != record.Nipple || !length.Known() || IsNipple(f) || length.Low() > raceway.NippleMost {
 		return nil
 	}
-	return []unsaid{{&r.Length, []func(*record.Fan){func(o *record.Fan) { _ = o.Raceway.Length.Set("24 in; within 0 in") }}}}
+	return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.nipple = true }}}}
 }
 
-// circuitUnsaid are the places that a circuit's verdicts may hang on: the edition of
-// the code; the plate's phases, for a motor on three lines may be of one phase; the
-// system's volts, for a plate of 230 V is run on 208; and the plate's speed where its
-// amps would stand in the table's place below 1200 rpm (430.6(A)(1)).
-func circuitUnsaid(f *record.Fan) []unsaid {
-	all := append(editionUnsaid(f), nippleUnsaid(f)...)
+// byEdition tells whether a circuit's verdicts may hang on the edition: the height over
+// the roof lies where one adds the sun's heat and another doesn't, or the motor is so
+// small that a breaker of 10 A, a standard one from 2023 on, is the largest.
+func (c *Circuit) byEdition(f *record.Fan) bool {
+	sunny := site(f) == raceway.Outdoors && f.Raceway.Exposure.Value() == record.Rooftop
+	if h := Read("h", FromPlace, &f.Raceway.Height); sunny && h.Known() && h.Low() < 7./8*unit.Inch && h.High() >= 3./4*unit.Inch*(1-slack) {
+		return true
+	}
+	return !c.Current.Known() || c.Current.Low() <= 4*unit.Ampere
+}
+
+// unsaid are the places that a circuit's verdicts may hang on: the edition of the code;
+// the plate's phases, for a motor on three lines may be of one phase; the system's volts,
+// for a plate of 230 V is run on 208; and the plate's speed where its amps are above the
+// table's, in whose place they would stand below 1200 rpm (430.6(A)(1)).
+func (c *Circuit) unsaid(f *record.Fan) []unsaid {
+	all := nippleUnsaid(f)
+	if c.byEdition(f) {
+		all = append(all, editionUnsaid(f)...)
+	}
 	if BeyondTables(f) {
 		return all
 	}
 	s := &f.New
 	if empty(&s.Fit.Phases) && f.Supply.Value() == record.ThreePhase {
-		all = append(all, unsaid{&s.Fit.Phases, []func(*record.Fan){func(o *record.Fan) { _ = o.New.Fit.Phases.Set(string(record.OnePhase)) }}})
+		all = append(all, unsaid{&s.Fit.Phases, []func(*posed){func(o *posed) { o.onePhase = true }}})
 	}
 	unread := !slices.ContainsFunc(lineReadings(f), func(r *record.Reading) bool { return highest(r) != nil })
 	if v := s.MotorVolts.Value(); s.MotorVolts.State() == record.Known && nominal(v) == 240 && unread {
-		all = append(all, unsaid{voltsPlace(f), []func(*record.Fan){func(o *record.Fan) { _ = o.Old.Reading.Volts[0].Set("208 V") }}})
+		all = append(all, unsaid{voltsPlace(f), []func(*posed){func(o *posed) { o.on208 = true }}})
 	}
-	if empty(&s.MotorSpeed) && s.MotorAmps.State() == record.Known {
-		all = append(all, unsaid{&s.MotorSpeed, []func(*record.Fan){func(o *record.Fan) { _ = o.New.MotorSpeed.Set("1160 rpm") }}})
+	if amps := &s.MotorAmps; empty(&s.MotorSpeed) && amps.State() == record.Known && c.Current.Known() && amps.Value() > c.Current.Value {
+		all = append(all, unsaid{&s.MotorSpeed, []func(*posed){func(o *posed) { o.slowly = true }}})
 	}
 	return all
 }
 
-// ways are the records that a record may be besides as it is taken.
+// ways are what a record may be besides as it is taken.
 func ways(f *record.Fan, all []unsaid) []way {
-	list := []way{{fan: f}}
+	list := []way{{posed: posed{Fan: f}}}
 	for _, u := range all {
 		for _, w := range list {
 			for _, set := range u.others {
-				o := *w.fan
-				set(&o)
-				list = append(list, way{&o, append(slices.Clone(w.changed), u.place)})
+				o := way{w.posed, append(slices.Clone(w.changed), u.place)}
+				set(&o.posed)
+				list = append(list, o)
 			}
 		}
 	}
@@ -107,7 +132,6 @@ func amid(v Verdict, list []way, of func(i int) Verdict) Verdict {
 		}
 		if other.Level < mildest.Level {
 			mildest = other
-			mildest.Wanted, mildest.Fault = nil, nil // those of another record
 		}
 		if other.Level == v.Level {
 			continue
@@ -136,13 +160,13 @@ func lacking(v Verdict) bool {
 
 // weigh holds the circuit's verdicts against whatever is not said.
 func (c *Circuit) weigh(f *record.Fan) {
-	list := ways(f, circuitUnsaid(f))
+	list := ways(f, c.unsaid(f))
 	if len(list) == 0 {
 		return
 	}
 	var others []*Circuit
 	list = slices.DeleteFunc(list, func(w way) bool {
-		o := circuitOf(w.fan)
+		o := circuitOf(w.posed)
 		none := c.Current.Known() && !o.Current.Known() // a motor that no table has
 		if !none {
 			others = append(others, o)
@@ -158,7 +182,7 @@ func (c *Circuit) weigh(f *record.Fan) {
 }
 
 // amidWays returns a verdict as it stands whichever way the record may be.
-func amidWays(f *record.Fan, all []unsaid, judge func(*record.Fan) Verdict) Verdict {
+func amidWays(f *record.Fan, all []unsaid, judge func(posed) Verdict) Verdict {
 	list := ways(f, all)
-	return amid(judge(f), list, func(i int) Verdict { return judge(list[i].fan) })
+	return amid(judge(posed{Fan: f}), list, func(i int) Verdict { return judge(list[i].posed) })
 }

@@ -59,12 +59,12 @@ func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
 // judgeHeat stops a wire that the air leaves no ampacity, of whatever size it is, in any
 // edition of the code where none is said.
 func judgeHeat(f *record.Fan, w *record.Wire) Verdict {
-	return amidWays(f, editionUnsaid(f), func(f *record.Fan) Verdict { return heat(f, w) })
+	return amidWays(f, editionUnsaid(f), func(f posed) Verdict { return heat(f, w) })
 }
 
 // heat judges it in one edition. Where only the error of air or height may be too much,
 // that is not judged.
-func heat(f *record.Fan, w *record.Wire) Verdict {
+func heat(f posed, w *record.Wire) Verdict {
 	if roleOf(w) == raceway.Ground {
 		return Verdict{}
 	}
@@ -117,7 +117,7 @@ func breaks(err error, rule limit.Rule) bool {
 // judgeNumber holds the conductors of the motor's circuit against what its supply
 // asks for: one of the two is wrong, or a row's use. Of two speeds, and of a motor
 // electronically commutated, it is not told how many they are.
-func judgeNumber(f *record.Fan) []Verdict {
+func judgeNumber(f posed) []Verdict {
 	switch f.Supply.Value() {
 	case record.SinglePhase, record.ThreePhase, record.Inverter:
 	default:
@@ -171,7 +171,7 @@ const (
 
 // judgeMotorPlate holds the amps on the motor's plate against the table's for the rest of
 // it. Which of them is wrong is not told.
-func judgeMotorPlate(f *record.Fan) []Verdict {
+func judgeMotorPlate(f posed) []Verdict {
 	s := &f.New
 	for _, p := range []record.Place{&s.MotorAmps, &s.MotorPower, &s.MotorVolts} {
 		if p.State() != record.Known {
@@ -179,7 +179,7 @@ func judgeMotorPlate(f *record.Fan) []Verdict {
 		}
 	}
 	table, err := raceway.TableCurrent(phasesOf(f), s.MotorPower.Value(), s.MotorVolts.Value())
-	if err != nil || BeyondTables(f) || f.Supply.State() != record.Known || slow(f) {
+	if err != nil || BeyondTables(f.Fan) || f.Supply.State() != record.Known || slow(f) {
 		return nil
 	}
 	if share := unit.Ratio(s.MotorAmps.Value() / table); share >= plateLeast && share <= plateMost {
