@@ -53,6 +53,7 @@ func TestRewiring(t *testing.T) {
 
 	tab.open("wired-motor")
 	tab.take("supply", "three-phase")
+	tab.take("new.phases", "3") // of one phase it would be 13.2 A (Table 430.248)
 	tab.fill([][2]string{{"new.motor-power", "2"}, {"new.motor-volts", "208"}})
 	tab.AwaitValue("circuit.demand", 1.25*7.5, 1e-9, "A")
 	tab.open("wired-motor")
