@@ -6,6 +6,7 @@ import (
 
 	"roofside/calc/record"
 	"roofside/calc/sheet"
+	"roofside/calc/unit"
 )
 
 // whole is a usual good installation on a roof: 2 hp at 208 V, three phases, in
@@ -33,12 +34,10 @@ func wired(t testing.TB, with string) *record.Fan {
 	return f
 }
 
-// all are the verdicts on the raceway's plate.
-func racewayPlate(f *record.Fan) []sheet.Verdict {
-	list := append([]sheet.Verdict{sheet.FillVerdict(f)}, sheet.CircuitOf(f).Verdicts(f)...)
-	list = append(list, sheet.JointVerdicts(f, sheet.Adapter(f))...)
-	if sheet.Boxed(f) {
-		list = append(list, sheet.BoxVerdict(f))
+// racewayPlate are the verdicts that stand on the raceway's page.
+func racewayPlate(f *record.Fan) (list []sheet.Verdict) {
+	for _, h := range sheet.JobOf(f, unit.Inch/16, false).Stands(sheet.OfRaceway) {
+		list = append(list, h.Verdict)
 	}
 	return list
 }
@@ -191,6 +190,8 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		{"the same in 2017", "&code-edition=2017&box.volume=9.5in3&box.devices=0&box.clamps=no&wire.b.box-count=6", sheet.Within, "", ""},
 		{"the same in 2020", "&code-edition=2020&box.volume=9.5in3&box.devices=0&box.clamps=no&wire.b.box-count=6", sheet.Stop, sheet.RuleBoxFill, ""},
 
+		// 310.3(A): aluminum from 12 on.
+		{"aluminum of 14", "&circuit.material=aluminum&wire.a.size=14&new.motor-power=1hp&new.motor-amps=4.3A&circuit.device-rating=15A", sheet.Stop, sheet.RuleLeastWire, ""},
 		{"a guessed count of what lies beside it", "&wire.c.count=2;guessed&wire.c.size=14&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Unjudged, sheet.RuleFill, "wire.c.count"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

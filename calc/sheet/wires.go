@@ -48,9 +48,14 @@ func judgePlace(f *record.Fan, w *record.Wire) Verdict {
 	return Verdict{}
 }
 
-// judgeLeast stops a motor's wire below 14, in general the least: 430.22(G).
-func judgeLeast(_ *record.Fan, w *record.Wire) Verdict {
-	if carriesMotor(w) && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(raceway.AWG14) {
+// judgeLeast stops a motor's wire below 14, in general the least: 430.22(G); of aluminum
+// below 12: 310.3(A).
+func judgeLeast(f *record.Fan, w *record.Wire) Verdict {
+	least := raceway.AWG14
+	if f.Circuit.Material.Value() == record.Material(raceway.Aluminum) {
+		least = raceway.AWG12
+	}
+	if carriesMotor(w) && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(least) {
 		return Verdict{Level: Stop, Rule: RuleLeastWire, Method: "raceway.usable"}
 	}
 	return Verdict{}

@@ -61,7 +61,7 @@ var wireMethods = []Method{
 		Key:     "raceway.usable",
 		Formula: "I = min(I₀ · k(t) · k(n), I₀(terminals))",
 		Valid:   "The insulation's column for the factors, the terminals' for the cap; 60 °C terminals unless marked. Ratings of insulations are from memory.",
-		Refs:    []Ref{ElectricalCode.At("110.14(C), 310.15, 430.22(G)")},
+		Refs:    []Ref{ElectricalCode.At("110.14(C), 310.3(A), 310.15, 430.22(G)")},
 		Known:   Memory,
 	},
 	{
