@@ -131,6 +131,7 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		// Chapter 9, note 4: a nipple is 24 in at most.
 		{"a nipple of 10 ft", "&raceway.use=nipple&raceway.length=10ft", sheet.Watch, sheet.RuleNippleLong, ""},
 		{"a nipple of 24 in", "&raceway.use=nipple&raceway.length=24in", sheet.Within, "", ""},
+		{"nine in a nipple of 20 in or so, too many for a run", "&raceway.use=nipple&raceway.length=20in;within 10in&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Unjudged, sheet.RuleFillCount, "raceway.length"},
 		{"ten in a nipple that is none", "&raceway.use=nipple&raceway.length=10ft&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Stop, sheet.RuleFillCount, ""},
 
 		// 250.118(5) and (6): 6 ft; 20 A, or 60 A of LFMC from 3/4 to 1-1/4; 350.60, 348.60.
@@ -162,6 +163,11 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		// 8.4 · 1.25 = 10.5 A of 20.
 		{"speed not said, the plate above the table", "&new.motor-speed=&new.motor-amps=8.4A", sheet.Within, "", ""},
 
+		// 14 TW at 45 °C: 0.71 · 15 = 10.7 A; by the table 9.4 are asked for, by the plate 9.3 · 1.25 = 11.6.
+		{"speed not said, and below 1200 rpm the plate would be too much", "&new.motor-speed=&new.motor-amps=9.3A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Unjudged, sheet.RuleAmpacity, "new.motor-speed"},
+		{"the same at 1750 rpm", "&new.motor-amps=9.3A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Within, "", ""},
+		// 430.52(C)(1)(b): 225 % are 94.5 of 42 A (230 V), 103.9 of 46.2 A (208 V).
+		{"volts not read, a fuse that is too large at 240 and to be watched at 208", seven + "&new.motor-power=15hp&new.motor-amps=38A&new.volts-12=&wire.a.size=4&wire.b.size=4&raceway.size=1&opening.size=1&circuit.terminals=75&circuit.device=time-delay-fuse&circuit.device-rating=100A", sheet.Watch, sheet.RuleOvercurrent, ""},
 		// 430.52(B): carries the start; 430.58 with 430.110(A): a breaker 115 % of the table.
 		{"15 A breaker, 16 A motor", one + "&new.motor-amps=16A&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A breaker, 16 A by the table, plate not read", one + "&new.motor-amps=&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
@@ -205,5 +211,13 @@ func TestRowsOfTheRaceway(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// An ampacity that an edition leaves nothing of counts as too little in it.
+func TestAnEditionThatLeavesNothingIsAStop(t *testing.T) {
+	f := wired(t, "&code-edition=&wire.a.size=14&wire.a.insulation=THWN&wire.b.size=14&raceway.height=13/16in;within 0in&new.motor-power=1hp&new.motor-amps=4A&circuit.device-rating=15A")
+	if v := sheet.CircuitOf(f).WireVerdict; v.Level != sheet.Unjudged || wantedOf(f, v) != "code-edition" {
+		t.Errorf("%+v", v)
 	}
 }

@@ -52,7 +52,7 @@ func lineVoltsOf(read Given[unit.Voltage]) *lineVolts {
 			l.may = append(l.may, n)
 		}
 	}
-	if len(l.may) != 1 || nominal(low) == 0 || nominal(high) == 0 {
+	if nominal(low) == 0 || nominal(high) == 0 {
 		l.may = append(l.may, 0)
 	}
 	return l
