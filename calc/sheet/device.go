@@ -91,15 +91,17 @@ func (c *Circuit) tooSmall(f posed) Verdict {
 }
 
 // drawn answers with what the motor draws: as its plate says, or by the table where
-// the plate is not read, not to be believed, or of higher volts than the lines bring.
-// What a drive draws is not told by it.
+// the plate is not read, or is of higher volts than the lines bring; the less of the two
+// where they don't agree, for that alone stops nobody. What a drive draws is not told.
 func (c *Circuit) drawn(f posed) Answer[unit.Current] {
 	s := &f.New
 	switch {
 	case f.Supply.Value() == record.Inverter:
 		return Answer[unit.Current]{}
-	case s.MotorAmps.State() != record.Known || len(judgeMotorPlate(f)) > 0:
+	case s.MotorAmps.State() != record.Known || len(judgeMotorPlate(f)) > 0 && s.MotorAmps.Value() > c.Current.Value:
 		return c.Current
+	case len(judgeMotorPlate(f)) > 0:
+		return Read("Iₙ", FromMotorPlate, &s.MotorAmps)
 	}
 	if own, err := raceway.TableCurrent(phasesOf(f), s.MotorPower.Value(), s.MotorVolts.Value()); err == nil && c.Current.Known() && !slow(f) && c.Current.Value > own {
 		return c.Current

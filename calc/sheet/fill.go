@@ -25,7 +25,7 @@ func pipe(a *Ask, f posed, at At) raceway.Raceway {
 
 func use(a *Ask, f posed) raceway.Use {
 	a.mind(&f.Raceway.Use)
-	if f.nipple || IsNipple(f.Fan) {
+	if !f.run && (f.nipple || IsNipple(f.Fan)) {
 		return raceway.Nipple
 	}
 	return raceway.Run

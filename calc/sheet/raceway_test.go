@@ -121,7 +121,8 @@ func TestFillStates(t *testing.T) {
 		// 4 · 0.0133 of 0.125 in², Tables 4 and 5; alike, so counted: 0.125/0.0133 = 9.4.
 		{"counted", half + three + row("b", "1", "12", "THHN", "ground"), sheet.Within, sheet.RuleFillCount, ""},
 		{"ten of nine", half + row("a", "10", "12", "THHN", "circuit"), sheet.Stop, sheet.RuleFillCount, ""},
-		{"a nipple of the same", half + "&raceway.use=nipple" + row("a", "10", "12", "THHN", "circuit"), sheet.Within, sheet.RuleFillCount, ""},
+		{"a nipple of the same, how long not said", half + "&raceway.use=nipple" + row("a", "10", "12", "THWN-2", "circuit"), sheet.Unjudged, sheet.RuleFillCount, "raceway.length"},
+		{"a nipple of the same", half + "&raceway.use=nipple&raceway.length=20in" + row("a", "10", "12", "THHN", "circuit"), sheet.Within, sheet.RuleFillCount, ""},
 		{"unlike", half + three + row("b", "1", "10", "THHN", "ground"), sheet.Within, sheet.RuleFill, ""},
 		{"a guessed count", half + row("a", "3;guessed", "12", "THWN-2", "circuit"), sheet.Unjudged, sheet.RuleFillCount, "wire.a.count"},
 		{"no size", half + "&wire.a.count=3&wire.a.insulation=TW", sheet.Unjudged, sheet.RuleFill, "wire.a.size"},

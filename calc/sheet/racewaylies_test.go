@@ -10,8 +10,8 @@ import (
 	"roofside/calc/sheet"
 )
 
-// healthy are usual good installations; each must be within as it stands.
-var healthy = map[string]string{
+// wiredWell are usual good installations; each must be within as it stands.
+var wiredWell = map[string]string{
 	"liquidtight on the roof":     "",
 	"1/2 in off the roof":         "&raceway.height=1/2in;within 0in",
 	"13/16 in off the roof":       "&raceway.height=13/16in;within 0in",
@@ -36,8 +36,8 @@ var healthy = map[string]string{
 	"unfavorable terminals taken": "&circuit.terminals=",
 }
 
-// usual are the values that a place may usually have, the unfavorable among them.
-var usual = map[string][]string{
+// usualWiring are the values that a place may usually have, the unfavorable among them.
+var usualWiring = map[string][]string{
 	"supply": {"three-phase", "single-phase"}, "new.phases": {"1", "3"}, "new.motor-power": {"1hp", "2hp", "5hp", "10hp"}, "new.motor-volts": {"115V", "200V", "208V", "230V", "460V"},
 	"new.motor-amps": {"3A", "6A", "9A", "14A", "28A"}, "new.motor-speed": {"860rpm", "1150rpm", "1750rpm"}, "new.volts-12": {"118V", "208V", "240V", "480V"},
 	"raceway.conduit": {"EMT", "LFMC", "FMC", "LFNC-A", "LFNC-B", "PVC-40"}, "raceway.size": {"3/8", "1/2", "3/4"}, "raceway.place": {"outdoors"}, "raceway.use": {"run"}, "raceway.fittings": {"inside", "outside"},
@@ -49,9 +49,9 @@ var usual = map[string][]string{
 	"opening.kind": {"hub", "ring-knockout"}, "opening.size": {"1/2", "3/4"}, "box.volume": {"8in3", "14in3"}, "box.devices": {"0", "1"}, "box.clamps": {"yes", "no"},
 }
 
-// excused are the places whose absence is no question that was asked: a raceway's
+// unasked are the places whose absence is no question that was asked: a raceway's
 // verdict says nothing of them until they are.
-var excused = map[string]string{
+var unasked = map[string]string{
 	"new.minimum-circuit-ampacity": "the motor tables rule where the fan has no such plate (430.22)",
 	"new.maximum-overcurrent":      "the motor tables rule where the fan has no such plate (430.52)",
 }
@@ -60,27 +60,27 @@ var excused = map[string]string{
 // some usual value of it would make it stop.
 func TestNothingUnsaidIsWithin(t *testing.T) {
 	held := 0
-	for _, name := range slices.Sorted(maps.Keys(healthy)) {
-		f := wired(t, healthy[name])
+	for _, name := range slices.Sorted(maps.Keys(wiredWell)) {
+		f := wired(t, wiredWell[name])
 		if v := sheet.Worst(racewayPlate(f)); v.Level != sheet.Within {
 			t.Errorf("%s is %s by %s, wants %q, %+v", name, levelName(v.Level), v.Rule, wantedOf(f, v), v.Fault)
 			continue
 		}
-		for key, values := range usual {
-			if excused[key] != "" || f.Place(key) == nil || f.Place(key).State() == record.Unknown {
+		for key, values := range usualWiring {
+			if unasked[key] != "" || f.Place(key) == nil || f.Place(key).State() == record.Unknown {
 				continue
 			}
-			without := wired(t, healthy[name])
+			without := wired(t, wiredWell[name])
 			without.Apply(map[string]string{key: ""})
 			if v := sheet.Worst(racewayPlate(without)); v.Level != sheet.Within {
 				continue
 			}
 			held++
 			for _, value := range values {
-				if key == "new.volts-12" && value != "480V" && f.New.MotorVolts.Text() == "460 V" || key == "raceway.length" && f.Raceway.Use.Value() == record.Nipple {
-					continue // leads on the wrong volts are another verdict's, and a nipple is short by its name
+				if key == "new.volts-12" && value != "480V" && f.New.MotorVolts.Text() == "460 V" {
+					continue // leads on the wrong volts are another verdict's
 				}
-				with := wired(t, healthy[name])
+				with := wired(t, wiredWell[name])
 				with.Apply(map[string]string{key: value})
 				if v := sheet.Worst(racewayPlate(with)); v.Level == sheet.Stop {
 					t.Errorf("%s, %s empty is within, and %s stops it by %s: %v of %v", name, key, value, v.Rule, v.Value.Base, v.Limit.Base)
@@ -96,10 +96,10 @@ func TestNothingUnsaidIsWithin(t *testing.T) {
 // Less known is never surer: a wider band never makes the plate's verdict within, nor a
 // stop of what was none.
 func TestAWiderBandIsNeverSurer(t *testing.T) {
-	for _, name := range slices.Sorted(maps.Keys(healthy)) {
+	for _, name := range slices.Sorted(maps.Keys(wiredWell)) {
 		for _, key := range []string{"raceway.height", "hottest-air", "raceway.length", "new.volts-12", "new.motor-amps", "new.motor-volts", "new.motor-power", "circuit.device-rating", "circuit.length"} {
 			for _, with := range []string{"", "&raceway.height=1/2in&hottest-air=45C", "&raceway.length=10ft&circuit.device-rating=30A"} {
-				before := wired(t, healthy[name]+with)
+				before := wired(t, wiredWell[name]+with)
 				text := before.Place(key).Text()
 				if text == "" || before.Place(key).State() != record.Known {
 					continue
@@ -107,7 +107,7 @@ func TestAWiderBandIsNeverSurer(t *testing.T) {
 				value, _, _ := strings.Cut(text, ";")
 				level := sheet.Level(-1)
 				for _, band := range []string{"within 0 %", "within 5 %", "within 20 %", "within 60 %", "within 100 %"} {
-					f := wired(t, healthy[name]+with+"&"+key+"="+value+"; "+band)
+					f := wired(t, wiredWell[name]+with+"&"+key+"="+value+"; "+band)
 					if f.Place(key).State() != record.Known {
 						t.Fatalf("%s=%s; %s", key, value, band)
 					}

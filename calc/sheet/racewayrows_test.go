@@ -157,6 +157,7 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		// Table 430.250: 7.5 A. 24 A belongs to another hp, other volts, or to one phase.
 		{"2 hp 208 V, 24 A on its plate", "&new.motor-amps=24A", sheet.Watch, sheet.RulePlateTable, ""},
 		{"2 hp 208 V, amps of 460 V on its plate", "&new.motor-amps=3.2A", sheet.Watch, sheet.RulePlateTable, ""},
+		{"10 hp 208 V, 7 A on its plate, 20 A", "&new.minimum-circuit-ampacity=16A&new.maximum-overcurrent=20A&new.motor-power=10hp&new.motor-amps=7A&circuit.length=", sheet.Watch, sheet.RulePlateAmpacity, ""},
 		{"2 hp 208 V, 8.2 A on its plate", "&new.motor-amps=8.2A", sheet.Within, "", ""},
 		{"5 hp 460 V, a premium motor of 5.9 A", "&new.motor-power=5hp&new.motor-volts=460V&new.motor-amps=5.9A&new.volts-12=478V", sheet.Within, "", ""},
 		{"2 hp at 1150 rpm by its plate", "&new.motor-speed=1150rpm&new.motor-amps=8.6A&circuit.device-rating=20A", sheet.Within, "", ""},

@@ -15,7 +15,8 @@ type posed struct {
 	onePhase bool            // the motor's plate
 	on208    bool            // the system's volts
 	slowly   bool            // the motor turns under 1200 rpm
-	nipple   bool            // the conduit is one
+	nipple   bool            // the conduit is one,
+	run      bool            // or none, though it is said to be
 }
 
 // An unsaid is a place that is not said, for which something is taken, with what it may
@@ -49,12 +50,18 @@ func editionUnsaid(f *record.Fan) []unsaid {
 	return []unsaid{u}
 }
 
-// nippleUnsaid is the length of a conduit that is said to be a nipple, where its error
-// reaches across the longest that one may be. It is taken for a run.
+// nippleUnsaid is the length of a conduit that is said to be a nipple: not said, so that it
+// may be longer than one may be, or said with an error that reaches so far, where it is
+// taken for a run.
 func nippleUnsaid(f *record.Fan) []unsaid {
 	r := &f.Raceway
 	length := Read("L", FromPlace, &r.Length)
-	if r.Use.Value() != record.Nipple || !length.Known() || IsNipple(f) || length.Low() > raceway.NippleMost {
+	switch {
+	case r.Use.Value() != record.Nipple:
+		return nil
+	case empty(&r.Length):
+		return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.run = true }}}}
+	case !length.Known() || IsNipple(f) || length.Low() > raceway.NippleMost:
 		return nil
 	}
 	return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.nipple = true }}}}
