@@ -239,6 +239,12 @@ func ExampleMinimumMotorSheave() {
 	// Output: 2.4 in, true, <nil>
 }
 
+func ExampleMinimumMotorOutside() {
+	d, ok, err := drive.MinimumMotorOutside(5*unit.Horsepower, 2)
+	fmt.Printf("%.1f in, %v, %v\n", d.In(unit.Inch), ok, err)
+	// Output: 2.4 in, true, <nil>
+}
+
 // Machinery's Handbook, 31st ed., Table 9.
 func ExampleMinimumDatum() {
 	d, ok := drive.MinimumDatum(drive.SectionAX, drive.Standard)
@@ -250,6 +256,11 @@ func ExampleMinimumOutside() {
 	d, ok := drive.MinimumOutside(drive.Section3V)
 	fmt.Printf("%.2f in, %v\n", d.In(unit.Inch), ok)
 	// Output: 2.65 in, true
+}
+
+func ExampleNarrowSpread() {
+	fmt.Printf("%.2f in\n", drive.NarrowSpread(drive.Section5V).In(unit.Inch))
+	// Output: 0.10 in
 }
 
 func ExampleUsualMostTurns() {

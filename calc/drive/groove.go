@@ -62,14 +62,16 @@ var grooves = [...]Groove{
 	{Section5L, Combination, Flank{34 * deg, 0.612 * in, 0.333 * in}, Flank{38 * deg, 0.625 * in, 0.334 * in}, 7.733 * in, 0.530 * in, 0, source.Memory},
 }
 
-// A narrow sheave is sized by its outside diameter.
+// A narrow sheave is sized by its outside diameter, which is its pitch diameter.
 type narrow struct {
 	section Section
-	inside  unit.Length // outside less pitch diameter
+	older   unit.Length // outside less pitch diameter, as older prints have it
 	least   unit.Length // least outside diameter
 }
 
-// Narrow sections, ANSI/RMA IP-22 (memory). Their groove angles are not here.
+// Narrow sections. That 2a is zero, and the least diameters: an installation guide
+// that prints the industry's standard, as ANSI/RMA IP-22 of 2007 does. Handbooks after
+// older editions have 0.05 and 0.10 in (memory). Their groove angles are not here.
 var narrows = [...]narrow{
 	{Section3V, 0.05 * in, 2.65 * in},
 	{Section3VX, 0.05 * in, 2.20 * in},
@@ -113,8 +115,17 @@ func MinimumDatum(section Section, groove GrooveType) (unit.Length, bool) {
 	return g.Least, true
 }
 
+// NarrowSpread returns how much less than the outside diameter of a narrow sheave its
+// pitch diameter may be: what older prints take off (memory). Zero for other sections.
+//
+// Method: drive.outside.narrow.
+func NarrowSpread(section Section) unit.Length {
+	n, _ := narrowOf(section)
+	return n.older
+}
+
 // MinimumOutside returns the least outside diameter of a sheave for a narrow
-// section (memory); false for others.
+// section; false for others.
 //
 // Method: drive.outside.narrow.
 func MinimumOutside(section Section) (unit.Length, bool) {

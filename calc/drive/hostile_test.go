@@ -22,7 +22,7 @@ func TestHostileInput(t *testing.T) {
 		"PitchFromGap": drive.PitchFromGap, "GapChange": drive.GapChange,
 		"NewAdjustable": drive.NewAdjustable, "NewAdjustableRate": drive.NewAdjustableRate,
 		"PitchPerTurn": drive.PitchPerTurn, "LeadForTravel": drive.LeadForTravel, "CenterShift": drive.CenterShift,
-		"MinimumMotorSheave": drive.MinimumMotorSheave,
+		"MinimumMotorSheave": drive.MinimumMotorSheave, "MinimumMotorOutside": drive.MinimumMotorOutside,
 		"Adjustable.Pitch": func(turns, at unit.Turns, pitch, perTurn unit.Length) (unit.Length, error) {
 			a, err := drive.NewAdjustableRate(at, pitch, perTurn)
 			if err != nil {

@@ -123,20 +123,31 @@ func TestOnDriveSolvesItsEquation(t *testing.T) {
 	check.Broken(t, "plate above field", err, "plate", limit.AboveSynchronous)
 }
 
-// NEMA MG 1, 14.42, four poles, as reprinted.
+// NEMA MG 1, 14.42, Table 14-1, as three data sheets quote it: motors of 143T to 284T
+// frames, classical belts by pitch diameter, narrow ones by outside diameter.
 func TestMinimumMotorSheave(t *testing.T) {
 	for _, test := range []struct {
-		hp    float64
-		poles int
-		want  float64 // inches; zero where the rows say nothing
+		poles             int
+		hp                float64
+		classical, narrow float64 // inches; zero where the table says nothing
 	}{
-		{0.5, 4, 0}, {0.99, 4, 0}, {1, 4, 2.2}, {1.005, 4, 2.4}, {1.5, 4, 2.4}, {3, 4, 2.4}, {3.005, 4, 3.0}, {7.5, 4, 3.0},
-		{7.505, 4, 3.8}, {10, 4, 3.8}, {10.005, 4, 4.4}, {15, 4, 4.4}, {15.1, 4, 0}, {20, 4, 0}, {5, 2, 0}, {5, 6, 0},
+		{4, 0.5, 0, 0}, {4, 0.99, 0, 0}, {4, 1, 2.2, 2.2}, {4, 1.005, 2.4, 2.4}, {4, 1.5, 2.4, 2.4}, {4, 3, 2.4, 2.4}, {4, 3.005, 3.0, 3.0}, {4, 7.5, 3.0, 3.0},
+		{4, 7.505, 3.8, 3.8}, {4, 10, 3.8, 3.8}, {4, 10.005, 4.4, 4.4}, {4, 15, 4.4, 4.4}, {4, 15.1, 0, 0}, {4, 20, 0, 0},
+		{6, 0.5, 0, 0}, {6, 0.745, 0, 0}, {6, 0.75, 2.2, 2.2}, {6, 0.755, 2.4, 2.4}, {6, 1, 2.4, 2.4}, {6, 1.5, 2.4, 2.4}, {6, 2, 2.4, 2.4}, {6, 2.01, 3.0, 3.0}, {6, 3, 3.0, 3.0}, {6, 5, 3.0, 3.0},
+		{6, 5.03, 3.8, 3.8}, {6, 7.5, 3.8, 3.8}, {6, 7.53, 4.4, 4.4}, {6, 10, 4.4, 4.4}, {6, 10.05, 4.6, 4.4}, {6, 15, 4.6, 4.4}, {6, 15.1, 0, 0},
+		{2, 1.49, 0, 0}, {2, 1.5, 2.2, 2.2}, {2, 1.51, 2.4, 2.4}, {2, 3, 2.4, 2.4}, {2, 3.02, 2.6, 2.4}, {2, 5, 2.6, 2.4}, {2, 5.03, 3.0, 3.0}, {2, 7.5, 3.0, 3.0}, {2, 10, 3.0, 3.0}, {2, 10.05, 3.8, 3.8}, {2, 15, 3.8, 3.8}, {2, 15.1, 0, 0},
+		{8, 0.497, 0, 0}, {8, 0.5, 2.2, 2.2}, {8, 0.503, 2.4, 2.4}, {8, 1.5, 2.4, 2.4}, {8, 1.51, 3.0, 3.0}, {8, 3, 3.0, 3.0}, {8, 3.02, 3.8, 3.8}, {8, 5, 3.8, 3.8}, {8, 5.03, 4.4, 4.4}, {8, 7.5, 4.4, 4.4}, {8, 7.53, 4.6, 4.4}, {8, 10, 4.6, 4.4}, {8, 10.05, 5.4, 5.2}, {8, 15, 5.4, 5.2}, {8, 15.1, 0, 0},
+		{10, 5, 0, 0}, {0, 5, 0, 0},
 	} {
-		d, ok, err := drive.MinimumMotorSheave(unit.Power(test.hp)*unit.Horsepower, test.poles)
-		if err != nil || ok != (test.want != 0) {
-			t.Errorf("%v hp, %d poles: %v, %v", test.hp, test.poles, ok, err)
+		for name, c := range map[string]struct {
+			least func(unit.Power, int) (unit.Length, bool, error)
+			want  float64
+		}{"classical": {drive.MinimumMotorSheave, test.classical}, "narrow": {drive.MinimumMotorOutside, test.narrow}} {
+			d, ok, err := c.least(unit.Power(test.hp)*unit.Horsepower, test.poles)
+			if err != nil || ok != (c.want != 0) {
+				t.Errorf("%s, %v hp, %d poles: %v, %v", name, test.hp, test.poles, ok, err)
+			}
+			check.Near(t, name, d, unit.Length(c.want)*in, 1e-12)
 		}
-		check.Near(t, "least sheave", d, unit.Length(test.want)*in, 1e-12)
 	}
 }

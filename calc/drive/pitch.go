@@ -10,8 +10,8 @@ import (
 // PitchFromOutside returns the pitch diameter of a belt of a section on a fixed
 // sheave of the given outside diameter. A standard A groove gives outside less
 // 0.25 in, a standard B less 0.35 in; an A belt in a combination groove sits
-// much deeper. Narrow sections take the standard type and are from memory.
-// Groove widths may differ by ± 0.006 in, the result so by ± 0.02 in.
+// much deeper. A narrow section takes the standard type, and its pitch diameter is the
+// outside one; [NarrowSpread] is what older prints take off. Groove widths may differ by ± 0.006 in, the result so by ± 0.02 in.
 // Errors: outside not above zero or not above the belt's depth; no such groove.
 //
 // Method: drive.outside.
@@ -40,11 +40,11 @@ func OutsideFromPitch(pitch unit.Length, section Section, groove GrooveType) (un
 	if err := limit.Positive("pitch", pitch); err != nil {
 		return 0, err
 	}
-	if n, ok := narrowOf(section); ok {
+	if _, ok := narrowOf(section); ok {
 		if groove != Standard {
 			return 0, limit.Break("groove", limit.NotTabulated)
 		}
-		return limit.Result(pitch + n.inside)
+		return pitch, nil
 	}
 	g, err := GrooveOf(section, groove)
 	if err != nil {
@@ -58,11 +58,11 @@ func OutsideFromPitch(pitch unit.Length, section Section, groove GrooveType) (un
 
 // insideOf returns outside less pitch diameter.
 func insideOf(outside unit.Length, section Section, groove GrooveType) (unit.Length, error) {
-	if n, ok := narrowOf(section); ok {
+	if _, ok := narrowOf(section); ok {
 		if groove != Standard {
 			return 0, limit.Break("groove", limit.NotTabulated)
 		}
-		return n.inside, nil
+		return 0, nil
 	}
 	g, err := GrooveOf(section, groove)
 	if err != nil {
