@@ -7,13 +7,14 @@ import (
 	"roofside/calc/unit"
 )
 
-// AlignmentAngle is the most by which the two sheaves' planes may be out of line
-// (common practice).
+// AlignmentAngle is the most by which the planes of a V-belt's two sheaves may be out
+// of line: half a degree, about a tenth of an inch per foot, as it is printed for
+// V-belts (common practice).
 const AlignmentAngle unit.Angle = 0.5 * unit.Degree
 
-// AlignmentAim is how far a straightedge may stand off at the far end of a span,
-// for each of its length, when the job is done well: 1/16 in per foot (common
-// practice).
+// AlignmentAim is how far a straightedge may stand off at the far end of a span, for
+// each of its length, on a synchronous belt: 1/16 in per foot, about a quarter of a
+// degree (common practice). A V-belt's sheaves can be set as near, and need not be.
 const AlignmentAim unit.Ratio = 1. / 16 / 12
 
 // AlignmentOffset returns how far a straightedge along one sheave may stand off
@@ -34,33 +35,35 @@ type Alignment string
 // Verdicts on alignment.
 const (
 	AlignmentGood     Alignment = "aim"     // within the aim
-	AlignmentAllowed  Alignment = "allowed" // past the aim, within the most
+	AlignmentAllowed  Alignment = "allowed" // past the aim, within the most: in order for V-belts
 	AlignmentOut      Alignment = "out"     // past the most
 	AlignmentUnjudged Alignment = "unjudged"
 )
 
-// JudgeAlignment returns the verdict on a gap read with off to either side at the
-// far end of a span; one that the reading's error could overturn is not given.
-// Errors: gap or off below zero, span not above zero.
+// JudgeAlignment returns the verdict on a gap read with off to either side at the far
+// end of a span, by the gap itself; near tells that off reaches across the most. A
+// reading whose error is wider than the most says nothing unless all of it lies to one
+// side. Errors: gap or off below zero, span not above zero.
 //
 // Method: belt.align.
-func JudgeAlignment(gap, off, span unit.Length) (Alignment, error) {
+func JudgeAlignment(gap, off, span unit.Length) (stands Alignment, near bool, err error) {
 	if err := limit.First(limit.NonNegative("gap", gap), limit.NonNegative("off", off)); err != nil {
-		return "", err
+		return "", false, err
 	}
 	most, aim, err := AlignmentOffset(span)
 	if err != nil {
-		return "", err
+		return "", false, err
 	}
 	worst, err := limit.Result(gap + off)
 	if err != nil {
-		return "", err
+		return "", false, err
 	}
-	best := stand(max(gap-off, 0), most, aim)
-	if best != stand(worst, most, aim) {
-		return AlignmentUnjudged, nil
+	best := max(gap-off, 0)
+	near = (stand(best, most, aim) == AlignmentOut) != (stand(worst, most, aim) == AlignmentOut)
+	if near && off > most {
+		return AlignmentUnjudged, false, nil
 	}
-	return best, nil
+	return stand(gap, most, aim), near, nil
 }
 
 func stand(gap, most, aim unit.Length) Alignment {

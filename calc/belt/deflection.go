@@ -3,6 +3,7 @@ package belt
 import (
 	"math"
 
+	"roofside/calc/drive"
 	"roofside/calc/limit"
 	"roofside/calc/unit"
 )
@@ -67,9 +68,9 @@ func DeflectionError(span, off unit.Length) (unit.Ratio, error) {
 
 // DeflectionForce returns the force that presses a span in by
 // [DeflectionDistance]: a sixteenth of its tension and of the belt's stiffness.
-// stiffness is a figure of the belt's maker for the section, which no source read
-// here gives; zero leaves it out and reads the force low, the more so the
-// shorter the span. Errors: tension not above zero, stiffness below zero.
+// stiffness is a figure of the belt's maker for the section, [TypicalStiffness] from
+// memory; zero leaves it out and reads the force low, the more so the shorter the
+// span. Errors: tension not above zero, stiffness below zero.
 //
 // Method: belt.force.
 func DeflectionForce(tension, stiffness unit.Force) (unit.Force, error) {
@@ -104,6 +105,32 @@ func DeflectionForceExact(tension unit.Force) (unit.Force, error) {
 		return 0, err
 	}
 	return limit.Result(2 * tension * unit.Force(math.Sin(math.Atan(2./64))))
+}
+
+// Stiffness by section (memory): the most that belts of a section are known to have.
+// A maker's list of forces beside strand tensions comes to 3.2 lbf for a 3V belt and
+// 5.2 lbf for a 5V one, so the least is taken as none.
+var stiffnesses = [...]struct {
+	section drive.Section
+	most    unit.Force
+}{
+	{drive.SectionA, 6 * unit.PoundForce}, {drive.SectionAX, 7 * unit.PoundForce}, {drive.Section4L, 6 * unit.PoundForce},
+	{drive.SectionB, 9 * unit.PoundForce}, {drive.SectionBX, 10 * unit.PoundForce}, {drive.Section5L, 9 * unit.PoundForce},
+	{drive.Section3V, 4 * unit.PoundForce}, {drive.Section3VX, 5 * unit.PoundForce},
+	{drive.Section5V, 12 * unit.PoundForce}, {drive.Section5VX, 14 * unit.PoundForce},
+}
+
+// TypicalStiffness returns the most that belts of a section add to a strand's tension
+// when it is pressed in, Y of [DeflectionForce] (memory). False for no such section.
+//
+// Method: belt.stiffness.
+func TypicalStiffness(section drive.Section) (unit.Force, bool) {
+	for i := range stiffnesses {
+		if stiffnesses[i].section == section {
+			return stiffnesses[i].most, true
+		}
+	}
+	return 0, false
 }
 
 // StretchShare returns the part of a maker's stiffness figure that counts on a

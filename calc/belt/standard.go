@@ -34,27 +34,28 @@ func byInch(from, to int) []int {
 // A series is how belts of a section are numbered.
 type series struct {
 	standard []int
-	inside   unit.Length // outside less pitch diameter of a belt numbered by its outside; classical: zero
+	outside  bool        // numbered by outside length, in tenths of an inch
+	inside   unit.Length // outside less pitch diameter of a belt numbered so
 	known    source.Known
 }
 
 // seriesOf returns the series of a section. Light-duty belts lie flush in grooves
-// of the A and B widths (memory), narrow ones as old editions of ANSI/RMA IP-22
-// have it (memory).
+// of the A and B widths (memory). A narrow belt's number is its effective length,
+// taken at the sheaves' outside diameters, which are its pitch diameters too.
 func seriesOf(section drive.Section) (series, error) {
 	switch section {
 	case drive.SectionA, drive.SectionAX:
-		return series{numbersA, 0, source.LookedUp}, nil
+		return series{numbersA, false, 0, source.LookedUp}, nil
 	case drive.SectionB, drive.SectionBX:
-		return series{numbersB, 0, source.LookedUp}, nil
+		return series{numbersB, false, 0, source.LookedUp}, nil
 	case drive.Section4L:
-		return series{numbers4L, 0.250 * unit.Inch, source.Memory}, nil
+		return series{numbers4L, true, 0.250 * unit.Inch, source.Memory}, nil
 	case drive.Section5L:
-		return series{numbers5L, 0.350 * unit.Inch, source.Memory}, nil
+		return series{numbers5L, true, 0.350 * unit.Inch, source.Memory}, nil
 	case drive.Section3V, drive.Section3VX:
-		return series{numbers3V, 0.05 * unit.Inch, source.Memory}, nil
+		return series{numbers3V, true, 0, source.Memory}, nil
 	case drive.Section5V, drive.Section5VX:
-		return series{numbers5V, 0.10 * unit.Inch, source.Memory}, nil
+		return series{numbers5V, true, 0, source.Memory}, nil
 	}
 	return series{}, limit.Break("section", limit.NotTabulated)
 }
@@ -73,7 +74,8 @@ func StandardNumbers(section drive.Section) ([]int, source.Known, error) {
 
 // PitchLength returns the pitch length of a belt of any section by its number.
 // Classical: [DatumLength]. Others are numbered by outside length in tenths of an
-// inch, and lie π times outside less pitch diameter further in (memory). Errors:
+// inch; light-duty belts lie π times outside less pitch diameter further in (memory),
+// narrow ones not at all, [NumberSpread] being what older prints take off. Errors:
 // number not in 1 to 1000, of tenths 1 to 10000; no such section.
 //
 // Method: belt.length.number.
@@ -82,7 +84,7 @@ func PitchLength(section drive.Section, number int) (unit.Length, error) {
 	if err != nil {
 		return 0, err
 	}
-	if s.inside == 0 {
+	if !s.outside {
 		return DatumLength(section, number)
 	}
 	if number < 1 {
@@ -96,6 +98,15 @@ func PitchLength(section drive.Section, number int) (unit.Length, error) {
 		return 0, limit.Break("number", limit.BeltTooShort)
 	}
 	return l, nil
+}
+
+// NumberSpread returns how much shorter than its number says a narrow belt's pitch
+// length may be: π times what older prints take off a sheave's outside diameter, see
+// [drive.NarrowSpread]. Zero for other sections.
+//
+// Method: belt.length.number.
+func NumberSpread(section drive.Section) unit.Length {
+	return math.Pi * drive.NarrowSpread(section)
 }
 
 // A Size is a belt of a section by its number.

@@ -11,17 +11,52 @@ import (
 // to take up what the belt grows.
 type Allowance struct{ Toward, Away unit.Length }
 
-// Shares of a belt's length that [TravelAllowance] asks for beyond the rows for
-// short classical belts (memory).
+// Shares of a belt's length that [TravelAllowance] asks for where no row holds:
+// light-duty belts, and lengths beyond the rows (memory).
 const (
 	TowardShare unit.Ratio = 0.02
 	AwayShare   unit.Ratio = 0.03
 )
 
-// TravelAllowance returns the travel to have for a belt, all of it from memory:
-// 3/4 in toward and 1 in away for classical belts of numbers 26 to 60, the least
-// of the handbooks' ranges, and 2 and 3 per cent of its length for others. Errors:
-// as [PitchLength].
+// A travelRow is the travel to have for belts through a number.
+type travelRow struct {
+	through      int
+	small, large unit.Length // toward the fan: A and 3V, B and 5V; zero where such a belt is not made so long or short
+	away         unit.Length
+}
+
+// Travel by number, as handbooks and belt makers' manuals print it for drives to the
+// standards of classical and narrow belts, from memory: no standard's own table was
+// read.
+var (
+	classicalTravel = []travelRow{
+		{35, 0.75 * unit.Inch, 1.00 * unit.Inch, 1.0 * unit.Inch},
+		{55, 0.75 * unit.Inch, 1.00 * unit.Inch, 1.5 * unit.Inch},
+		{85, 0.75 * unit.Inch, 1.25 * unit.Inch, 2.0 * unit.Inch},
+		{112, 1.00 * unit.Inch, 1.25 * unit.Inch, 2.5 * unit.Inch},
+		{144, 1.00 * unit.Inch, 1.25 * unit.Inch, 3.0 * unit.Inch},
+		{180, 0, 1.25 * unit.Inch, 3.5 * unit.Inch},
+		{210, 0, 1.50 * unit.Inch, 4.0 * unit.Inch},
+		{240, 0, 1.50 * unit.Inch, 4.5 * unit.Inch},
+		{300, 0, 1.50 * unit.Inch, 5.0 * unit.Inch},
+	}
+	narrowTravel = []travelRow{
+		{475, 0.5 * unit.Inch, 0, 1.0 * unit.Inch},
+		{710, 0.8 * unit.Inch, 1.0 * unit.Inch, 1.2 * unit.Inch},
+		{1060, 0.8 * unit.Inch, 1.0 * unit.Inch, 1.5 * unit.Inch},
+		{1250, 0.8 * unit.Inch, 1.0 * unit.Inch, 1.8 * unit.Inch},
+		{1700, 0.8 * unit.Inch, 1.0 * unit.Inch, 2.2 * unit.Inch},
+		{2000, 0, 1.0 * unit.Inch, 2.5 * unit.Inch},
+		{2360, 0, 1.2 * unit.Inch, 3.0 * unit.Inch},
+		{2650, 0, 1.2 * unit.Inch, 3.2 * unit.Inch},
+		{3000, 0, 1.2 * unit.Inch, 3.5 * unit.Inch},
+		{3550, 0, 1.2 * unit.Inch, 4.0 * unit.Inch},
+	}
+)
+
+// TravelAllowance returns the travel to have for a belt, all of it from memory: by
+// number for classical and narrow belts, 2 and 3 per cent of its length for light-duty
+// ones and beyond the rows. Errors: as [PitchLength].
 //
 // Method: belt.travel.allowance.
 func TravelAllowance(section drive.Section, number int) (Allowance, error) {
@@ -29,10 +64,25 @@ func TravelAllowance(section drive.Section, number int) (Allowance, error) {
 	if err != nil {
 		return Allowance{}, err
 	}
+	rows, large := classicalTravel, false
 	switch section {
-	case drive.SectionA, drive.SectionAX, drive.SectionB, drive.SectionBX:
-		if number >= 26 && number <= 60 {
-			return Allowance{3. / 4 * unit.Inch, 1 * unit.Inch}, nil
+	case drive.SectionA, drive.SectionAX:
+	case drive.SectionB, drive.SectionBX:
+		large = true
+	case drive.Section3V, drive.Section3VX:
+		rows = narrowTravel
+	case drive.Section5V, drive.Section5VX:
+		rows, large = narrowTravel, true
+	default:
+		rows = nil
+	}
+	for _, row := range rows {
+		toward := row.small
+		if large {
+			toward = row.large
+		}
+		if number <= row.through && toward > 0 {
+			return Allowance{toward, row.away}, nil
 		}
 	}
 	return Allowance{l * unit.Length(TowardShare), l * unit.Length(AwayShare)}, nil

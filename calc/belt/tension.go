@@ -95,8 +95,8 @@ func StrandsAt(tension unit.Force, belts int, pull unit.Force) (tight, slack uni
 // smaller sheave, and mass·v² for what the belt's own turning takes; a mass of
 // zero leaves that term out, which is some 4 % low at 1600 ft/min. The textbook's
 // page is not clear on whether the whole or half of mass·v² is added; statics
-// ask for the whole. power is the shaft's, times a service factor where one is
-// wanted. Errors: an input not above zero, mass below zero, arc more than a whole
+// ask for the whole. power is the shaft's: the least that carries it; the textbook
+// takes [DesignPower], with a service factor. Errors: an input not above zero, mass below zero, arc more than a whole
 // turn, no belt.
 //
 // Method: belt.tension.
@@ -133,8 +133,8 @@ func CentrifugalTension(mass unit.LinearMass, v unit.Velocity) (unit.Force, erro
 	return limit.Result(unit.Force(float64(mass) * float64(v) * float64(v)))
 }
 
-// DesignPower returns shaft power times a service factor; one for a fan set by
-// its measured power. Errors: power not above zero, factor below one.
+// DesignPower returns shaft power times a service factor. Errors: power not above
+// zero, factor below one.
 //
 // Method: belt.power.design.
 func DesignPower(power unit.Power, factor unit.Ratio) (unit.Power, error) {
@@ -147,10 +147,13 @@ func DesignPower(power unit.Power, factor unit.Ratio) (unit.Power, error) {
 	return limit.Result(power * unit.Power(factor))
 }
 
-// Service factors for fans of up to 10 hp (memory).
+// Service factors for fans: from a motor started softly that runs ten hours a day at
+// most, to one started across the line that runs more than sixteen. A handbook on
+// industrial power, Table 8.5, for fans to 75 kW; a table of the trade has the same
+// for fans to 10 hp.
 const (
-	ServiceFactorLow  unit.Ratio = 1.1
-	ServiceFactorHigh unit.Ratio = 1.2
+	ServiceFactorLow  unit.Ratio = 1.0
+	ServiceFactorHigh unit.Ratio = 1.3
 )
 
 func checkArc(arc unit.Angle) error {

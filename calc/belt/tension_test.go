@@ -121,8 +121,8 @@ func TestTensionFaults(t *testing.T) {
 	if p, err := belt.DesignPower(hp, 1.005); err != nil || p <= hp {
 		t.Errorf("a service factor of hardly more than one: %v, %v", p, err)
 	}
-	if belt.ServiceFactorLow != 1.1 || belt.ServiceFactorHigh != 1.2 {
-		t.Error("memory: fans take 1.1 to 1.2")
+	if belt.ServiceFactorLow != 1.0 || belt.ServiceFactorHigh != 1.3 {
+		t.Error("a handbook on industrial power, Table 8.5: fans take 1.0 to 1.3")
 	}
 	_, err = belt.DesignPower(hp, 0.9)
 	check.Broken(t, "service factor", err, "factor", limit.OutOfRange)
@@ -154,5 +154,29 @@ func TestTypicalMass(t *testing.T) {
 	}
 	if belt.Recheck != 8*time.Hour || belt.RecheckLatest != 48*time.Hour {
 		t.Error("MIL-HDBK-1164: 8 hours; memory: 24 to 48")
+	}
+}
+
+// A belt maker's list prints forces beside strand tensions, in lbf: what the force has
+// over a sixteenth of the strand is the belt's stiffness, never more than remembered.
+func TestStiffnessCoversAPrintedList(t *testing.T) {
+	for section, list := range map[drive.Section][][2]float64{
+		drive.Section3V: {{5.4, 83.8}, {4.6, 69.8}, {4.7, 72.4}, {4.0, 60.3}, {7.6, 118}, {6.3, 98.3}, {6.9, 107}, {5.8, 89.2}},
+		drive.Section5V: {{22.1, 348.2}, {18.5, 290.2}, {19.6, 308.9}, {16.4, 257.4}, {25.8, 408.2}, {21.6, 340.2}, {23.2, 366}, {19.4, 305}},
+	} {
+		most, ok := belt.TypicalStiffness(section)
+		for _, row := range list {
+			if y := unit.Force(16*row[0]-row[1]) * lbf; !ok || y < 0 || y > most {
+				t.Errorf("%s: %v lbf at %v, most %v", section, y.In(lbf), row, most.In(lbf))
+			}
+		}
+	}
+	for _, s := range drive.Sections() {
+		if y, ok := belt.TypicalStiffness(s); !ok || y <= 0 {
+			t.Errorf("%s has no stiffness", s)
+		}
+	}
+	if _, ok := belt.TypicalStiffness("Q"); ok {
+		t.Error("a section that is none has a stiffness")
 	}
 }

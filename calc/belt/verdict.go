@@ -13,7 +13,7 @@ const (
 	Loose    Tautness = "loose"
 	Taut     Tautness = "within"
 	Tight    Tautness = "tight"
-	Unjudged Tautness = "unjudged" // the reading's own error could overturn any of them
+	Unjudged Tautness = "unjudged" // the reading's error is wider than the band
 )
 
 // A Move is which way the motor base goes; the sheave's setting is never touched
@@ -113,11 +113,13 @@ func reading(low, value, high unit.Force) (Reading, error) {
 type Verdict struct {
 	Tautness Tautness
 	Move     Move
+	Near     bool // the reading's error reaches across an edge of the band
 }
 
-// Judge returns the verdict on a reading against the band its force should lie in.
-// No verdict is given that the reading's error could overturn. Errors: a force not
-// above zero, a band or a reading out of order.
+// Judge returns the verdict on a reading against the band its force should lie in, by
+// the reading itself: the trade set the band with a spring scale and a rule in mind.
+// Where the reading's error reaches across an edge, and is wider than the band, none is
+// given. Errors: a force not above zero, a band or a reading out of order.
 //
 // Method: belt.verdict.
 func Judge(reading Reading, allowed Band) (Verdict, error) {
@@ -131,14 +133,23 @@ func Judge(reading Reading, allowed Band) (Verdict, error) {
 	if allowed.Low > allowed.High {
 		return Verdict{}, limit.Break("allowed", limit.OutOfRange)
 	}
-	const slack = 1e-9
-	switch low, high := allowed.Low*(1-slack), allowed.High*(1+slack); {
-	case reading.High < low:
-		return Verdict{Loose, MoveAway}, nil
-	case reading.Low > high:
-		return Verdict{Tight, MoveToward}, nil
-	case reading.Low >= low && reading.High <= high:
-		return Verdict{Taut, MoveNone}, nil
+	v := judge(reading.Value, allowed)
+	v.Near = judge(reading.Low, allowed) != v || judge(reading.High, allowed) != v
+	off, room := max(reading.Value-reading.Low, reading.High-reading.Value), allowed.High-allowed.Low
+	if v.Near && off > room*(1+slack) {
+		return Verdict{Unjudged, MoveNone, false}, nil
 	}
-	return Verdict{Unjudged, MoveNone}, nil
+	return v, nil
+}
+
+const slack = 1e-9
+
+func judge(force unit.Force, allowed Band) Verdict {
+	switch {
+	case force < allowed.Low*(1-slack):
+		return Verdict{Loose, MoveAway, false}
+	case force > allowed.High*(1+slack):
+		return Verdict{Tight, MoveToward, false}
+	}
+	return Verdict{Taut, MoveNone, false}
 }

@@ -26,7 +26,7 @@ func ExamplePitchLength() {
 	// Output:
 	// 43.30 in, <nil>
 	// 42.21 in, <nil>
-	// 49.84 in, <nil>
+	// 50.00 in, <nil>
 }
 
 // A48 is sold, but stands in no standard list.
@@ -51,7 +51,7 @@ func ExampleChoices() {
 func ExampleTravelAllowance() {
 	a, err := belt.TravelAllowance(drive.SectionA, 48)
 	fmt.Printf("%.2f in toward, %.2f in away, %v\n", a.Toward.In(unit.Inch), a.Away.In(unit.Inch), err)
-	// Output: 0.75 in toward, 1.00 in away, <nil>
+	// Output: 0.75 in toward, 1.50 in away, <nil>
 }
 
 // 1/2 in away on a base with 1 in toward and 1 in away left.
@@ -81,15 +81,17 @@ func ExampleJudge() {
 		{Low: 3.9 * lbf, Value: 4.4 * lbf, High: 5.1 * lbf},
 		{Low: 4.4 * lbf, Value: 5 * lbf, High: 5.7 * lbf},
 		{Low: 6.1 * lbf, Value: 7 * lbf, High: 8 * lbf},
+		{Low: 3 * lbf, Value: 5 * lbf, High: 8 * lbf}, // wider than the band
 	} {
 		v, err := belt.Judge(r, allowed)
-		fmt.Println(v.Tautness, v.Move, err)
+		fmt.Println(v.Tautness, v.Move, v.Near, err)
 	}
 	// Output:
-	// loose away <nil>
-	// unjudged none <nil>
-	// within none <nil>
-	// tight toward <nil>
+	// loose away false <nil>
+	// within none true <nil>
+	// within none false <nil>
+	// tight toward false <nil>
+	// unjudged none false <nil>
 }
 
 func ExampleAlignmentOffset() {
@@ -100,14 +102,14 @@ func ExampleAlignmentOffset() {
 
 func ExampleJudgeAlignment() {
 	for _, gap := range []unit.Length{0.05, 0.16, 0.2, 0.3} {
-		v, err := belt.JudgeAlignment(gap*unit.Inch, 0.03*unit.Inch, 24*unit.Inch)
-		fmt.Println(v, err)
+		v, near, err := belt.JudgeAlignment(gap*unit.Inch, 0.03*unit.Inch, 24*unit.Inch)
+		fmt.Println(v, near, err)
 	}
 	// Output:
-	// aim <nil>
-	// allowed <nil>
-	// unjudged <nil>
-	// out <nil>
+	// aim false <nil>
+	// allowed false <nil>
+	// allowed true <nil>
+	// out false <nil>
 }
 
 // One turn closed at 16 threads to the inch.

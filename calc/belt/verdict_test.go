@@ -22,7 +22,10 @@ func tautness(f unit.Force, allowed belt.Band) belt.Tautness {
 	return belt.Taut
 }
 
-func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
+// JCGM 106:2012, simple acceptance: the reading itself is held against the band; it is
+// near an edge where its error reaches across, and says nothing where its error is
+// wider than the band and not all of it lies to one side.
+func TestAVerdictGoesByTheReading(t *testing.T) {
 	random := rand.New(rand.NewPCG(13, 17))
 	seen := map[belt.Tautness]int{}
 	for range 5000 {
@@ -30,7 +33,7 @@ func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
 		span := unit.Length(8+40*random.Float64()) * in
 		h := check.Value[unit.Length](t)(belt.DeflectionDistance(span))
 		deflection := h * unit.Length(0.7+0.6*random.Float64())
-		forceOff, deflectionOff := force*unit.Force(0.1*random.Float64()), deflection*unit.Length(0.2*random.Float64())
+		forceOff, deflectionOff := force*unit.Force(0.2*random.Float64()), deflection*unit.Length(0.3*random.Float64())
 		r, err := belt.ReadForce(force, forceOff, deflection, deflectionOff, span)
 		if err != nil {
 			t.Fatal(err)
@@ -46,23 +49,22 @@ func TestNoVerdictThatTheReadingCouldOverturn(t *testing.T) {
 		if v.Move != want[v.Tautness] {
 			t.Errorf("%s moves %s", v.Tautness, v.Move)
 		}
-		same := true
-		first := tautness(r.Value, allowed)
 		for range 30 {
 			f := force + forceOff*unit.Force(2*random.Float64()-1)
 			d := deflection + deflectionOff*unit.Length(2*random.Float64()-1)
-			at := f * unit.Force(h/d)
-			if at < r.Low*(1-1e-12) || at > r.High*(1+1e-12) {
+			if at := f * unit.Force(h/d); at < r.Low*(1-1e-12) || at > r.High*(1+1e-12) {
 				t.Errorf("%v lies outside %+v", at, r)
 			}
-			got := tautness(at, allowed)
-			same = same && got == first
-			if v.Tautness != belt.Unjudged && got != v.Tautness {
-				t.Errorf("%s, though it may be %s", v.Tautness, got)
-			}
 		}
-		if v.Tautness == belt.Unjudged && tautness(r.Low, allowed) == tautness(r.High, allowed) {
-			t.Errorf("unjudged, though all of %+v is %s", r, first)
+		low, middle, high := tautness(r.Low, allowed), tautness(r.Value, allowed), tautness(r.High, allowed)
+		across, wide := low != middle || high != middle, max(r.Value-r.Low, r.High-r.Value) > allowed.High-allowed.Low
+		switch {
+		case across && wide:
+			if v.Tautness != belt.Unjudged || v.Near {
+				t.Errorf("%+v in %+v: %+v, though its error is wider than the band", r, allowed, v)
+			}
+		case v.Tautness != middle || v.Near != across:
+			t.Errorf("%+v in %+v: %+v, want %s, near %v", r, allowed, v, middle, across)
 		}
 	}
 	for _, k := range []belt.Tautness{belt.Loose, belt.Taut, belt.Tight, belt.Unjudged} {
@@ -200,10 +202,29 @@ func TestAlignment(t *testing.T) {
 		} else if gap <= most {
 			want = belt.AlignmentAllowed
 		}
-		if got := check.Value[belt.Alignment](t)(belt.JudgeAlignment(gap, 0, 12*in)); got != want {
-			t.Errorf("%v in: %s, want %s", gap.In(in), got, want)
+		if got, near, err := belt.JudgeAlignment(gap, 0, 12*in); err != nil || near || got != want {
+			t.Errorf("%v in: %s, want %s, %v", gap.In(in), got, want, err)
 		}
 	}
+	// By the gap itself; an error wider than the most, 0.105 in, says nothing but where
+	// all of it lies to one side.
+	for _, c := range []struct {
+		gap, off unit.Length
+		want     belt.Alignment
+		near     bool
+	}{
+		{0.09, 0.03, belt.AlignmentAllowed, true}, {0.12, 0.03, belt.AlignmentOut, true}, {0.07, 0.03, belt.AlignmentAllowed, false}, {0.14, 0.03, belt.AlignmentOut, false},
+		{0.05, 0.03, belt.AlignmentGood, false}, {0, 0.104, belt.AlignmentGood, false}, {0.01, 0.104, belt.AlignmentGood, true},
+		{0.05, 0.106, belt.AlignmentUnjudged, false}, {0.3, 0.106, belt.AlignmentOut, false},
+	} {
+		if got, near, err := belt.JudgeAlignment(c.gap*in, c.off*in, 12*in); err != nil || got != c.want || near != c.near {
+			t.Errorf("%+v: %s, near %v, %v", c, got, near, err)
+		}
+	}
+	_, _, err = belt.JudgeAlignment(-1, 0, 12*in)
+	check.Broken(t, "gap below zero", err, "gap", limit.Negative)
+	_, _, err = belt.JudgeAlignment(0, 0, 0)
+	check.Broken(t, "no span", err, "span", limit.NotPositive)
 	there, back := check.Value[unit.Length](t)(belt.BeltShift(0.0625*in, 1, 3)), check.Value[unit.Length](t)(belt.BeltShift(0.0625*in, 3, 1))
 	check.Near(t, "there and back", there, -back, 1e-15)
 	check.Near(t, "half a flange's travel", there.In(in), 0.0625, 1e-12)
