@@ -105,7 +105,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.length.number",
 		Formula: "L = N / 10 in − π · (Do − d)",
-		Valid:   "Sections numbered by outside length: 4L, 5L (Do − d = 0.25, 0.35 in), 3V, 5V (0.05, 0.10 in).",
+		Valid:   "Sections numbered by outside length: 4L, 5L (Do − d = 0.25, 0.35 in), 3V, 5V (0, older prints 0.05, 0.10 in).",
 		Refs:    []Ref{NarrowBelts.At("effective length"), LightBelts.At("outside length")},
 		Known:   Memory,
 	},
@@ -117,8 +117,8 @@ var beltMethods = []Method{
 	},
 	{
 		Key:     "belt.travel.allowance",
-		Formula: "toward: 3/4 in, away: 1 in (A, B, 26 … 60);  2 %, 3 % of L",
-		Valid:   "Classical and other V-belts; handbook tables not read.",
+		Formula: "t(N), a(N);  2 %, 3 % of L",
+		Valid:   "Rows by number for A, B, 3V, 5V, as manuals print them; the standards' own tables not read. Shares of the length for 4L, 5L.",
 		Known:   Memory,
 	},
 	{
@@ -166,8 +166,8 @@ var beltMethods = []Method{
 	},
 	{
 		Key:     "belt.power.design",
-		Formula: "Pd = P · s;  s = 1.1 … 1.2",
-		Valid:   "Fans to 10 hp, three phases, ten hours a day and more; a motor of one phase or one that starts heavily: to 1.3.",
+		Formula: "Pd = P · s;  s = 1.0 … 1.3",
+		Valid:   "Fans, by hours a day and how the motor starts; one of one phase, or that starts heavily, has the most. Counted in the most that a belt may take, not in the least.",
 		Refs:    []Ref{PowerHandbook.At("Table 8.5")},
 		Known:   LookedUp,
 	},
@@ -193,7 +193,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.force",
 		Formula: "P = (T + Y) / 16",
-		Valid:   "At h = t / 64. Y is a maker's figure; none is held here, and 0 leaves it out.",
+		Valid:   "At h = t / 64. Y is a maker's figure; here from none to the most of its section.",
 		Refs:    []Ref{ProcessMachinery.At("pages 325 to 327")},
 		Known:   LookedUp,
 	},
@@ -204,6 +204,13 @@ var beltMethods = []Method{
 		Known:   Derived,
 	},
 	{
+		Key:     "belt.stiffness",
+		Formula: "Y ≤ 6 lbf (A, 4L), 7 (AX), 9 (B, 5L), 10 (BX), 4 (3V), 5 (3VX), 12 (5V), 14 (5VX)",
+		Valid:   "The most by section; a maker's list of forces beside strands comes to 3 lbf for 3V and 5 lbf for 5V.",
+		Refs:    []Ref{BeltGuide.At("tensioning tables, for 3V and 5V")},
+		Known:   Memory,
+	},
+	{
 		Key:     "belt.force.single",
 		Formula: "Y₁ = Y · t / L",
 		Valid:   "One belt and one take-up.",
@@ -212,7 +219,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.force.bands",
 		Formula: "(T + Y) / 16 … (1.5T + Y) / 16;  new: to 1.33 · (1.5T + Y) / 16",
-		Valid:   "At h = t / 64. The source has one figure for a new belt; it is taken as the top.",
+		Valid:   "At h = t / 64. The source has one figure for a new belt; it is taken as the top. Its T is for design power; here for the power itself, and at the very most with s and Y.",
 		Refs:    []Ref{ProcessMachinery.At("pages 325 to 327")},
 		Known:   LookedUp,
 	},
@@ -269,14 +276,14 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.verdict",
 		Formula: "P₆₄ ± Δ : Pmin … Pmax",
-		Valid:   "Withheld where the reading's error could overturn it.",
+		Valid:   "By the reading itself; withheld where its error is wider than the band.",
 		Refs:    []Ref{PlantHandbook.At("page 979")},
 		Known:   LookedUp,
 	},
 	{
 		Key:     "belt.align",
-		Formula: "x ≤ t · tan 1/2°;  aim: x ≤ t / 192",
-		Valid:   "Straightedge along one sheave, read at the other. Half a degree is 1/8 in in a foot in print; the aim, 1/16 in in a foot, is common practice.",
+		Formula: "x ≤ t · tan 1/2°;  synchronous belts: x ≤ t / 192",
+		Valid:   "V-belts, half a degree; straightedge along one sheave, read at the other. By the reading itself.",
 		Refs:    []Ref{AlignmentSheet.At("sheave alignment")},
 		Known:   LookedUp,
 	},

@@ -109,10 +109,10 @@ var driveMethods = []Method{
 	},
 	{
 		Key:     "drive.outside.narrow",
-		Formula: "d = OD − 0.05 in (3V);  OD − 0.10 in (5V)",
-		Valid:   "Narrow sections, older editions; in that of 2007 pitch and outside diameter are one.",
-		Refs:    []Ref{NarrowBelts.At("effective diameters"), NarrowTable.At("2a_p = 0")},
-		Known:   Memory,
+		Formula: "d = OD − 2a;  2a = 0",
+		Valid:   "Narrow sections as the standard has them since 2007; older prints take 0.05 in (3V) and 0.10 in (5V) off, which the band holds (memory).",
+		Refs:    []Ref{NarrowTable.At("2a_p = 0"), NarrowBelts.At("effective diameters")},
+		Known:   LookedUp,
 	},
 	{
 		Key:     "drive.gap",
@@ -143,8 +143,8 @@ var driveMethods = []Method{
 	{
 		Key:     "drive.motorsheave",
 		Formula: "d ≥ d(P)",
-		Valid:   "Classical belts, 4 poles, 1 to 15 hp.",
-		Refs:    []Ref{SheaveTable.At("1750 rpm"), MotorStandard.At("14.42")},
+		Valid:   "2 to 8 poles, to 15 hp; classical belts by pitch diameter, narrow ones by outside diameter.",
+		Refs:    []Ref{SheaveSheet.At("Table 2"), SheaveTable.At("1750 rpm"), MotorStandard.At("14.42, Table 14-1")},
 		Known:   LookedUp,
 	},
 	{

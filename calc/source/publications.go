@@ -52,5 +52,5 @@ func Publications() []Publication {
 		Fundamentals, EnergyReference, MechanicalCode, HoodPermit, HospitalManual, KitchenSpec,
 		BalanceSpec, HoodStandard, ProcessMachinery, PlantHandbook, EquipmentManual, MaintenanceManual,
 		MotorGuide, VoltageSheet, CircuitsText, TransmissionText, SupplyStandard, SequenceStandard, ElectricalCode,
-	}, append(electricalPublications(), printedPublications()...)...)
+	}, append(append(electricalPublications(), printedPublications()...), beltPublications()...)...)
 }

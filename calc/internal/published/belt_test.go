@@ -84,6 +84,10 @@ var beltAnswers = map[string]answer{
 		}
 		return Results{"a": length("a"), "b": length("b")}
 	},
+	"B35": func(c Case) Results {
+		spread := func(n string) unit.Length { return belt.NumberSpread(drive.Section(Word(c, n))) }
+		return Results{"a": spread("a"), "b": spread("b"), "c": spread("c")}
+	},
 	"C10": func(c Case) Results {
 		return Results{
 			"Ac180": must(belt.ArcFactor(In[unit.Angle](c, "arc_1"))),

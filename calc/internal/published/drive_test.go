@@ -95,21 +95,20 @@ var driveAnswers = map[string]answer{
 		}
 		return Results{"twice": is("n1", drive.Twice), "half": is("n2", drive.Half), "neither": is("n3", drive.Plain)}
 	},
-	"A56": func(c Case) Results {
-		low := func(n string) float64 {
-			return yes(must(drive.LowSpeed(In[unit.Speed](c, "expected"), In[unit.Speed](c, n))))
-		}
-		return Results{"two_windings": low("n1"), "one_winding": low("n2"), "neither": low("n3")}
-	},
-	"A41": func(c Case) Results {
+	"A41": leastSheaves, "A47": leastSheaves,
+	"A48": func(c Case) Results {
 		r := Results{}
-		for _, n := range []string{"1", "2", "3", "4", "5"} {
-			d, ok, err := drive.MinimumMotorSheave(In[unit.Power](c, "p"+n), count(c, "poles"))
+		for _, n := range []string{"1", "2", "3"} {
+			d, ok, err := drive.MinimumMotorOutside(In[unit.Power](c, "p"+n), count(c, "poles_"+n))
 			if must(ok, err) {
 				r["d"+n] = d
 			}
 		}
 		return r
+	},
+	"A49": func(c Case) Results {
+		section := drive.Section(Word(c, "section"))
+		return Results{"pitch": must(drive.PitchFromOutside(In[unit.Length](c, "outside"), section, drive.Standard)), "spread": drive.NarrowSpread(section)}
 	},
 	"A42": func(Case) Results {
 		r := Results{}
@@ -179,6 +178,17 @@ func outside(c Case) Results {
 		"pitch_d":      must(drive.PitchFromOutside(od, section, groove)),
 		"groove_angle": must(drive.GrooveOf(section, groove)).Flank(od).Angle,
 	}
+}
+
+func leastSheaves(c Case) Results {
+	r := Results{}
+	for _, n := range []string{"1", "2", "3", "4", "5"} {
+		d, ok, err := drive.MinimumMotorSheave(In[unit.Power](c, "p"+n), count(c, "poles"))
+		if must(ok, err) {
+			r["d"+n] = d
+		}
+	}
+	return r
 }
 
 func lead(c Case) unit.Length { return unit.Inch / unit.Length(In[unit.Ratio](c, "threads_per_inch")) }

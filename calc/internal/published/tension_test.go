@@ -111,6 +111,18 @@ var tensionAnswers = map[string]answer{
 		}
 		return r
 	},
+	"C32": func(Case) Results {
+		r := Results{}
+		for _, s := range drive.Sections() {
+			if y, ok := belt.TypicalStiffness(s); ok {
+				r[string(s)] = y
+			}
+		}
+		return r
+	},
+	"C33": func(c Case) Results {
+		return Results{"P_min": must(belt.DeflectionForce(In[unit.Force](c, "tension"), In[unit.Force](c, "stiffness")))}
+	},
 	"C27": func(c Case) Results {
 		return spread(must(belt.ReadForce(In[unit.Force](c, "force"), In[unit.Force](c, "force_off"),
 			In[unit.Length](c, "deflection"), In[unit.Length](c, "deflection_off"), In[unit.Length](c, "span"))))
