@@ -8,7 +8,8 @@ import (
 )
 
 // AlignmentGap answers with how far a straightedge along one sheave may stand off
-// the other, at the far end of the span: at most, and when the job is done well.
+// the other, at the far end of the span: at most, and as near as a synchronous belt
+// asks.
 func AlignmentGap(r Run) (most, aim Answer[unit.Length]) {
 	gap := func(aim bool) Answer[unit.Length] {
 		var a Ask
@@ -25,10 +26,11 @@ func AlignmentGap(r Run) (most, aim Answer[unit.Length]) {
 	return gap(false), gap(true)
 }
 
-// AlignmentVerdict judges the gap read at a trial, whose belt runs as r.
+// AlignmentVerdict judges the gap read at a trial, whose belt runs as r, by the gap
+// itself: up to half a degree is in order for a V-belt.
 func AlignmentVerdict(t *record.Trial, r Run) Verdict {
 	v := Verdict{Rule: RuleAlignment, Method: "belt.align"}
-	most, aim := AlignmentGap(r)
+	most, _ := AlignmentGap(r)
 	gap := Read("x", FromPlace, &t.Belt.Gap)
 	if !gap.Known() || !most.Known() {
 		v.Level, v.Wanted = Unjudged, append(gap.open(), most.open()...)
@@ -38,15 +40,12 @@ func AlignmentVerdict(t *record.Trial, r Run) Verdict {
 		return v
 	}
 	v.Value, v.Limit = Figure{&unit.Shop, float64(gap.Value)}, Figure{&unit.Shop, float64(most.Value)}
-	switch stand, _ := belt.JudgeAlignment(gap.Value, gap.Band, r.Span.Value); stand {
-	case belt.AlignmentGood:
-		v.Limit.Base = float64(aim.Value)
-	case belt.AlignmentAllowed:
-		v.Level, v.Limit.Base = Watch, float64(aim.Value)
-	case belt.AlignmentOut:
-		v.Level = Stop
-	default:
+	stands, near, err := belt.JudgeAlignment(gap.Value, gap.Band, r.Span.Value)
+	switch v.Near = near; {
+	case err != nil, stands == belt.AlignmentUnjudged:
 		v.Level = Unjudged
+	case stands == belt.AlignmentOut:
+		v.Level = Stop
 	}
 	return v
 }

@@ -72,11 +72,8 @@ func AlignmentNow(f *record.Fan) (*record.Trial, Verdict) {
 }
 
 // TravelLeft answers with the base travel left each way once the belt lies tight at a
-// run: the one whose number was entered, else the one that runs at the center distance.
+// run.
 func TravelLeft(f *record.Fan, r Run) (toward, away Answer[unit.Length]) {
-	s, center := &f.New, r.Center
-	if l := NumberedLength(s); l.Known() {
-		center = r.centerOf(s, l)
-	}
-	return travelLeft(s, moveTo(s, center))
+	s := &f.New
+	return travelLeft(s, r.move(s, r.Belt, r.Belt.From != FromNumber, nil))
 }

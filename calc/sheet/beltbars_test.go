@@ -24,7 +24,7 @@ func TestWhatBarsABelt(t *testing.T) {
 		barred bool
 	}{
 		{"nothing read", nil, sheet.Within, "", false},
-		{"in order", []string{"new.belt-number", "A48", "new.travel-toward", "1 in", "new.travel-away", "2 in"}, sheet.Within, "", false},
+		{"in order", []string{"new.belt-number", "A48", "new.travel-toward", "1 in", "new.travel-away", "2.5 in"}, sheet.Within, "", false},
 		// 0.553 in left toward the fan, 3/4 in to have; then 0.053 in, within two errors of 1/16 in.
 		{"not to be slipped on", []string{"new.belt-number", "A46", "new.travel-toward", "1 in", "new.travel-away", "2 in"}, sheet.Watch, sheet.RuleInstall, false},
 		{"no travel to slip it on", []string{"new.belt-number", "A46", "new.travel-toward", "1/2 in", "new.travel-away", "2 in"}, sheet.Stop, sheet.RuleInstall, true},

@@ -67,13 +67,48 @@ func RunAt(f *record.Fan, turns Answer[unit.Turns], reading *record.Reading) Run
 	return r
 }
 
-// BeltOn answers with the pitch length of the belt that is on a side's drive: what
-// runs at the center distance as it was measured, else what its number stands for.
+// BeltOn answers with the pitch length of the belt that is to run on a side's drive:
+// what runs at the center distance as it was measured, or what its number stands for
+// where no center distance was, or where the number says that it is another belt.
 func BeltOn(s *record.Side) Answer[unit.Length] {
-	if !known(&s.Center) && known(&s.BeltNumber) {
+	if known(&s.BeltNumber) && !known(&s.Center) {
 		return NumberedLength(s)
 	}
-	return BeltLength(s)
+	return unlessAnother(s, BeltLength(s))
+}
+
+// unlessAnother answers with the belt measured in place, unless its number says that it
+// is another.
+func unlessAnother(s *record.Side, measured Answer[unit.Length]) Answer[unit.Length] {
+	if known(&s.BeltNumber) && anotherBelt(s, measured) {
+		return NumberedLength(s)
+	}
+	return measured
+}
+
+// usualSpread is how far a belt may be from its number where no table tells (common
+// practice).
+const usualSpread = unit.Inch / 2
+
+// anotherBelt tells whether the number entered is surely not that of a belt which lies
+// tight at the center distance entered: belts of one number differ in length, as do the
+// prints for narrow ones. A number so far off that one of them must be wrong, see
+// [BeltNumberVerdict], is not believed unless the base is known to go there.
+func anotherBelt(s *record.Side, measured Answer[unit.Length]) bool {
+	section, number, ok := parseBelt(s.BeltNumber.Text())
+	length, err := belt.PitchLength(section, number)
+	if !ok || err != nil || !measured.Known() {
+		return false
+	}
+	off := unit.Length(abs(float64(measured.Value - length)))
+	if off > farOff && (!known(&s.TravelToward) || !known(&s.TravelAway)) {
+		return false
+	}
+	spread, _, err := belt.LengthTolerance(number)
+	if err != nil || numberMethod(section) != "belt.number" {
+		spread = usualSpread
+	}
+	return off > (spread+measured.Band+belt.NumberSpread(section))*(1+slack)
 }
 
 // centerOf answers with the center distance at which a belt lies tight.
@@ -106,11 +141,18 @@ func NumberedLength(s *record.Side) Answer[unit.Length] {
 	var a Ask
 	section, number, ok := parseBelt(s.BeltNumber.Text())
 	n := a.words("N", &s.BeltNumber, float64(number))
+	older := func() unit.Length { return 0 }
+	if spread := belt.NumberSpread(section); spread > 0 { // prints differ
+		less := Take(&a, "ΔL", unit.Length(0))
+		less.Band = float64(spread)
+		older = less.V
+	}
 	return Solve(&a, FromNumber, numberMethod(section), At{"number": n}, func() (unit.Length, error) {
 		if !ok {
 			return 0, limit.Break("number", limit.NoSuchBelt)
 		}
-		return belt.PitchLength(section, number)
+		l, err := belt.PitchLength(section, number)
+		return l - max(older(), 0), err
 	})
 }
 

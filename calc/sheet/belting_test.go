@@ -36,7 +36,8 @@ func TestWhichBelt(t *testing.T) {
 	value(t, "arc", r.Arc, 157.34362229586245*math.Pi/180)
 
 	// A48 lies tight at 14.572 in: case B24.
-	set(t, f, "new.section", "A", "new.belt-number", "A48", "new.travel-toward", "1 in; within 0 in", "new.travel-away", "2 in; within 0 in")
+	// 1.5 in of take-up are asked for A36 to A55.
+	set(t, f, "new.section", "A", "new.belt-number", "A48", "new.travel-toward", "1 in; within 0 in", "new.travel-away", "2.09 in; within 0 in")
 	r = sheet.RunAt(f, sheet.NowTurns(f), nil)
 	fits := sheet.Fits(f, r)
 	got := map[string]sheet.Fit{}
@@ -57,7 +58,7 @@ func TestWhichBelt(t *testing.T) {
 	}{
 		"A46": {13.553, sheet.Shorter, sheet.Watch, sheet.RuleInstall}, // 0.553 in left toward, 3/4 asked
 		"A47": {0, sheet.Nearest, sheet.Within, sheet.RuleReach},       // 48.18 in less 1.3 in
-		"A51": {16.097, sheet.Longer, sheet.Stop, sheet.RuleReach},     // 2.097 in away, 2 there
+		"A51": {16.097, sheet.Longer, sheet.Stop, sheet.RuleReach},     // 2.097 in away, 2.09 there
 	} {
 		x, ok := got[name]
 		if !ok || x.Role != want.role || x.Verdict.Level != want.level || x.Verdict.Level != sheet.Within && x.Verdict.Rule != want.rule {

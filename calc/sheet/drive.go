@@ -89,9 +89,18 @@ func outsidePitch(s *record.Side, e *record.Entry[unit.Length]) Answer[unit.Leng
 	var a Ask
 	a.Need(&s.Section)
 	outside := Want(&a, "dₒ", e)
+	section, method := drive.Section(s.Section.Value()), "drive.outside"
+	older := func() unit.Length { return 0 }
+	if spread := drive.NarrowSpread(section); spread > 0 { // prints differ
+		method = "drive.outside.narrow"
+		less := Take(&a, "2a", unit.Length(0))
+		less.Band = float64(spread)
+		older = less.V
+	}
 	at := At{"outside": outside.Term, "section": {Place: &s.Section}, "groove": {Place: &s.Groove}}
-	return Solve(&a, FromOutside, "drive.outside", at, func() (unit.Length, error) {
-		return drive.PitchFromOutside(outside.V(), drive.Section(s.Section.Value()), grooveOf(s))
+	return Solve(&a, FromOutside, method, at, func() (unit.Length, error) {
+		d, err := drive.PitchFromOutside(outside.V(), section, grooveOf(s))
+		return d - max(older(), 0), err
 	})
 }
 

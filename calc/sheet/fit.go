@@ -27,8 +27,8 @@ type Fit struct {
 	Name   string // such as A50; "" while it is not known
 	Length Answer[unit.Length]
 	Center Answer[unit.Length] // where it lies tight
-	Move   Answer[unit.Length] // of the motor base from where the center distance was measured; positive is away from the fan
-	Toward Answer[unit.Length] // base travel left then; below zero by as much as the base falls short
+	Move   Answer[unit.Length] // of the motor base from where it stands; positive is away from the fan
+	Toward Answer[unit.Length] // base travel left then, of what was measured; below zero by as much as the base falls short
 	Away   Answer[unit.Length]
 
 	Verdict Verdict // of the travel left
@@ -42,15 +42,15 @@ func Fits(f *record.Fan, r Run) []Fit {
 	var all []Fit
 	if known(&s.BeltNumber) {
 		section, number, _ := parseBelt(s.BeltNumber.Text())
-		all = append(all, fit(s, r, needed, Fitted, section, number, NumberedLength(s)))
+		all = append(all, fit(f, r, needed, Fitted, section, number, NumberedLength(s)))
 	}
 	section := drive.Section(s.Section.Value())
 	shorter, longer := next(s, needed, false), next(s, needed, true)
 	if !shorter.Known() {
-		return append(all, fit(s, r, needed, Nearest, section, 0, shorter))
+		return append(all, fit(f, r, needed, Nearest, section, 0, shorter))
 	}
 	add := func(role Role, number int, length Answer[unit.Length]) {
-		x := fit(s, r, needed, role, section, number, length)
+		x := fit(f, r, needed, role, section, number, length)
 		for _, have := range all {
 			if have.Name == x.Name {
 				return
@@ -103,14 +103,21 @@ func numberOf(section drive.Section, length Answer[unit.Length]) int {
 	return size.Number
 }
 
-// fit answers for one belt, on sheaves that a belt of the length here fits as they stand.
-func fit(s *record.Side, r Run, here Answer[unit.Length], role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
-	x := Fit{Role: role, Length: length, Center: r.centerOf(s, length)}
+// fit answers for one belt, on sheaves that a belt of the length here fits as they
+// stand. The one entered lies tight where it was measured to, if that may be it.
+func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
+	s := &f.New
+	x, lies := Fit{Role: role, Length: length}, length
+	measured := role == Fitted && r.Belt.Known() && r.Belt.From != FromNumber && BeltNumberVerdict(s).Level == Within
+	if measured {
+		lies = r.Belt
+	}
+	x.Center = r.centerOf(s, lies)
 	if length.Known() {
 		x.Name = string(section) + strconv.Itoa(number)
 	}
-	x.Move = moveTo(s, x.Center)
-	x.Toward, x.Away = travelLeft(s, x.Move)
+	x.Move = r.move(s, lies, measured, standsOn(f))
+	x.Toward, x.Away = travelLeft(s, r.move(s, lies, measured, nil))
 	need, err := belt.TravelAllowance(section, number)
 	if err != nil { // of no section, and so without a length
 		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
@@ -142,14 +149,6 @@ func fit(s *record.Side, r Run, here Answer[unit.Length], role Role, section dri
 		reach(x.Toward), reach(x.Away), install, least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
 	})
 	return x
-}
-
-// moveTo answers with how far the motor base goes from where the center distance was
-// measured to another; positive is away from the fan.
-func moveTo(s *record.Side, center Answer[unit.Length]) Answer[unit.Length] {
-	var a Ask
-	c, c0 := Use(&a, "C", center), Want(&a, "C₀", &s.Center)
-	return Solve(&a, FromPlace, "belt.standard.center", nil, func() (unit.Length, error) { return c.V() - c0.V(), nil })
 }
 
 // travelLeft answers with the base travel left each way after a move; below zero by as

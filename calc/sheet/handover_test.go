@@ -125,8 +125,9 @@ func TestAnItemHearsWhatIsHeldAgainstIt(t *testing.T) {
 		{"tension", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.Open},
 		{"tension", []string{"trial.t1.belt-frequency", "90 Hz"}, sheet.Open},
 		{"run-in", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.Open},
-		{"tension", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Done},
-		{"run-in", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Done},
+		{"tension", []string{"trial.t1.belt-frequency", "40 Hz"}, sheet.Open}, // by the reading itself a sixth too loose
+		{"tension", []string{"trial.t1.belt-frequency", "48 Hz"}, sheet.Done},
+		{"run-in", []string{"trial.t1.belt-frequency", "48 Hz"}, sheet.Done},
 		{"alignment", []string{"trial.t1.alignment-gap", "1 in"}, sheet.Failed},
 		{"alignment", []string{"trial.t1.alignment-gap", "1/32 in"}, sheet.Done},
 		{"amps", []string{"trial.t1.amps-1", "5 A", "trial.t1.amps-2", "5 A", "trial.t1.amps-3", "5 A"}, sheet.Done},

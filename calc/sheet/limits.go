@@ -188,15 +188,21 @@ func usualTurns(s *record.Side) (least, most Answer[unit.Turns]) {
 }
 
 // leastSheave answers with the least pitch diameter for a motor of the new
-// fan's plate, and for its section; unknown where no table covers it.
+// fan's plate, and for its section; unknown where no table covers it. A narrow sheave's
+// outside diameter is its pitch diameter.
 func leastSheave(s *record.Side) (motor, section unit.Length) {
+	cross := drive.Section(s.Section.Value())
+	outside, narrow := drive.MinimumOutside(cross)
+	least := drive.MinimumMotorSheave
+	if narrow {
+		section, least = outside, drive.MinimumMotorOutside
+	} else if d, ok := drive.MinimumDatum(cross, grooveOf(s)); ok {
+		section = d
+	}
 	if p := poles(s); p > 0 && s.MotorPower.State() == record.Known {
-		if d, ok, err := drive.MinimumMotorSheave(s.MotorPower.Value(), p); ok && err == nil {
+		if d, ok, err := least(s.MotorPower.Value(), p); ok && err == nil {
 			motor = d
 		}
-	}
-	if d, ok := drive.MinimumDatum(drive.Section(s.Section.Value()), grooveOf(s)); ok {
-		section = d
 	}
 	return motor, section
 }

@@ -104,7 +104,11 @@ func TestTensionIsJudgedAlikeByAnyMark(t *testing.T) {
 	levels := map[sheet.Level]bool{}
 	for hz := 10; hz < 90; hz++ {
 		f := demo(t)
-		set(t, f, join(left, []string{"new.belts", "1", "new.belt-mass", "0.07 lb/ft", "trial.t1.turns", "3 turns", "trial.t1.belt-frequency", fmt.Sprint(hz, " Hz")})...)
+		off := " Hz"
+		if hz%2 > 0 {
+			off = " Hz; within 40 %" // no better than anyone's ear
+		}
+		set(t, f, join(left, []string{"new.belts", "1", "new.belt-mass", "0.07 lb/ft", "trial.t1.turns", "3 turns", "trial.t1.belt-frequency", fmt.Sprint(hz, off)})...)
 		table := sheet.TableToSet(f)
 		m, _ := sheet.NextMove(f, table)
 		_, _, inch := sheet.TensionNow(f, table, m, unit.Inch/16)

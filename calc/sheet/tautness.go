@@ -8,7 +8,7 @@ import (
 	"roofside/calc/unit"
 )
 
-// A Lean is which way a reading points, also where its error could overturn it.
+// A Lean is which way a reading points, also where its error is too wide to judge it.
 type Lean int
 
 // The leans.
@@ -23,6 +23,7 @@ const (
 type Tautness struct {
 	Force   Answer[unit.Force] // at the mark that [Tension] presses to
 	Lean    Lean
+	Above   bool // above what the power itself asks, within what a service factor and stiffness allow
 	Verdict Verdict
 }
 
@@ -71,9 +72,10 @@ func (t *Tension) ReadFrequency(trial *record.Trial) Tautness {
 	return t.judge(force, &b.Age)
 }
 
-// judge holds a force at the mark against what the belt should take at its age.
-// What is surely loose lies under the least that the lower edge may be; what is
-// surely within lies above the most that it may be.
+// judge holds a force at the mark against what the belt should take at its age, by the
+// reading itself: the trade set these bands with a spring scale and a rule in mind. It
+// is near an edge where its error reaches across. An error that with the edge's own is
+// wider than the band says nothing, unless all of it lies to one side.
 func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
 	e := t.Edges(age.Value())
@@ -84,36 +86,41 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 	if v.Wanted = append(force.open(), e.Least.open()...); age.State() != record.Known {
 		v.Wanted = append(v.Wanted, age)
 	}
-	if len(v.Wanted) > 0 || !force.Known() || !e.Least.Known() || !e.Most.Known() {
+	if len(v.Wanted) > 0 || !force.Known() || !e.Least.Known() || !e.Most.Known() || !e.Over.Known() {
 		return x
 	}
 	v.Value, v.Method = Figure{&unit.Pull, float64(force.Value)}, e.Least.Steps.Method
-	reading := belt.Reading{Low: force.Low(), Value: force.Value, High: force.High()}
-	surely, _ := belt.Judge(reading, belt.Band{Low: e.Least.Low(), High: e.Most.High()})
-	if narrow, err := belt.Judge(reading, belt.Band{Low: e.Least.High(), High: e.Most.Low()}); err == nil && narrow.Tautness == belt.Taut {
-		v.Level, v.Limit, x.Lean = Within, Figure{&unit.Pull, float64(e.Most.Value)}, LeanNone
-		return x
-	}
-	switch surely.Tautness {
-	case belt.Loose:
-		x.Lean, v.Level, v.Rule, v.Limit = LeanLoose, Watch, RuleLoose, Figure{&unit.Pull, float64(e.Least.Value)}
-		return x
-	case belt.Tight:
-		x.Lean, v.Level, v.Rule, v.Limit = LeanTight, Watch, RuleTight, Figure{&unit.Pull, float64(e.Most.Value)}
-		return x
-	}
-	switch {
-	case force.Value < e.Least.Value:
-		x.Lean = LeanLoose
-	case force.Value > e.Most.Value:
-		x.Lean = LeanTight
+	var edge Answer[unit.Force]
+	switch rounding := slack * e.Over.Value; {
+	case force.Value < e.Least.Value-rounding:
+		x.Lean, edge = LeanLoose, e.Least
+	case force.Value > e.Over.Value+rounding:
+		x.Lean, edge = LeanTight, e.Over
 	default:
-		x.Lean = LeanNone
-	}
-	if e.Least.Band/e.Least.Value > force.Band/force.Value {
-		if p := e.Least.Steps.Unsettled(); p != nil {
-			v.Wanted = []record.Place{p}
+		x.Lean, x.Above = LeanNone, force.Value > e.Most.Value+rounding
+		if edge = e.Least; force.Value-e.Least.Value > e.Over.Value-force.Value {
+			edge = e.Over
 		}
+	}
+	far, off := unit.Force(abs(float64(force.Value-edge.Value))), force.Band+edge.Band
+	v.Near = far < force.Band
+	if room := e.Over.Value - e.Least.Value; !force.Bounded() || !edge.Bounded() || far < off && off > room*(1+slack) {
+		v.Near = false
+		if !edge.Bounded() || edge.Band/edge.Value > force.Band/force.Value {
+			if p := edge.Steps.Unsettled(); p != nil {
+				v.Wanted = []record.Place{p}
+			}
+		}
+		return x
+	}
+	v.Limit = Figure{&unit.Pull, float64(edge.Value)}
+	switch x.Lean {
+	case LeanLoose:
+		v.Level, v.Rule = Watch, RuleLoose
+	case LeanTight:
+		v.Level, v.Rule = Watch, RuleTight
+	default:
+		v.Level = Within
 	}
 	return x
 }
@@ -140,14 +147,25 @@ func (t *Tension) Taut(trial *record.Trial) Tautness {
 	for _, x := range all[1:] {
 		switch {
 		case said.contradicts(x):
-			said.Lean = LeanUnsaid
+			said.Lean, said.Above = LeanUnsaid, false
 			said.Verdict = Verdict{Level: Unjudged, Rule: RuleReadings, Method: "belt.verdict", Value: Figure{&unit.Pull, float64(said.Force.Value)}, Limit: Figure{&unit.Pull, float64(x.Force.Value)}}
-		case x.Verdict.Level == Unjudged:
-		case said.Verdict.Level == Unjudged:
+		case x.surer(said):
 			said = x
 		}
 	}
 	return said
+}
+
+// surer tells whether a reading says more than another that can be right with it: it is
+// judged, farther from an edge, or the finer of two.
+func (x Tautness) surer(y Tautness) bool {
+	switch {
+	case x.Verdict.Level == Unjudged || y.Verdict.Level == Unjudged:
+		return y.Verdict.Level == Unjudged && x.Verdict.Level != Unjudged
+	case x.Verdict.Near != y.Verdict.Near:
+		return y.Verdict.Near
+	}
+	return x.Force.Band < y.Force.Band
 }
 
 // TensionNow answers with what the latest reading at the belt says, pressed in by whole
@@ -162,11 +180,47 @@ func TensionNow(f *record.Fan, t Table, m Move, mark unit.Length) (*record.Trial
 	return last, read, read.Taut(last)
 }
 
-// contradicts tells whether two readings can't both be right: they say different things
-// surely, or say one nothing surely, and their bands don't meet.
+// BeltLoose tells whether the belt of the new drive is judged loose, as it was read last
+// where the sheave stands: closing the sheave on a belt that slips overspeeds the fan
+// once it is tensioned. Setting the sheave undoes what was read before.
+func BeltLoose(f *record.Fan) bool {
+	now := NowTurns(f)
+	for i := len(f.Trials) - 1; i >= 0; i-- {
+		t := f.Trials[i]
+		if ordered(t) {
+			continue
+		}
+		if known(&t.Turns) && now.Known() && abs(float64(t.Turns.Value()-now.Value)) > slack {
+			return false
+		}
+		if HasTension(t) {
+			return beltAt(f, t).Taut(t).Verdict.Rule == RuleLoose
+		}
+	}
+	return false
+}
+
+// beltAt answers with what the belt should take at a trial, without a table of turns.
+func beltAt(f *record.Fan, t *record.Trial) *Tension {
+	s := trialsOf(f)
+	b := fanBasis(f, s)
+	speed := trialSpeed(s, t)
+	switch {
+	case s.believed(t):
+	case f.New.Sheave.Value() == record.Fixed:
+		speed = fixedSpeed(f, b)
+	default:
+		speed = newSpeed(f, s.last(), TrialTurns(t))
+	}
+	return TensionAt(f, b, RunAt(f, TrialTurns(t), &t.Reading), speed, anyMark)
+}
+
+// contradicts tells whether two readings can't both be right: their bands don't meet,
+// unless both say the same thing surely.
 func (x Tautness) contradicts(y Tautness) bool {
-	if x.Verdict.Level != Unjudged && y.Verdict.Level != Unjudged {
-		return x.Lean != y.Lean
+	sure := func(x Tautness) bool { return x.Verdict.Level != Unjudged && !x.Verdict.Near }
+	if sure(x) && sure(y) && x.Lean == y.Lean {
+		return false
 	}
 	tolerance := unit.Force(slack) * max(x.Force.High(), y.Force.High())
 	return x.Force.Known() && y.Force.Known() && (x.Force.High() < y.Force.Low()-tolerance || y.Force.High() < x.Force.Low()-tolerance)

@@ -18,8 +18,10 @@ const (
 	ByPlate    By = "plate"    // the motor's plate power
 )
 
-// Edges are the least and the greatest force at the middle of the span.
-type Edges struct{ Least, Most Answer[unit.Force] }
+// Edges are the least and the greatest force at the middle of the span, by the power
+// itself and a belt without stiffness, and what a service factor and the belt's
+// stiffness allow above them.
+type Edges struct{ Least, Most, Over Answer[unit.Force] }
 
 // An Aim is what a belt should take for one power.
 type Aim struct {
@@ -142,32 +144,79 @@ func beltMass(f *record.Fan) Answer[unit.LinearMass] {
 }
 
 func (t *Tension) aim(power Answer[unit.Power]) Aim {
-	x := Aim{Power: power}
-	{
-		var a Ask
-		p, v, arc := Use(&a, "P", power), Use(&a, "v", t.Speed), Use(&a, "θ", t.Arc)
-		n := a.belts(&t.f.New)
-		mass := t.Mass
-		if !mass.Known() && mass.Fault == nil {
-			mass = fixed(unit.LinearMass(0), "") // some 4 % low without
-		}
-		m := Use(&a, "m", mass)
-		at := At{"power": p.Term, "v": v.Term, "arc": arc.Term, "belts": {Place: &t.f.New.Belts}, "mass": m.Term}
-		x.Tension = Solve(&a, power.From, "belt.tension", at, func() (unit.Force, error) {
-			return belt.StaticTension(p.V(), v.V(), arc.V(), n, m.V(), belt.TensionByStatics)
-		})
+	x := Aim{Power: power, Tension: t.static(power)}
+	var a Ask
+	p, s := Use(&a, "P", power), Take(&a, "s", belt.ServiceFactorHigh)
+	design := Solve(&a, power.From, "belt.power.design", At{"power": p.Term}, func() (unit.Power, error) {
+		return belt.DesignPower(p.V(), s.V())
+	})
+	edges := func(pick func(belt.Forces) belt.Band) Edges {
+		low := func(f belt.Forces) unit.Force { return pick(f).Low }
+		high := func(f belt.Forces) unit.Force { return pick(f).High }
+		return Edges{t.edge(x.Tension, false, low), t.edge(x.Tension, false, high), t.edge(t.static(design), true, high)}
 	}
-	edge := func(pick func(belt.Forces) unit.Force) Answer[unit.Force] {
-		var a Ask
-		s := Use(&a, "T", x.Tension)
-		return t.pressing(&a, power.From, "belt.force.bands", At{"tension": s.Term}, func() (unit.Force, error) {
-			f, err := belt.ForceBands(s.V(), 0)
-			return pick(f), err
-		})
-	}
-	x.RunIn = Edges{edge(func(f belt.Forces) unit.Force { return f.RunIn.Low }), edge(func(f belt.Forces) unit.Force { return f.RunIn.High })}
-	x.New = Edges{edge(func(f belt.Forces) unit.Force { return f.New.Low }), edge(func(f belt.Forces) unit.Force { return f.New.High })}
+	x.RunIn = edges(func(f belt.Forces) belt.Band { return f.RunIn })
+	x.New = edges(func(f belt.Forces) belt.Band { return f.New })
 	return x
+}
+
+// static answers with the tension of each strand of each belt at rest for a power.
+func (t *Tension) static(power Answer[unit.Power]) Answer[unit.Force] {
+	var a Ask
+	p, v, arc := Use(&a, "P", power), Use(&a, "v", t.Speed), Use(&a, "θ", t.Arc)
+	n := a.belts(&t.f.New)
+	mass := t.Mass
+	if !mass.Known() && mass.Fault == nil {
+		mass = fixed(unit.LinearMass(0), "") // some 4 % low without
+	}
+	m := Use(&a, "m", mass)
+	at := At{"power": p.Term, "v": v.Term, "arc": arc.Term, "belts": {Place: &t.f.New.Belts}, "mass": m.Term}
+	return Solve(&a, power.From, "belt.tension", at, func() (unit.Force, error) {
+		return belt.StaticTension(p.V(), v.V(), arc.V(), n, m.V(), belt.TensionByStatics)
+	})
+}
+
+// edge answers with a force for a tension: of a belt without stiffness, whose band
+// reaches to the stiffest, or of the stiffest.
+func (t *Tension) edge(tension Answer[unit.Force], stiffest bool, pick func(belt.Forces) unit.Force) Answer[unit.Force] {
+	var a Ask
+	s, y := Use(&a, "T", tension), Take(&a, "Y", unit.Force(0))
+	if most := t.stiffness(); stiffest {
+		y.Base = float64(most)
+	} else {
+		y.Band = float64(most)
+	}
+	return t.pressing(&a, tension.From, "belt.force.bands", At{"tension": s.Term}, func() (unit.Force, error) {
+		f, err := belt.ForceBands(s.V(), max(y.V(), 0))
+		return pick(f), err
+	})
+}
+
+// stiffness returns the most that the belt's stiffness adds to a strand's tension: of
+// a single belt, whose other span gives way, the pressed span's share.
+func (t *Tension) stiffness() unit.Force {
+	section := drive.Section(t.f.New.Section.Value())
+	if s, _, ok := parseBelt(t.f.New.BeltNumber.Text()); ok {
+		section = s
+	}
+	most, ok := belt.TypicalStiffness(section)
+	if ok && t.f.New.Belts.Value() == "1" && t.Span.Known() && t.Belt.Known() {
+		if share, err := belt.StretchShare(most, t.Span.Value, t.Belt.Value); err == nil {
+			most = share
+		}
+	}
+	return most
+}
+
+// CardApart tells whether the force on the belt maker's card and the one for the power
+// that the fan takes have nothing in common for a belt of an age: the card is written
+// for the most that such a belt carries.
+func (t *Tension) CardApart(age record.BeltAge) bool {
+	card, power := t.Listed, t.Measured.Of(age)
+	if t.Rules() != ByListed || !card.Least.Known() || !card.Most.Known() || !power.Least.Known() || !power.Over.Known() {
+		return false
+	}
+	return card.Least.Value > power.Over.Value*(1+slack) || card.Most.Value < power.Least.Value*(1-slack)
 }
 
 // listed answers with the edges of a force on the belt maker's card.
@@ -181,7 +230,8 @@ func (t *Tension) listed() Edges {
 			return pick(b), err
 		})
 	}
-	return Edges{edge(func(b belt.Band) unit.Force { return b.Low }), edge(func(b belt.Band) unit.Force { return b.High })}
+	most := edge(func(b belt.Band) unit.Force { return b.High })
+	return Edges{edge(func(b belt.Band) unit.Force { return b.Low }), most, most}
 }
 
 // UnderLists tells whether a force on the belt maker's card rules at a belt speed that

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"roofside/calc/belt"
 	"roofside/calc/drive"
 	"roofside/calc/limit"
 	"roofside/calc/record"
@@ -26,9 +25,7 @@ type worksheet struct {
 	beltD  unit.Length
 	lead   unit.Length
 	length Answer[unit.Length] // of the belt
-	driven unit.Length
-	nowC   unit.Length // center distance now,
-	markC  unit.Length // and where travel was measured
+	base   base
 	toward Answer[unit.Length]
 	away   Answer[unit.Length]
 	noAmps Verdict
@@ -46,17 +43,11 @@ func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
 	if s.FlangeLead.State() == record.Known {
 		w.lead = s.FlangeLead.Value()
 	}
-	w.length = BeltLength(s)
 	w.toward, w.away = Read("x", FromPlace, &s.TravelToward), Read("x", FromPlace, &s.TravelAway)
-	if w.length.Known() {
-		w.driven, w.markC = FanPitch(s).Value, s.Center.Value()
-		w.nowC = w.markC
-		if w.now.Known() {
-			if d, err := l.sheave.Pitch(w.now.Value); err == nil {
-				if c, err := belt.CenterFromLength(d, w.driven, w.length.Value); err == nil {
-					w.nowC = c
-				}
-			}
+	if w.length = unlessAnother(s, BeltLength(s)); w.length.Known() {
+		w.base = base{belt: w.length.Value, fan: FanPitch(s).Value, center: s.Center.Value()}
+		if d := standsOn(f); d != nil && d.Known() {
+			w.base.stands = d.Value
 		}
 	}
 	return w
@@ -148,13 +139,18 @@ func (w *worksheet) judgeBase(r *Row) {
 		}
 		return
 	}
-	c, err := belt.CenterFromLength(r.Pitch, w.driven, w.length.Value)
+	move, err := w.base.move(r.Pitch)
 	if err != nil { // at this pitch the sheaves would touch
 		r.add(Verdict{Level: Unjudged, Rule: RuleTravel, Method: "belt.travel", Fault: &Fault{Place: &w.f.New.Center, Err: err}})
 		return
 	}
-	r.Base = some(c - w.nowC)
-	move, left := c-w.markC, w.away
+	r.Base = some(move)
+	as := w.base
+	as.stands = 0 // travel was measured where the center distance was
+	if move, err = as.move(r.Pitch); err != nil {
+		return
+	}
+	left := w.away
 	if move < 0 {
 		move, left = -move, w.toward
 	}

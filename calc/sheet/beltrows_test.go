@@ -1,0 +1,319 @@
+package sheet_test
+
+import (
+	"math"
+	"testing"
+
+	"roofside/calc/record"
+	"roofside/calc/sheet"
+	"roofside/calc/unit"
+)
+
+// A fan's new belt drive at 3 turns open, 2.2 lbf and more asked at 1/4 in: the example.
+func readAt(t *testing.T, texts ...string) *record.Fan {
+	t.Helper()
+	f := demo(t)
+	set(t, f, join([]string{"new.belts", "1", "trial.a.turns", "3 turns", "trial.a.belt-age", "used", "trial.a.belt-deflection", "1/4 in"}, texts)...)
+	return f
+}
+
+// The process-machinery handbook, pages 325 to 327: Ts for the design power, which
+// includes the service factor, and P = (Ts + Y) / 16. A handbook on industrial power,
+// Table 8.5: 1.0 to 1.3 for fans. Y from memory.
+func TestServiceFactorAndStiffnessAreInTheBand(t *testing.T) {
+	for _, c := range []struct {
+		section, belts string
+		stiffness      float64 // lbf; t/L of it for a single belt
+	}{
+		{"A", "1", 6 * 13.727253913292346 / 48.17688997718064}, {"B", "1", 9 * 13.727253913292346 / 48.17688997718064},
+		{"A", "2", 6}, {"BX", "2", 10}, {"3V", "2", 4}, {"5V", "3", 12},
+	} {
+		t.Run(c.section+" "+c.belts, func(t *testing.T) {
+			f := fan(t, checked)
+			set(t, f, "new.motor-tachometer", "1750 rpm; within 0 rpm", "new.section", c.section, "new.belts", c.belts, "new.belt-mass", "0.1 kg/m; within 0 %")
+			x := tension(f)
+			n := float64(c.belts[0] - '0')
+			v := math.Pi * 3.5 * in * 1750 / 60
+			own := 0.1 * v * v
+			ts := 44.10855546394199 * lbf / n // case C07, for 2.6 hp
+			at := 3. / 16 / (13.727253913292346 / 64)
+			value(t, "least", x.Plate.RunIn.Least, at*(ts+own)/16)
+			near(t, "its band", x.Plate.RunIn.Least.Band, at*c.stiffness*lbf/16)
+			value(t, "most", x.Plate.RunIn.Most, at*1.5*(ts+own)/16)
+			value(t, "over", x.Plate.RunIn.Over, at*(1.5*(1.3*ts+own)+c.stiffness*lbf)/16)
+			value(t, "over, new", x.Plate.New.Over, at*1.33*(1.5*(1.3*ts+own)+c.stiffness*lbf)/16)
+			value(t, "new, least", x.Plate.New.Least, at*1.5*(ts+own)/16)
+		})
+	}
+}
+
+// A belt set by the handbook with a service factor of 1.2 and its stiffness is in order;
+// one set by a maker's card, which is written for the most that such a belt carries, is
+// judged by the card, and the two are said to disagree.
+func TestACardThatSaysMore(t *testing.T) {
+	for _, c := range []struct {
+		name, force, card string
+		level             sheet.Level
+		rule              sheet.Rule
+		apart             bool
+	}{
+		{"by the power alone", "1.5 lbf", "", sheet.Within, sheet.RuleTension, false},
+		{"with a service factor of 1.2", "2.2 lbf", "", sheet.Within, sheet.RuleTension, false},
+		{"as a card for 3.0 to 3.6 in has it", "3.9 lbf", "", sheet.Watch, sheet.RuleTight, false},
+		{"the same, by its card", "3.9 lbf", "3.7 lbf", sheet.Within, sheet.RuleTension, true},
+		{"looser than its card", "2 lbf", "3.7 lbf", sheet.Watch, sheet.RuleLoose, true},
+		{"a card alike", "1.7 lbf", "1.5 lbf", sheet.Within, sheet.RuleTension, false},
+		{"a card that says less", "1 lbf", "0.7 lbf", sheet.Within, sheet.RuleTension, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := readAt(t, "trial.a.belt-force", c.force+"; within 0 lbf", "new.belt-listed-force", c.card)
+			x := tension(f)
+			if v := x.Taut(f.Trials[0]).Verdict; v.Level != c.level || v.Rule != c.rule {
+				t.Errorf("%+v; %.3f to %.3f, over %.3f lbf", v, x.Edges("used").Least.Value/lbf, x.Edges("used").Most.Value/lbf, x.Edges("used").Over.Value/lbf)
+			}
+			if got := x.CardApart(record.RunInBelt); got != c.apart {
+				t.Errorf("card and power apart: %v", got)
+			}
+		})
+	}
+	f := readAt(t, "target.power", "", "new.belt-listed-force", "9 lbf")
+	if tension(f).CardApart(record.RunInBelt) {
+		t.Error("a power that is not known disagrees with a card")
+	}
+}
+
+// Common practice: the sheave is not closed on a belt that slips. What was read loose
+// stays so until it is read again, or the sheave is set, which undoes it.
+func TestBeltLoose(t *testing.T) {
+	again := func(texts ...string) []string {
+		return append([]string{"trial.b.turns", "3 turns", "trial.b.speed", "700 rpm"}, texts...)
+	}
+	for _, c := range []struct {
+		name  string
+		texts []string
+		loose bool
+	}{
+		{"loose", []string{"trial.a.belt-force", "0.5 lbf"}, true},
+		{"within", []string{"trial.a.belt-force", "1.7 lbf"}, false},
+		{"tight", []string{"trial.a.belt-force", "6 lbf"}, false},
+		{"not read", nil, false},
+		{"not said how old", []string{"trial.a.belt-force", "0.5 lbf", "trial.a.belt-age", ""}, false},
+		{"too coarse to tell", []string{"trial.a.belt-force", "1.2 lbf; within 1.19 lbf"}, false},
+		{"by its frequency", []string{"trial.a.belt-frequency", "20 Hz", "trial.a.belt-deflection", ""}, true},
+		{"loose, run again without a reading", join([]string{"trial.a.belt-force", "0.5 lbf"}, again()), true},
+		{"loose, tensioned", join([]string{"trial.a.belt-force", "0.5 lbf"}, again("trial.b.belt-force", "2.2 lbf", "trial.b.belt-deflection", "1/4 in", "trial.b.belt-age", "used")), false},
+		{"in order, then loose", join([]string{"trial.a.belt-force", "1.7 lbf"}, again("trial.b.belt-force", "0.5 lbf", "trial.b.belt-deflection", "1/4 in", "trial.b.belt-age", "used")), true},
+		{"loose, then the sheave was set", []string{"trial.a.belt-force", "0.5 lbf", "trial.b.turns", "2 turns", "trial.b.speed", "700 rpm"}, false},
+		{"loose, another setting only ordered", []string{"trial.a.belt-force", "0.5 lbf", "trial.b.turns", "2 turns; computed"}, true},
+		{"loose by the card", []string{"trial.a.belt-force", "1.7 lbf", "new.belt-listed-force", "3 lbf"}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := readAt(t, c.texts...)
+			if got := sheet.BeltLoose(f); got != c.loose {
+				t.Errorf("loose: %v", got)
+			}
+		})
+	}
+	if sheet.BeltLoose(demo(t)) {
+		t.Error("a fan without trials has a loose belt")
+	}
+	// On a fixed sheave as well: 2.41 lbf at least, see pressed.
+	for force, want := range map[string]bool{"2 lbf": true, "3 lbf": false} {
+		f := fan(t, checked+"&trial.a.belt-age=used&trial.a.belt-deflection=3/16in&trial.a.belt-force="+force)
+		if sheet.BeltLoose(f) != want {
+			t.Errorf("%s on a fixed sheave: loose is not %v", force, want)
+		}
+	}
+	// The same as the page says of the reading.
+	for lbfs := 2; lbfs < 60; lbfs++ {
+		f := readAt(t, "trial.a.belt-force", fixedPoint(float64(lbfs)/10)+" lbf")
+		table := sheet.TableToSet(f)
+		_, _, x := sheet.TensionNow(f, table, sheet.Move{Do: sheet.DoStay}, sixteenth)
+		if sheet.BeltLoose(f) != (x.Verdict.Rule == sheet.RuleLoose) {
+			t.Errorf("%v lbf: %+v", float64(lbfs)/10, x.Verdict)
+		}
+	}
+}
+
+// One and the same base goes one way: by the exact center (case B24's formula), from
+// where the motor stands, whichever page asks.
+func TestTheBaseGoesOneWay(t *testing.T) {
+	row := func(t *testing.T, f *record.Fan, turns float64) float64 {
+		t.Helper()
+		r := sheet.TurnsTable(f).Rows[int(2*turns)]
+		if !r.Base.Known {
+			t.Fatalf("the base's way at %v turns is not known", turns)
+		}
+		return float64(r.Base.V) / in
+	}
+	fitted := func(f *record.Fan, turns float64) sheet.Fit {
+		return sheet.Fits(f, sheet.RunAt(f, sheet.Setting(unit.Turns(turns)), nil))[0]
+	}
+	// The example: 4.0 in closed, 0.2 in less a turn, under 8.4 in, 15.75 in apart.
+	const d0, D, c0 = 4.0, 8.4, 15.75
+	measured := length(d0, D, c0) // 51.317 in
+	for _, c := range []struct {
+		name, number string
+		belt         float64 // in
+	}{
+		{"the belt as measured", "", measured},
+		{"its number, within 0.7 in of that", "A50", measured}, // 51.3 in
+		{"another belt, the base goes there", "A52", 53.3},     // Table 8 and its rule
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := demo(t)
+			set(t, f, "new.belt-number", c.number, "new.travel-toward", "3 in", "new.travel-away", "3 in")
+			for _, turns := range []float64{0, 1, 3, 4.5} {
+				want := center(d0-0.2*turns, D, c.belt) - c0
+				if got := row(t, f, turns); math.Abs(got-want) > 1e-6 {
+					t.Errorf("Drive, %v open: %v in, want %v", turns, got, want)
+				}
+				if x := fitted(f, turns); c.number != "" && math.Abs(float64(x.Move.Value)/in-want) > 1e-6 {
+					t.Errorf("Belt, %v open: %v in, want %v", turns, x.Move.Value/in, want)
+				}
+			}
+			// Set at a trial, it goes on from there; the travel that was measured does not.
+			set(t, f, "trial.a.turns", "3 turns", "trial.a.speed", "705 rpm")
+			for _, turns := range []float64{1, 3, 4.5} {
+				at := center(d0-0.2*turns, D, c.belt)
+				want := at - center(d0-0.2*3, D, c.belt)
+				if got := row(t, f, turns); math.Abs(got-want) > 1e-6 {
+					t.Errorf("Drive, %v open, from 3: %v in, want %v", turns, got, want)
+				}
+				x := fitted(f, turns)
+				if c.number != "" && (math.Abs(float64(x.Move.Value)/in-want) > 1e-6 || math.Abs(float64(x.Toward.Value)/in-(3+at-c0)) > 1e-6) {
+					t.Errorf("Belt, %v open, from 3: %v in, %v left toward, want %v and %v", turns, x.Move.Value/in, x.Toward.Value/in, want, 3+at-c0)
+				}
+				toward, _ := sheet.TravelLeft(f, sheet.RunAt(f, sheet.Setting(unit.Turns(turns)), nil))
+				if math.Abs(float64(toward.Value)/in-(3+at-c0)) > 1e-6 {
+					t.Errorf("%v open: %v in left toward", turns, toward.Value/in)
+				}
+			}
+		})
+	}
+	t.Run("opening never sends it toward the fan", func(t *testing.T) { // a belt measured in place goes slack
+		f := demo(t)
+		set(t, f, "new.belt-number", "A49") // 50.3 in: 1 in under what was measured, and far from 0.7 in
+		set(t, f, "new.center-distance", "15.5 in", "new.belt-number", "A50")
+		if got := row(t, f, 1); got <= 0 {
+			t.Errorf("%v in", got)
+		}
+		if x := fitted(f, 1); x.Move.Value <= 0 {
+			t.Errorf("%v in", x.Move.Value/in)
+		}
+	})
+}
+
+// A belt measured in place shares the error of that measurement with where it goes: it
+// cancels, and what is left is how the travel was read.
+func TestOneMeasurementIsOneError(t *testing.T) {
+	f := demo(t)
+	set(t, f, "new.belt-number", "A50", "new.travel-toward", "1 in; within 1/16 in", "new.travel-away", "2 in; within 1/16 in")
+	x := sheet.Fits(f, sheet.RunAt(f, sheet.Setting(0), nil))[0]
+	near(t, "toward, as it stands", x.Toward.Band, in/16)
+	if x.Verdict.Level != sheet.Within { // 3/4 in and 1.5 in asked for A50
+		t.Errorf("%+v", x.Verdict)
+	}
+	set(t, f, "new.center-distance", "15.75 in; within 1/2 in")
+	if x = sheet.Fits(f, sheet.RunAt(f, sheet.Setting(3), nil))[0]; float64(x.Toward.Band)/in > 1./16+0.05 {
+		t.Errorf("± %v in", x.Toward.Band/in)
+	}
+}
+
+// Travel by number (memory): A60 and B51 to B60 ask 1.5 to 2 in to take up.
+func TestTakeUpByNumber(t *testing.T) {
+	for _, c := range []struct {
+		number, away string
+		level        sheet.Level
+		rule         sheet.Rule
+	}{
+		{"A35", "1.1 in", sheet.Within, ""}, {"A35", "0.9 in", sheet.Watch, sheet.RuleTakeUp},
+		{"A60", "2.1 in", sheet.Within, ""}, {"A60", "1.9 in", sheet.Watch, sheet.RuleTakeUp},
+		{"B51", "1.6 in", sheet.Within, ""}, {"B51", "1.4 in", sheet.Watch, sheet.RuleTakeUp},
+		{"B60", "2.1 in", sheet.Within, ""}, {"B60", "1.9 in", sheet.Watch, sheet.RuleTakeUp},
+		{"3V500", "1.3 in", sheet.Within, ""}, {"3V500", "1.1 in", sheet.Watch, sheet.RuleTakeUp},
+	} {
+		t.Run(c.number+" "+c.away, func(t *testing.T) {
+			f := fan(t, checked)
+			// The center at which this very number lies tight under 3.5 and 9 in.
+			long := map[string]float64{"A35": 36.3, "A60": 61.3, "B51": 52.8, "B60": 61.8, "3V500": 50}[c.number]
+			section := c.number[:1]
+			if section == "3" {
+				section = "3V"
+			}
+			set(t, f, "new.section", section, "new.belt-number", c.number, "new.travel-toward", "3 in; within 0 in", "new.travel-away", c.away+"; within 0 in",
+				"new.center-distance", fixedPoint(center(3.5, 9, long))+" in; within 0 in")
+			x := sheet.Fits(f, sheet.RunAt(f, sheet.NowTurns(f), nil))[0]
+			if x.Verdict.Level != c.level || c.rule != "" && x.Verdict.Rule != c.rule {
+				t.Errorf("%+v: %v in away", x.Verdict, x.Away.Value/in)
+			}
+		})
+	}
+}
+
+// An installation guide that prints the industry's standard: a narrow sheave's pitch
+// diameter is its outside diameter (2a = 0), a belt's number its effective length.
+// Older prints take 0.05 and 0.10 in off, which the bands hold (memory).
+func TestNarrowBeltsByTheirOutside(t *testing.T) {
+	for _, c := range []struct {
+		section, number  string
+		older            float64 // in
+		motor, fan, long float64 // in
+	}{{"3V", "3V500", 0.05, 3.65, 8, 50}, {"5VX", "5VX560", 0.10, 5.2, 10.3, 56}} {
+		t.Run(c.section, func(t *testing.T) {
+			f := fan(t, "new.sheave=fixed&new.motor-speed=1750rpm&new.motor-frequency=60Hz&new.motor-power=2hp&new.belts=1")
+			set(t, f, "new.section", c.section, "new.belt-number", c.number, "new.motor-sheave-outside", fixedPoint(c.motor)+" in; within 0 in", "new.fan-sheave-outside", fixedPoint(c.fan)+" in; within 0 in")
+			for _, x := range []struct {
+				name  string
+				is    sheet.Answer[unit.Length]
+				want  float64
+				older float64
+			}{{"motor", sheet.MotorPitch(&f.New), c.motor, c.older}, {"fan", sheet.FanPitch(&f.New), c.fan, c.older}, {"belt", sheet.NumberedLength(&f.New), c.long, math.Pi * c.older}} {
+				value(t, x.name, x.is, x.want*in)
+				near(t, x.name+", its band", x.is.Band, x.older*in)
+			}
+			if c.section == "3V" {
+				value(t, "center", sheet.RunAt(f, sheet.NowTurns(f), nil).Center, center(3.65, 8, 50)*in)
+			}
+		})
+	}
+	f := fan(t, "new.section=A&new.belt-number=A50&new.motor-sheave-outside=3.65in; within 0 in")
+	if a, l := sheet.MotorPitch(&f.New), sheet.NumberedLength(&f.New); a.Band != 0 || l.Band != 0 {
+		t.Errorf("classical: ± %v and ± %v", a.Band, l.Band)
+	}
+}
+
+// NEMA MG 1, 14.42, Table 14-1, as three data sheets quote it: by the plate's poles, and
+// for narrow belts by outside diameter; the narrow sections' own least diameters as the
+// industry's standard prints them.
+func TestLeastSheaveByPolesAndSection(t *testing.T) {
+	for _, c := range []struct {
+		name, section, speed, power, pitch string
+		rule                               sheet.Rule // "" for in order
+	}{
+		{"2 hp at 1160 rpm, 2.4 in", "AX", "1160 rpm", "2 hp", "2.41 in", ""},
+		{"2 hp at 1160 rpm, less", "AX", "1160 rpm", "2 hp", "2.39 in", sheet.RuleMotorSheave},
+		{"3 hp at 1160 rpm, 3.0 in", "AX", "1160 rpm", "3 hp", "3.01 in", ""},
+		{"3 hp at 1160 rpm, less", "AX", "1160 rpm", "3 hp", "2.99 in", sheet.RuleMotorSheave},
+		{"3 hp at 1750 rpm, 2.4 in", "AX", "1750 rpm", "3 hp", "2.41 in", ""},
+		{"1/2 hp at 1160 rpm is in no row", "AX", "1160 rpm", "0.5 hp", "2.21 in", ""},
+		{"5 hp at 3450 rpm, narrow", "3VX", "3450 rpm", "5 hp", "2.41 in", ""},
+		{"5 hp at 3450 rpm, classical", "AX", "3450 rpm", "5 hp", "2.41 in", sheet.RuleMotorSheave},
+		{"3V under its least, 2.65 in", "3V", "1750 rpm", "1 hp", "2.64 in", sheet.RuleSectionSheave},
+		{"3V at its least", "3V", "1750 rpm", "1 hp", "2.66 in", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := fan(t, "new.sheave=adjustable&new.anchor-turns=0turns&new.second-anchor-turns=5turns&new.second-anchor-pitch=1.5in&new.fan-sheave=8in&new.motor-frequency=60Hz&new.turns=0turns")
+			set(t, f, "new.section", c.section, "new.motor-speed", c.speed, "new.motor-power", c.power, "new.anchor-pitch", c.pitch)
+			var said sheet.Rule
+			for _, v := range sheet.TurnsTable(f).Rows[0].Verdicts {
+				if v.Rule == sheet.RuleMotorSheave || v.Rule == sheet.RuleSectionSheave {
+					said = v.Rule
+				}
+			}
+			if said != c.rule {
+				t.Errorf("said %q", said)
+			}
+		})
+	}
+}
