@@ -22,8 +22,8 @@ func (v *beltView) align() app.UI {
 	if read != nil {
 		gap = sheet.Read("x", sheet.FromTrial, &read.Belt.Gap)
 		summary = v.T("level." + string(levels[verdict.Level]))
-	} else if aim.Known() {
-		summary = v.T("belt.aim", "gap", v.size(aim.Value))
+	} else if most.Known() {
+		summary = v.T("belt.aim", "gap", v.size(most.Value))
 	}
 	return v.section("align", v.T("belt.align"), summary, func() app.UI {
 		list := []app.UI{
@@ -36,6 +36,10 @@ func (v *beltView) align() app.UI {
 		}
 		if read != nil {
 			list = append(list, answer(v.bench, shown{name: "align.gap", scale: &unit.Shop, verdict: &verdict}, gap))
+			if verdict.Near {
+				far := unit.Length(max(verdict.Limit.Base-verdict.Value.Base, verdict.Value.Base-verdict.Limit.Base))
+				list = append(list, app.P().Class("follow").Text(v.T("belt.near", "far", v.size(far), "limit", v.size(unit.Length(verdict.Limit.Base)), "band", v.size(gap.Band))))
+			}
 		}
 		return app.Div().Class("list").Body(list...)
 	})

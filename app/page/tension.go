@@ -142,6 +142,7 @@ func (v *beltView) below() app.UI {
 	}
 	if v.last != nil {
 		body = append(body, v.verdict("tension-why", v.taut.Verdict).UI())
+		body = append(body, v.besides()...)
 		if surer := v.read.Surer(v.last, v.taut); len(surer) > 0 {
 			body = append(body, app.P().Class("follow").Text(v.T("belt.surer")), v.wanted("surer", surer, mostWanted))
 		}
@@ -161,6 +162,44 @@ func (v *beltView) below() app.UI {
 	)
 }
 
+// besides says of a reading how near it is to an edge, and where what it is held against
+// is not all that could be asked.
+func (v *beltView) besides() (notes []app.UI) {
+	x, say := v.taut, func(key string, values ...string) {
+		notes = append(notes, app.P().Class("follow").Text(v.T(key, values...)))
+	}
+	e := v.read.Edges(v.last.Belt.Age.Value())
+	if x.Verdict.Near {
+		far := x.Verdict.Value.Base - x.Verdict.Limit.Base
+		say("belt.near", "far", v.force(unit.Force(max(far, -far))), "limit", v.force(unit.Force(x.Verdict.Limit.Base)), "band", v.force(x.Force.Band))
+	}
+	if x.Above {
+		say("belt.above", "over", v.force(e.Over.Value))
+	}
+	if x.Verdict.Rule == sheet.RuleTight && v.read.Rules() != sheet.ByListed {
+		say("belt.card.ask")
+	}
+	return notes
+}
+
+// force writes a force.
+func (b *bench) force(x unit.Force) string {
+	figure, label := b.Figure(&unit.Pull, float64(x))
+	return figure + "\u00a0" + label
+}
+
+// apart says that the belt maker's card and the power that the fan takes disagree.
+func (v *beltView) apart() (notes []app.UI) {
+	age := record.NewBelt
+	if v.last != nil && v.last.Belt.Age.State() == record.Known {
+		age = v.last.Belt.Age.Value()
+	}
+	if t := v.set; t.CardApart(age) {
+		notes = append(notes, app.P().Class("follow").Text(v.T("belt.card.apart", "card", v.pull(t.Listed), "power", v.pull(t.Measured.Of(age)))))
+	}
+	return notes
+}
+
 // then is what comes after a belt was set, with the date to come back; nothing while
 // it must not be run. The sheaves come first where no gap in order was read.
 func (v *beltView) then() app.UI {
@@ -174,9 +213,9 @@ func (v *beltView) then() app.UI {
 		}
 	}
 	steps := []string{v.T("belt.run"), v.T("belt.again"), v.T("belt.speed"), when}
-	_, aim := sheet.AlignmentGap(v.set.Run)
-	if _, aligned := sheet.AlignmentNow(v.Fan); aligned.Level == sheet.Unjudged && aim.Known() {
-		steps = append([]string{v.T("belt.aligned", "gap", v.size(aim.Value))}, steps...)
+	most, _ := sheet.AlignmentGap(v.set.Run)
+	if _, aligned := sheet.AlignmentNow(v.Fan); aligned.Level == sheet.Unjudged && most.Known() {
+		steps = append([]string{v.T("belt.aligned", "gap", v.size(most.Value))}, steps...)
 	}
 	return v.memo("belt then", func() app.UI {
 		return app.Ol().Class("then").Body(app.Range(steps).Slice(func(i int) app.UI { return app.Li().Text(steps[i]) }))
@@ -191,7 +230,7 @@ func (v *beltView) press() app.UI {
 		off, percent := v.Figure(&unit.Share, float64(t.Off.Value))
 		list = append(list, app.P().Class("field-note").Text(v.T("belt.mark", "h", v.marked(t.Press.Value), "off", off+" "+percent)))
 	}
-	list = append(list, v.forces())
+	list = append(append(list, v.forces()), v.apart()...)
 	if t.UnderLists() {
 		figure, label := v.Figure(&unit.Airspeed, float64(belt.ListedFrom))
 		list = append(list, app.P().Class("field-note").Text(v.T("belt.under-lists", "least", figure+" "+label)))
