@@ -157,13 +157,10 @@ func (t *Tension) Taut(trial *record.Trial) Tautness {
 }
 
 // surer tells whether a reading says more than another that can be right with it: it is
-// judged, farther from an edge, or the finer of two.
+// judged, or the finer of two.
 func (x Tautness) surer(y Tautness) bool {
-	switch {
-	case x.Verdict.Level == Unjudged || y.Verdict.Level == Unjudged:
-		return y.Verdict.Level == Unjudged && x.Verdict.Level != Unjudged
-	case x.Verdict.Near != y.Verdict.Near:
-		return y.Verdict.Near
+	if x.Verdict.Level == Unjudged || y.Verdict.Level == Unjudged {
+		return x.Verdict.Level != Unjudged
 	}
 	return x.Force.Band < y.Force.Band
 }
@@ -200,19 +197,19 @@ func BeltLoose(f *record.Fan) bool {
 	return false
 }
 
-// beltAt answers with what the belt should take at a trial, without a table of turns.
+// beltAt answers with what the belt should take at a trial: of the table of turns it
+// needs the trial's own row alone.
 func beltAt(f *record.Fan, t *record.Trial) *Tension {
-	s := trialsOf(f)
-	b := fanBasis(f, s)
-	speed := trialSpeed(s, t)
-	switch {
-	case s.believed(t):
-	case f.New.Sheave.Value() == record.Fixed:
-		speed = fixedSpeed(f, b)
-	default:
-		speed = newSpeed(f, s.last(), TrialTurns(t))
+	s, turns := trialsOf(f), TrialTurns(t)
+	table := Table{Basis: fanBasis(f, s), trials: s, last: s.last()}
+	table.line, table.Speed = newLine(f, table.Basis, table.last)
+	table.From = table.Speed.From
+	if l := table.line; l != nil && turns.Known() {
+		if d, n, err := l.at(turns.Value); err == nil {
+			table.Rows = []Row{{Turns: turns.Value, Pitch: d, Speed: n, band: l.bandAt(turns.Value, d)}}
+		}
 	}
-	return TensionAt(f, b, RunAt(f, TrialTurns(t), &t.Reading), speed, anyMark)
+	return TensionAt(f, table.Basis, RunAt(f, turns, &t.Reading), SpeedOf(f, table, t), anyMark)
 }
 
 // contradicts tells whether two readings can't both be right: their bands don't meet,

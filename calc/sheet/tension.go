@@ -213,7 +213,7 @@ func (t *Tension) stiffness() unit.Force {
 // for the most that such a belt carries.
 func (t *Tension) CardApart(age record.BeltAge) bool {
 	card, power := t.Listed, t.Measured.Of(age)
-	if t.Rules() != ByListed || !card.Least.Known() || !card.Most.Known() || !power.Least.Known() || !power.Over.Known() {
+	if !card.Least.Known() || !card.Most.Known() || !power.Least.Known() || !power.Over.Known() {
 		return false
 	}
 	return card.Least.Value > power.Over.Value*(1+slack) || card.Most.Value < power.Least.Value*(1-slack)

@@ -207,7 +207,7 @@ var beltMethods = []Method{
 		Key:     "belt.stiffness",
 		Formula: "Y ≤ 6 lbf (A, 4L), 7 (AX), 9 (B, 5L), 10 (BX), 4 (3V), 5 (3VX), 12 (5V), 14 (5VX)",
 		Valid:   "The most by section; a maker's list of forces beside strands comes to 3 lbf for 3V and 5 lbf for 5V.",
-		Refs:    []Ref{BeltGuide.At("tensioning tables, for 3V and 5V")},
+		Refs:    []Ref{BeltGuide.At("tensioning tables")},
 		Known:   Memory,
 	},
 	{

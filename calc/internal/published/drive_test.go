@@ -95,6 +95,12 @@ var driveAnswers = map[string]answer{
 		}
 		return Results{"twice": is("n1", drive.Twice), "half": is("n2", drive.Half), "neither": is("n3", drive.Plain)}
 	},
+	"A56": func(c Case) Results {
+		low := func(n string) float64 {
+			return yes(must(drive.LowSpeed(In[unit.Speed](c, "expected"), In[unit.Speed](c, n))))
+		}
+		return Results{"two_windings": low("n1"), "one_winding": low("n2"), "neither": low("n3")}
+	},
 	"A41": leastSheaves, "A47": leastSheaves,
 	"A48": func(c Case) Results {
 		r := Results{}
