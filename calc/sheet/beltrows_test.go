@@ -65,7 +65,11 @@ func TestACardThatSaysMore(t *testing.T) {
 		{"the same, by its card", "3.9 lbf", "3.7 lbf", sheet.Within, sheet.RuleTension, true},
 		{"looser than its card", "2 lbf", "3.7 lbf", sheet.Watch, sheet.RuleLoose, true},
 		{"a card alike", "1.7 lbf", "1.5 lbf", sheet.Within, sheet.RuleTension, false},
-		{"a card that says less", "1 lbf", "0.7 lbf", sheet.Within, sheet.RuleTension, true},
+		{"a card that says less", "1 lbf", "0.7 lbf", sheet.Watch, sheet.RuleLoose, true}, // under 1.22 lbf it slips, whatever a card says
+		// From the 1.22 lbf of the power to the 1.5 lbf of the card is less than the power is
+		// known to: nothing tells whether it slips.
+		{"a card that says a little less", "1.3 lbf", "1 lbf", sheet.Unjudged, sheet.RuleTension, false},
+		{"under what the power asks, by that card", "0.8 lbf", "1 lbf", sheet.Watch, sheet.RuleLoose, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f := readAt(t, "trial.a.belt-force", c.force+"; within 0 lbf", "new.belt-listed-force", c.card)

@@ -79,6 +79,9 @@ func (t *Tension) ReadFrequency(trial *record.Trial) Tautness {
 func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
 	e := t.Edges(age.Value())
+	if slips := t.Measured.RunIn.Least; t.Rules() == ByListed && slips.Known() && slips.Value > e.Least.Value {
+		e.Least = slips // a card that says less than the fan takes makes no belt hold
+	}
 	v := &x.Verdict
 	if v.Fault = force.Fault; v.Fault == nil {
 		v.Fault = e.Least.Fault
