@@ -16,8 +16,8 @@
 // power measured and once with the plate's. A verdict moves the motor base, never
 // the sheave, which sets the fan's speed.
 //
-// Not here: what power a belt can carry, and how stiff it is; no source read gives
-// either by section. Both are inputs.
+// Not here: what power a belt can carry; no source read gives it by section. It is an
+// input.
 package belt
 
 import (
