@@ -34,7 +34,7 @@ func (v *beltView) forces() app.UI {
 		rows = append(rows, r)
 	}
 	if v.Fan.Card.Force.State() != record.Unknown {
-		row(sheet.ByListed, sheet.Answer[unit.Power]{}, t.Listed, t.Listed)
+		row(sheet.ByListed, sheet.Answer[unit.Power]{}, t.Listed.New, t.Listed.RunIn)
 	}
 	row(sheet.ByMeasured, t.Measured.Power, t.Measured.New, t.Measured.RunIn)
 	row(sheet.ByPlate, t.Plate.Power, t.Plate.New, t.Plate.RunIn)

@@ -195,7 +195,7 @@ func (v *beltView) apart() (notes []app.UI) {
 		age = v.last.Belt.Age.Value()
 	}
 	if t := v.set; t.CardApart(age) {
-		notes = append(notes, app.P().Class("follow").Text(v.T("belt.card.apart", "card", v.pull(t.Listed), "power", v.pull(t.Measured.Of(age)))))
+		notes = append(notes, app.P().Class("follow").Text(v.T("belt.card.apart", "card", v.pull(t.Listed.Of(age)), "power", v.pull(t.Measured.Of(age)))))
 	}
 	return notes
 }

@@ -64,7 +64,7 @@ var spanishMethods = map[string]string{
 	"valid.belt.tension.ratio":     "Lo que representa la forma cerrada del factor de arco.",
 	"valid.belt.tension.strands":   "Transmisión tensada como supone el factor de arco; sin tensión centrífuga.",
 	"valid.belt.tension.loaded":    "Banda cuya longitud no cambia al tomar carga.",
-	"valid.belt.tension":           "k = 16.5 es del libro de texto y exacto; el 15 del oficio (de memoria) da 9 % menos. Con masa cero, m · v² no cuenta.",
+	"valid.belt.tension":           "k = 16.5 es del libro de texto y exacto; el 15 del oficio (de memoria) da 9 % menos. Con masa cero, m · v² no cuenta, como en algunos libros de texto; por eso ninguna banda se llama floja.",
 	"valid.belt.tension.own":       "Cada ramal de cada banda.",
 	"valid.belt.power.design":      "Ventiladores, según las horas al día y cómo arranca el motor; uno monofásico, o de arranque pesado, lleva lo más. Cuenta en lo más que una banda puede llevar, no en lo menos.",
 	"valid.belt.deflection":        "A la mitad del tramo.",
@@ -231,7 +231,7 @@ var spanishMethods = map[string]string{
 	// Formulas that hold words.
 	"formula.belt.travel.allowance":     "t(N), a(N);  2 %, 3 % de L",
 	"formula.belt.force.bands":          "(T + Y) / 16 … (1.5T + Y) / 16;  nueva: hasta 1.33 · (1.5T + Y) / 16",
-	"formula.belt.force.listed":         "P … 1.5P;  0.8P … 1.2P arriba de 3000 ft/min",
+	"formula.belt.force.listed":         "P … 1.5P;  nueva: P … 2P;  0.8 de eso arriba de 3000 ft/min",
 	"formula.belt.align":                "x ≤ t · tan 1/2°;  meta: x ≤ t / 192",
 	"formula.air.balance":               "± 5 % (ventilador);  ± 10 % (salida)",
 	"formula.air.hood.label":            "Q ≥ Q(etiqueta)",

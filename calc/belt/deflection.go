@@ -221,13 +221,29 @@ const (
 )
 
 // ListedBand returns the band of a deflection force read off a list at belt speed
-// v: one to 1.5 times the listed, four fifths of that above 3000 ft/min. A force
+// v, for a belt run in: one to 1.5 times the listed, four fifths of that above 3000 ft/min. A force
 // from [ForceBands] already knows its speed and needs none of this. Under
 // [ListedFrom] a handbook's list says nothing; a force off the belt's own card is taken
 // as it is. Errors: listed or v not above zero.
 //
 // Method: belt.force.listed.
 func ListedBand(listed unit.Force, v unit.Velocity) (Band, error) {
+	return listedTo(listed, v, RunInMost)
+}
+
+// ListedNewBand is [ListedBand] for a new belt, which is set up to twice the listed to
+// allow for what it loses as it runs in. Errors: as ListedBand.
+//
+// Method: belt.force.listed.
+func ListedNewBand(listed unit.Force, v unit.Velocity) (Band, error) {
+	return listedTo(listed, v, ListedNewMost)
+}
+
+// ListedNewMost is how many times a listed force a new belt is set to at most: US Army
+// TM 5-4310-339-15, 5-5.1.
+const ListedNewMost unit.Ratio = 2
+
+func listedTo(listed unit.Force, v unit.Velocity, most unit.Ratio) (Band, error) {
 	if err := limit.First(limit.Positive("listed", listed), limit.Positive("v", v)); err != nil {
 		return Band{}, err
 	}
@@ -235,7 +251,7 @@ func ListedBand(listed unit.Force, v unit.Velocity) (Band, error) {
 	if v > ListedTo*(1+slack) {
 		listed *= unit.Force(ListedFaster)
 	}
-	high, err := limit.Result(listed * unit.Force(RunInMost))
+	high, err := limit.Result(listed * unit.Force(most))
 	if err != nil {
 		return Band{}, err
 	}

@@ -20,7 +20,7 @@ func TestHostileInput(t *testing.T) {
 		"DeflectionDistance": belt.DeflectionDistance, "DeflectionByMetricRule": belt.DeflectionByMetricRule, "DeflectionError": belt.DeflectionError,
 		"DeflectionMark": belt.DeflectionMark, "ForceAt": belt.ForceAt,
 		"DeflectionForce": belt.DeflectionForce, "TensionFromForce": belt.TensionFromForce, "DeflectionForceExact": belt.DeflectionForceExact,
-		"StretchShare": belt.StretchShare, "ForceBands": belt.ForceBands, "ListedBand": belt.ListedBand,
+		"StretchShare": belt.StretchShare, "ForceBands": belt.ForceBands, "ListedBand": belt.ListedBand, "ListedNewBand": belt.ListedNewBand,
 		"TensionFromFrequency": belt.TensionFromFrequency, "FrequencyFromTension": belt.FrequencyFromTension,
 		"ShaftLoadStatic": belt.ShaftLoadStatic, "ShaftLoadRunning": belt.ShaftLoadRunning, "OverhungLoad": belt.OverhungLoad,
 		"ReadForce": belt.ReadForce, "ReadFrequency": belt.ReadFrequency, "Judge": belt.Judge,

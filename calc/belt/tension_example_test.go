@@ -137,6 +137,13 @@ func ExampleForceBands() {
 
 // Plant Engineering Handbook, ch. 58: a fifth less above 3000 ft/min. Slower than its
 // lists, the card's force as it is.
+// US Army TM 5-4310-339-15, 5-5.1: a new belt up to twice the normal tension.
+func ExampleListedNewBand() {
+	b, err := belt.ListedNewBand(4.6*lbf, 2000*unit.FootPerMinute)
+	fmt.Printf("%.1f to %.1f lbf, %v\n", b.Low.In(lbf), b.High.In(lbf), err)
+	// Output: 4.6 to 9.2 lbf, <nil>
+}
+
 func ExampleListedBand() {
 	for _, v := range []unit.Velocity{2000 * fpm, 3500 * fpm, 800 * fpm} {
 		b, err := belt.ListedBand(10*lbf, v)

@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"roofside/calc/record"
@@ -65,6 +66,8 @@ func TestACardThatSaysMore(t *testing.T) {
 		{"the same, by its card", "3.9 lbf", "3.7 lbf", sheet.Within, sheet.RuleTension, true},
 		{"looser than its card", "2 lbf", "3.7 lbf", sheet.Watch, sheet.RuleLoose, true},
 		{"a card alike", "1.7 lbf", "1.5 lbf", sheet.Within, sheet.RuleTension, false},
+		{"as a new one may be, by its card", "2.7 lbf; new", "1.5 lbf", sheet.Within, sheet.RuleTension, false}, // US Army TM 5-4310-339-15, 5-5.1: to twice
+		{"the same, run in", "2.7 lbf", "1.5 lbf", sheet.Watch, sheet.RuleTight, false},
 		{"a card that says less", "1 lbf", "0.7 lbf", sheet.Watch, sheet.RuleLoose, true}, // under 1.22 lbf it slips, whatever a card says
 		// From the 1.22 lbf of the power to the 1.5 lbf of the card is less than the power is
 		// known to: nothing tells whether it slips.
@@ -72,7 +75,11 @@ func TestACardThatSaysMore(t *testing.T) {
 		{"under what the power asks, by that card", "0.8 lbf", "1 lbf", sheet.Watch, sheet.RuleLoose, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			f := readAt(t, "trial.a.belt-force", c.force+"; within 0 lbf", "new.belt-listed-force", c.card)
+			force, fresh := strings.CutSuffix(c.force, "; new")
+			f := readAt(t, "trial.a.belt-force", force+"; within 0 lbf", "new.belt-listed-force", c.card)
+			if fresh {
+				set(t, f, "trial.a.belt-age", "new")
+			}
 			x := tension(f)
 			if v := x.Taut(f.Trials[0]).Verdict; v.Level != c.level || v.Rule != c.rule {
 				t.Errorf("%+v; %.3f to %.3f, over %.3f lbf", v, x.Edges("used").Least.Value/lbf, x.Edges("used").Most.Value/lbf, x.Edges("used").Over.Value/lbf)
@@ -103,7 +110,8 @@ func TestBeltLoose(t *testing.T) {
 		{"within", []string{"trial.a.belt-force", "1.7 lbf"}, false},
 		{"tight", []string{"trial.a.belt-force", "6 lbf"}, false},
 		{"not read", nil, false},
-		{"not said how old", []string{"trial.a.belt-force", "0.5 lbf", "trial.a.belt-age", ""}, false},
+		{"too slack at any age", []string{"trial.a.belt-force", "0.5 lbf", "trial.a.belt-age", ""}, true},
+		{"too slack if new, not said how old", []string{"trial.a.belt-force", "1.5 lbf", "trial.a.belt-age", ""}, false},
 		{"too coarse to tell", []string{"trial.a.belt-force", "1.2 lbf; within 1.19 lbf"}, false},
 		{"by its frequency", []string{"trial.a.belt-frequency", "20 Hz", "trial.a.belt-deflection", ""}, true},
 		{"loose, run again without a reading", join([]string{"trial.a.belt-force", "0.5 lbf"}, again()), true},

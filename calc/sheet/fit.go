@@ -132,7 +132,7 @@ func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section driv
 		return x
 	}
 	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
-		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true}.hold(left, fixed(need, method))
+		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true, tolerance: need}.hold(left, fixed(need, method))
 	}
 	reach := func(left Answer[unit.Length]) Verdict {
 		v := least(RuleReach, "belt.travel.reach", Stop, left, 0)

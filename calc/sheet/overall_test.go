@@ -74,7 +74,7 @@ func TestOverallHasTheTension(t *testing.T) {
 	}{
 		{"loose", []string{"trial.t1.belt-frequency", "10 Hz"}, sheet.RuleLoose, sheet.Watch},
 		{"tight", []string{"trial.t1.belt-frequency", "90 Hz"}, sheet.RuleTight, sheet.Watch},
-		{"its age not said", []string{"trial.t1.belt-age", ""}, sheet.RuleTension, sheet.Unjudged},
+		{"its age not said", []string{"trial.t1.belt-age", "", "trial.t1.belt-frequency", "44 Hz"}, sheet.RuleTension, sheet.Unjudged},
 		{"readings apart", []string{"trial.t1.belt-frequency", "90 Hz", "trial.t1.belt-force", "1 lbf", "trial.t1.belt-deflection", "1/4 in"}, sheet.RuleReadings, sheet.Unjudged},
 	} {
 		f := with(c.texts...)

@@ -78,24 +78,23 @@ func (t *Tension) ReadFrequency(trial *record.Trial) Tautness {
 // wider than the band says nothing, unless all of it lies to one side.
 func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.BeltAge]) Tautness {
 	x := Tautness{Force: force, Lean: LeanUnsaid, Verdict: Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict"}}
-	e := t.Edges(age.Value())
-	if slips := t.Measured.RunIn.Least; t.Rules() == ByListed && slips.Known() && slips.Value > e.Least.Value {
-		e.Least = slips // a card that says less than the fan takes makes no belt hold
-	}
+	e := t.within(age)
 	v := &x.Verdict
 	if v.Fault = force.Fault; v.Fault == nil {
 		v.Fault = e.Least.Fault
 	}
-	if v.Wanted = append(force.open(), e.Least.open()...); age.State() != record.Known {
+	v.Wanted = append(force.open(), e.Least.open()...)
+	unsaid := age.State() != record.Known
+	if unsaid && (age.State() != record.Unknown || !force.Known() || !e.Over.Known() || !e.Under.Known() || force.Value >= e.Under.Value && force.Value <= e.Over.Value) {
 		v.Wanted = append(v.Wanted, age)
 	}
-	if len(v.Wanted) > 0 || !force.Known() || !e.Least.Known() || !e.Most.Known() || !e.Over.Known() {
+	if len(v.Wanted) > 0 || !force.Known() || !e.Under.Known() || !e.Least.Known() || !e.Most.Known() || !e.Over.Known() {
 		return x
 	}
 	v.Value, v.Method = Figure{&unit.Pull, float64(force.Value)}, e.Least.Steps.Method
 	var edge Answer[unit.Force]
 	switch rounding := slack * e.Over.Value; {
-	case force.Value < e.Least.Value-rounding:
+	case force.Value < e.Under.Value-rounding:
 		x.Lean, edge = LeanLoose, e.Least
 	case force.Value > e.Over.Value+rounding:
 		x.Lean, edge = LeanTight, e.Over
@@ -106,7 +105,7 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 		}
 	}
 	far, off := unit.Force(abs(float64(force.Value-edge.Value))), force.Band+edge.Band
-	v.Near = far < force.Band
+	v.Near = far < force.Band || x.Lean == LeanNone && force.Value < e.Least.Value*(1-slack)
 	if room := e.Over.Value - e.Least.Value; !force.Bounded() || !edge.Bounded() || far < off && off > room*(1+slack) {
 		v.Near = false
 		if !edge.Bounded() || edge.Band/edge.Value > force.Band/force.Value {
@@ -126,6 +125,21 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 		v.Level = Within
 	}
 	return x
+}
+
+// within returns what a belt of an age should take, by what rules: while its age is not
+// said, what a belt of any age may. A card that says less than the fan takes makes no
+// belt hold.
+func (t *Tension) within(age *record.Choice[record.BeltAge]) Edges {
+	e := t.Edges(age.Value())
+	if age.State() == record.Unknown {
+		used := t.Edges(record.RunInBelt)
+		e.Under, e.Least = used.Under, used.Least
+	}
+	if slips := t.Measured.RunIn; t.Rules() == ByListed && slips.Under.Known() && slips.Under.Value > e.Under.Value {
+		e.Under, e.Least = slips.Under, slips.Least
+	}
+	return e
 }
 
 // Taut answers with what the readings of a trial say together: what one of them

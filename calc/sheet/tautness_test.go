@@ -68,6 +68,25 @@ func TestWhatAReadingSays(t *testing.T) {
 			}
 		})
 	}
+	// What is too slack or too tight at any age needs no age; between them it is asked for.
+	for force, rule := range map[string]sheet.Rule{"2 lbf": sheet.RuleLoose, "7 lbf": sheet.RuleTight, "3 lbf": sheet.RuleTension, "5 lbf": sheet.RuleTension} {
+		x, _ := pressed(t, "trial.a.belt-age", "", "trial.a.belt-force", force+"; within 0 lbf", "trial.a.belt-deflection", "3/16 in; within 0 in")
+		if asks := len(x.Verdict.Wanted) > 0; x.Verdict.Rule != rule || asks != (rule == sheet.RuleTension) {
+			t.Errorf("%s at no age: %+v", force, x.Verdict)
+		}
+	}
+	// A textbook that leaves out what the belt's turning takes (memory) asks less: no belt is
+	// called loose between the two, and each is near the least. C07 and C14: 44.109 lbf
+	// and 0.105 kg/m at 8.146 m/s more.
+	for force, want := range map[string]struct {
+		rule sheet.Rule
+		near bool
+	}{"2.40 lbf": {sheet.RuleLoose, false}, "2.43 lbf": {sheet.RuleTension, true}, "2.48 lbf": {sheet.RuleTension, true}, "2.52 lbf": {sheet.RuleTension, false}} {
+		x, _ := pressed(t, "new.belt-mass", "0.105 kg/m; within 0 %", "trial.a.belt-force", force+"; within 0 lbf", "trial.a.belt-deflection", "3/16 in; within 0 in")
+		if x.Verdict.Rule != want.rule || x.Verdict.Near != want.near {
+			t.Errorf("%s with its mass: %+v", force, x.Verdict)
+		}
+	}
 	// A verdict names where its limit comes from.
 	for _, c := range [][2]string{{"", "belt.force.bands"}, {"1 lbf", "belt.force.listed"}} {
 		if x, _ := pressed(t, "trial.a.belt-force", "9 lbf", "trial.a.belt-deflection", "3/16 in", "new.belt-listed-force", c[0]); x.Verdict.Rule != sheet.RuleTight || x.Verdict.Method != c[1] {

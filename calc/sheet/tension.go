@@ -19,9 +19,10 @@ const (
 )
 
 // Edges are the least and the greatest force at the middle of the span, by the power
-// itself and a belt without stiffness, and what a service factor and the belt's
-// stiffness allow above them.
-type Edges struct{ Least, Most, Over Answer[unit.Force] }
+// itself and a belt without stiffness. Under is the least by those textbooks that leave
+// out what the belt's own turning takes; Over is what a service factor and the belt's
+// stiffness allow above the greatest.
+type Edges struct{ Under, Least, Most, Over Answer[unit.Force] }
 
 // An Aim is what a belt should take for one power.
 type Aim struct {
@@ -44,7 +45,7 @@ type Tension struct {
 	Run
 	Press    Answer[unit.Length] // how far to press: the mark of the rule nearest to 1/64 of the span
 	Off      Answer[unit.Ratio]  // what half a mark does to the force
-	Listed   Edges               // by the belt maker's card, whatever the belt's age
+	Listed   Aim                 // by the belt maker's card, which knows no power
 	Measured Aim
 	Plate    Aim
 	Mass     Answer[unit.LinearMass]
@@ -85,7 +86,7 @@ func (t *Tension) Rules() By {
 func (t *Tension) Edges(age record.BeltAge) Edges {
 	switch t.Rules() {
 	case ByListed:
-		return t.Listed
+		return t.Listed.Of(age)
 	case ByMeasured:
 		return t.Measured.Of(age)
 	}
@@ -144,28 +145,29 @@ func beltMass(f *record.Fan) Answer[unit.LinearMass] {
 }
 
 func (t *Tension) aim(power Answer[unit.Power]) Aim {
-	x := Aim{Power: power, Tension: t.static(power)}
+	x := Aim{Power: power, Tension: t.static(power, t.Mass)}
 	var a Ask
 	p, s := Use(&a, "P", power), Take(&a, "s", belt.ServiceFactorHigh)
 	design := Solve(&a, power.From, "belt.power.design", At{"power": p.Term}, func() (unit.Power, error) {
 		return belt.DesignPower(p.V(), s.V())
 	})
+	light, full := t.static(power, fixed(unit.LinearMass(0), "")), t.static(design, t.Mass)
 	edges := func(pick func(belt.Forces) belt.Band) Edges {
 		low := func(f belt.Forces) unit.Force { return pick(f).Low }
 		high := func(f belt.Forces) unit.Force { return pick(f).High }
-		return Edges{t.edge(x.Tension, false, low), t.edge(x.Tension, false, high), t.edge(t.static(design), true, high)}
+		return Edges{t.edge(light, false, low), t.edge(x.Tension, false, low), t.edge(x.Tension, false, high), t.edge(full, true, high)}
 	}
 	x.RunIn = edges(func(f belt.Forces) belt.Band { return f.RunIn })
 	x.New = edges(func(f belt.Forces) belt.Band { return f.New })
 	return x
 }
 
-// static answers with the tension of each strand of each belt at rest for a power.
-func (t *Tension) static(power Answer[unit.Power]) Answer[unit.Force] {
+// static answers with the tension of each strand of each belt at rest for a power and a
+// belt's mass.
+func (t *Tension) static(power Answer[unit.Power], mass Answer[unit.LinearMass]) Answer[unit.Force] {
 	var a Ask
 	p, v, arc := Use(&a, "P", power), Use(&a, "v", t.Speed), Use(&a, "θ", t.Arc)
 	n := a.belts(&t.f.New)
-	mass := t.Mass
 	if !mass.Known() && mass.Fault == nil {
 		mass = fixed(unit.LinearMass(0), "") // some 4 % low without
 	}
@@ -212,7 +214,7 @@ func (t *Tension) stiffness() unit.Force {
 // that the fan takes have nothing in common for a belt of an age: the card is written
 // for the most that such a belt carries.
 func (t *Tension) CardApart(age record.BeltAge) bool {
-	card, power := t.Listed, t.Measured.Of(age)
+	card, power := t.Listed.Of(age), t.Measured.Of(age)
 	if !card.Least.Known() || !card.Most.Known() || !power.Least.Known() || !power.Over.Known() {
 		return false
 	}
@@ -220,18 +222,21 @@ func (t *Tension) CardApart(age record.BeltAge) bool {
 }
 
 // listed answers with the edges of a force on the belt maker's card.
-func (t *Tension) listed() Edges {
-	edge := func(pick func(belt.Band) unit.Force) Answer[unit.Force] {
-		var a Ask
-		p, v := Want(&a, "P", &t.f.Card.Force), Use(&a, "v", t.Speed)
-		at := At{"listed": p.Term, "v": p.Term} // a list that does not hold at this speed
-		return t.pressing(&a, FromCard, "belt.force.listed", at, func() (unit.Force, error) {
-			b, err := belt.ListedBand(p.V(), v.V())
-			return pick(b), err
-		})
+func (t *Tension) listed() Aim {
+	edges := func(band func(unit.Force, unit.Velocity) (belt.Band, error)) Edges {
+		edge := func(pick func(belt.Band) unit.Force) Answer[unit.Force] {
+			var a Ask
+			p, v := Want(&a, "P", &t.f.Card.Force), Use(&a, "v", t.Speed)
+			at := At{"listed": p.Term, "v": p.Term} // a list that does not hold at this speed
+			return t.pressing(&a, FromCard, "belt.force.listed", at, func() (unit.Force, error) {
+				b, err := band(p.V(), v.V())
+				return pick(b), err
+			})
+		}
+		least, most := edge(func(b belt.Band) unit.Force { return b.Low }), edge(func(b belt.Band) unit.Force { return b.High })
+		return Edges{least, least, most, most}
 	}
-	most := edge(func(b belt.Band) unit.Force { return b.High })
-	return Edges{edge(func(b belt.Band) unit.Force { return b.Low }), most, most}
+	return Aim{RunIn: edges(belt.ListedBand), New: edges(belt.ListedNewBand)}
 }
 
 // UnderLists tells whether a force on the belt maker's card rules at a belt speed that

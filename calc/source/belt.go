@@ -154,7 +154,7 @@ var beltMethods = []Method{
 	{
 		Key:     "belt.tension",
 		Formula: "Ts = k · (2.5 − Ac) / Ac · P / (N · v) + m · v²;  k = 16.5 lbf · 1000 ft/min / hp",
-		Valid:   "k = 16.5 is the textbook's and exact; the trade's 15 (memory) sets 9 % less. A mass of zero leaves m · v² out.",
+		Valid:   "k = 16.5 is the textbook's and exact; the trade's 15 (memory) sets 9 % less. A mass of zero leaves m · v² out, as some textbooks do; no belt is called loose for it.",
 		Refs:    []Ref{ProcessMachinery.At("pages 325 to 327")},
 		Known:   LookedUp,
 	},
@@ -225,9 +225,9 @@ var beltMethods = []Method{
 	},
 	{
 		Key:     "belt.force.listed",
-		Formula: "P … 1.5P;  0.8P … 1.2P above 3000 ft/min",
+		Formula: "P … 1.5P;  new: P … 2P;  0.8 of that above 3000 ft/min",
 		Valid:   "Forces read off a list, from 1000 ft/min; slower, off the belt's own card.",
-		Refs:    []Ref{PlantHandbook.At("page 979")},
+		Refs:    []Ref{PlantHandbook.At("page 979"), BeltManual.At("5-5.1")},
 		Known:   LookedUp,
 	},
 	{

@@ -17,7 +17,7 @@ const (
 // already holds the error of a spring scale, a straightedge, a clamp or a tachometer.
 var byReading = []string{
 	"drive.tolerance",
-	"belt.align", "belt.verdict", "belt.force.bands", "belt.force.listed",
+	"belt.align", "belt.verdict", "belt.force.bands", "belt.force.listed", "belt.travel.allowance",
 	"phase.unbalance.amps", "phase.unbalance.idle",
 }
 
@@ -26,7 +26,7 @@ var byReading = []string{
 var guarded = []string{
 	"wheel.max", "motor.limits", "air.load.proportional", "air.laws", "air.duct.minimum", "air.hood", "air.hood.label", "air.makeup",
 	"drive.adjustable.usual", "drive.motorsheave", "drive.groove", "drive.swapped", "drive.vfd", "drive.creep", "drive.harmonic", "drive.twospeed", "drive.target", "drive.setting",
-	"belt.speed.limit", "belt.travel", "belt.travel.reach", "belt.travel.allowance", "belt.center", "belt.groove", "belt.number", "belt.count",
+	"belt.speed.limit", "belt.travel", "belt.travel.reach", "belt.center", "belt.groove", "belt.number", "belt.count",
 	"phase.unbalance.volts", "phase.unbalance.input", "phase.derating", "phase.headroom", "phase.lost", "phase.return", "phase.branch", "phase.phases", "phase.rotation", "phase.rotation.order",
 	"phase.plate.volts", "phase.system", "phase.system.plate", "phase.frequency", "phase.connection", "phase.overload", "phase.power.shaft",
 	"raceway.adapter", "raceway.place", "raceway.fill", "raceway.fill.count", "raceway.jam", "raceway.box.fill", "raceway.rating", "raceway.usable", "raceway.ambient",

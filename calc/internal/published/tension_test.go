@@ -123,6 +123,10 @@ var tensionAnswers = map[string]answer{
 	"C33": func(c Case) Results {
 		return Results{"P_min": must(belt.DeflectionForce(In[unit.Force](c, "tension"), In[unit.Force](c, "stiffness")))}
 	},
+	"C34": func(c Case) Results {
+		slow, fast := must(belt.ListedNewBand(In[unit.Force](c, "force"), In[unit.Velocity](c, "v"))), must(belt.ListedNewBand(In[unit.Force](c, "force"), In[unit.Velocity](c, "faster")))
+		return Results{"low": slow.Low, "high": slow.High, "high_fast": fast.High}
+	},
 	"C27": func(c Case) Results {
 		return spread(must(belt.ReadForce(In[unit.Force](c, "force"), In[unit.Force](c, "force_off"),
 			In[unit.Length](c, "deflection"), In[unit.Length](c, "deflection_off"), In[unit.Length](c, "span"))))
