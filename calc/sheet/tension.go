@@ -24,20 +24,25 @@ const (
 // stiffness allow above the greatest.
 type Edges struct{ Under, Least, Most, Over Answer[unit.Force] }
 
-// An Aim is what a belt should take for one power.
-type Aim struct {
-	Power   Answer[unit.Power]
-	Tension Answer[unit.Force] // the least of each strand of each belt at rest
-	New     Edges              // of a belt in its first days
-	RunIn   Edges
+// Ages are what a belt should take by how old it is.
+type Ages struct {
+	New   Edges // in its first days
+	RunIn Edges
 }
 
 // Of returns the edges for an age: while it is not said, those of a new belt.
-func (a Aim) Of(age record.BeltAge) Edges {
+func (a Ages) Of(age record.BeltAge) Edges {
 	if age == record.RunInBelt {
 		return a.RunIn
 	}
 	return a.New
+}
+
+// An Aim is what a belt should take for one power.
+type Aim struct {
+	Power   Answer[unit.Power]
+	Tension Answer[unit.Force] // the least of each strand of each belt at rest
+	Ages
 }
 
 // A Tension is what the belt at one setting should take.
@@ -45,7 +50,7 @@ type Tension struct {
 	Run
 	Press    Answer[unit.Length] // how far to press: the mark of the rule nearest to 1/64 of the span
 	Off      Answer[unit.Ratio]  // what half a mark does to the force
-	Listed   Aim                 // by the belt maker's card, which knows no power
+	Listed   Ages                // by the belt maker's card
 	Measured Aim
 	Plate    Aim
 	Mass     Answer[unit.LinearMass]
@@ -222,7 +227,7 @@ func (t *Tension) CardApart(age record.BeltAge) bool {
 }
 
 // listed answers with the edges of a force on the belt maker's card.
-func (t *Tension) listed() Aim {
+func (t *Tension) listed() Ages {
 	edges := func(band func(unit.Force, unit.Velocity) (belt.Band, error)) Edges {
 		edge := func(pick func(belt.Band) unit.Force) Answer[unit.Force] {
 			var a Ask
@@ -236,7 +241,7 @@ func (t *Tension) listed() Aim {
 		least, most := edge(func(b belt.Band) unit.Force { return b.Low }), edge(func(b belt.Band) unit.Force { return b.High })
 		return Edges{least, least, most, most}
 	}
-	return Aim{RunIn: edges(belt.ListedBand), New: edges(belt.ListedNewBand)}
+	return Ages{RunIn: edges(belt.ListedBand), New: edges(belt.ListedNewBand)}
 }
 
 // UnderLists tells whether a force on the belt maker's card rules at a belt speed that
