@@ -162,7 +162,7 @@ func drop(t *testing.T, c published.Case) published.Results {
 }
 
 func mixedFill(t *testing.T, c published.Case) published.Results {
-	f := fan(t, "raceway.conduit="+wordOf(c, "conduit")+"&raceway.size="+wordOf(c, "size")+"&raceway.use="+wordOf(c, "use")+
+	f := fan(t, "raceway.conduit="+wordOf(c, "conduit")+"&raceway.size="+wordOf(c, "size")+"&raceway.use="+wordOf(c, "use")+"&raceway.length=24in"+
 		row("a", wordOf(c, "count"), wordOf(c, "wire"), "THHN", "circuit")+row("b", "1", wordOf(c, "ground"), "THHN", "ground"))
 	filling := sheet.Filling(f)
 	return published.Results{

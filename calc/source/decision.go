@@ -30,7 +30,7 @@ var guarded = []string{
 	"phase.unbalance.volts", "phase.unbalance.input", "phase.derating", "phase.headroom", "phase.lost", "phase.return", "phase.branch", "phase.phases", "phase.rotation", "phase.rotation.order",
 	"phase.plate.volts", "phase.system", "phase.system.plate", "phase.frequency", "phase.connection", "phase.overload", "phase.power.shaft",
 	"raceway.adapter", "raceway.place", "raceway.fill", "raceway.fill.count", "raceway.jam", "raceway.box.fill", "raceway.rating", "raceway.usable", "raceway.ambient",
-	"raceway.terminals", "raceway.motor.wires", "raceway.demand.plate", "raceway.overcurrent", "raceway.overcurrent.plate", "raceway.ground", "raceway.flex.ground", "raceway.drop",
+	"raceway.terminals", "raceway.small.length", "raceway.flex.length", "raceway.motor.wires", "raceway.motor.agree", "raceway.device.least", "raceway.ground.raised", "raceway.metal.ground", "raceway.demand.plate", "raceway.overcurrent", "raceway.overcurrent.plate", "raceway.ground", "raceway.flex.ground", "raceway.drop",
 	"fit.alike", "fit.volts", "fit.discharge", "fit.clearance",
 }
 
