@@ -63,6 +63,9 @@ func FrequencyVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict 
 	v.Value, v.Limit = Figure{&unit.Cycles, float64(line.Value)}, Figure{&unit.Cycles, float64(plate.Value)}
 	flux, off := Flux(f, s, r), combined(f, s, r)
 	if !flux.Known() && flux.Fault == nil {
+		if v.Level == Within && line.Value < plate.Value*(1-slack) { // the iron may carry more than the plate's
+			return Verdict{Level: Unjudged, Rule: RuleFlux, Method: v.Method, Wanted: flux.open()}
+		}
 		if v.Level == Watch {
 			v.Wanted = flux.open()
 		}
