@@ -33,6 +33,7 @@ var may = map[string][]string{
 	"raceway":            {"unit", "source", "limit"},
 	"record":             {"unit", "source", "limit", "number"},
 	"sheet":              {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway", "record"},
+	"scenario":           {}, // what tests, of the pages too, hold the answers to
 	"internal/published": {"unit", "source", "limit", "number", "drive", "belt", "airflow", "phase", "raceway"},
 	"internal/hostile":   {"limit"},
 	"internal/check":     {"limit"},

@@ -14,8 +14,8 @@ import (
 	"testing"
 
 	"roofside/calc/number"
+	"roofside/calc/scenario"
 	"roofside/calc/unit"
-	"roofside/internal/scenario"
 )
 
 // A stood is what a page shows of a record, as a machine reads it.
@@ -70,7 +70,7 @@ const readPage = `(async () => {
 // must: its plate, its answers, its verdicts, what the hand is told. A framed page keeps
 // its record in memory, so that nothing piles up.
 func TestScenarios(t *testing.T) {
-	all, err := scenario.Load(filepath.Join(top, "testdata", "scenarios"))
+	all, err := scenario.Load(os.DirFS(filepath.Join(top, "testdata", "scenarios")))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -10,9 +11,9 @@ import (
 
 	"roofside/app/store"
 	"roofside/calc/record"
+	"roofside/calc/scenario"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
-	"roofside/internal/scenario"
 )
 
 var ranks = []string{"within", "unjudged", "watch", "stop"}
@@ -57,7 +58,7 @@ func TestThePlateIsTheWorstOnItsPage(t *testing.T) {
 	for _, state := range slices.Concat(states, alone) {
 		links = append(links, drawn{state, ""})
 	}
-	all, err := scenario.Load("../../testdata/scenarios")
+	all, err := scenario.Load(os.DirFS("../../testdata/scenarios"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"math"
+	"os"
 	"slices"
 	"strconv"
 	"strings"
@@ -9,16 +10,16 @@ import (
 
 	"roofside/calc/number"
 	"roofside/calc/record"
+	"roofside/calc/scenario"
 	"roofside/calc/sheet"
 	"roofside/calc/unit"
-	"roofside/internal/scenario"
 )
 
 var levelNames = map[sheet.Level]string{sheet.Within: "within", sheet.Unjudged: "unjudged", sheet.Watch: "watch", sheet.Stop: "stop"}
 
 func scenarios(t testing.TB) []scenario.Scenario {
 	t.Helper()
-	all, err := scenario.Load("../../testdata/scenarios")
+	all, err := scenario.Load(os.DirFS("../../testdata/scenarios"))
 	if err != nil {
 		t.Fatal(err)
 	}

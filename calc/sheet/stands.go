@@ -163,20 +163,13 @@ func (j *Job) onBelt() (all []Held) {
 
 func (j *Job) onPower() []Held {
 	f, p := j.f, j.Proof()
-	if !p.Taken {
-		all := judged(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})
-		if f.Supply.Value() == "" { // what decides the rest
-			all = nil
-		}
-		return append(all, ofDial(f)...)
-	}
-	if !p.New { // of the old fan nothing more is read
+	if p.Taken {
 		return p.held
 	}
-	amps, volts := clamped(p.Reading), volted(p.VoltsAt)
-	return slices.DeleteFunc(slices.Clone(p.held), func(h Held) bool { // of what was not begun, what can't be judged
-		return h.Level == Unjudged && (h.About == aboutAmps && !amps || h.About == aboutVolts && !volts)
-	})
+	all := wrong(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})
+	all = append(all, wrong(ofDial(f)...)...)
+	// Until amps are read the motor is not proven.
+	return append(all, Held{"power.next", "", Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: p.Wanted}})
 }
 
 func (j *Job) onRaceway() (all []Held) {

@@ -73,12 +73,12 @@ func byHand(f *record.Fan) map[sheet.Subject][]sheet.Verdict {
 	add := func(on sheet.Subject, vs ...sheet.Verdict) { all[on] = append(all[on], vs...) }
 	for _, a := range sheet.Alarms(f) {
 		add(sheet.OfAirflow, a.Verdict)
-		if f.Supply.Value() != record.Direct {
+		if !f.DirectDrive() {
 			add(sheet.OfDrive, a.Verdict)
 			add(sheet.OfBelt, a.Verdict)
 		}
 	}
-	if f.Supply.Value() != record.Direct {
+	if !f.DirectDrive() {
 		if v, judged := sheet.Standing(f, table, move); judged {
 			add(sheet.OfDrive, v)
 		}

@@ -1,10 +1,9 @@
 package scenario
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
+	"testing/fstest"
 )
 
 const (
@@ -14,11 +13,9 @@ const (
 
 func load(t *testing.T, files ...string) ([]Scenario, error) {
 	t.Helper()
-	folder := t.TempDir()
+	folder := fstest.MapFS{}
 	for i, text := range files {
-		if err := os.WriteFile(filepath.Join(folder, string(rune('a'+i))+".csv"), []byte(text), 0o600); err != nil {
-			t.Fatal(err)
-		}
+		folder[string(rune('a'+i))+".csv"] = &fstest.MapFile{Data: []byte(text)}
 	}
 	return Load(folder)
 }

@@ -6,8 +6,7 @@ package scenario
 import (
 	"encoding/csv"
 	"fmt"
-	"os"
-	"path/filepath"
+	"io/fs"
 	"regexp"
 	"slices"
 	"strconv"
@@ -55,15 +54,15 @@ var (
 
 // Load reads every file of a folder. Errors: a file can't be read, or a row is not as
 // the form has it, or an id stands twice; file and line are named.
-func Load(folder string) ([]Scenario, error) {
-	files, err := filepath.Glob(filepath.Join(folder, "*.csv"))
+func Load(folder fs.FS) ([]Scenario, error) {
+	files, err := fs.Glob(folder, "*.csv")
 	if err != nil {
 		return nil, err
 	}
 	var all []Scenario
 	seen := map[string]string{}
 	for _, file := range files {
-		rows, err := read(file)
+		rows, err := read(folder, file)
 		if err != nil {
 			return nil, err
 		}
@@ -78,8 +77,8 @@ func Load(folder string) ([]Scenario, error) {
 	return all, nil
 }
 
-func read(path string) ([]Scenario, error) {
-	f, err := os.Open(path)
+func read(folder fs.FS, path string) ([]Scenario, error) {
+	f, err := folder.Open(path)
 	if err != nil {
 		return nil, err
 	}
@@ -100,7 +99,7 @@ func read(path string) ([]Scenario, error) {
 			return all, nil
 		}
 		line, _ := c.FieldPos(0)
-		where := fmt.Sprintf("%s:%d", filepath.Base(path), line)
+		where := fmt.Sprintf("%s:%d", path, line)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", where, err)
 		}
