@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -92,6 +93,26 @@ func TestACardThatSaysMore(t *testing.T) {
 	f := readAt(t, "target.power", "", "new.belt-listed-force", "9 lbf")
 	if tension(f).CardApart(record.RunInBelt) {
 		t.Error("a power that is not known disagrees with a card")
+	}
+}
+
+// A drive is designed for the motor's rated power (ANSI/RMA IP-20, design power): a belt
+// set by the plate is not loosened once amps tell that the fan takes less, and one far over
+// it is.
+func TestABeltSetByThePlate(t *testing.T) {
+	for _, c := range []struct {
+		over float64 // of the most by the plate's power
+		rule sheet.Rule
+	}{{0.97, sheet.RuleTension}, {1.2, sheet.RuleTight}} {
+		most := tension(readAt(t)).Plate.RunIn.Most.Value / lbf
+		f := readAt(t, "trial.a.belt-force", fmt.Sprintf("%.3f lbf; within 0 lbf", c.over*float64(most)))
+		x := tension(f)
+		if x.Rules() != sheet.ByMeasured || x.Measured.RunIn.Over.Value >= x.Plate.RunIn.Most.Value*0.97 {
+			t.Fatalf("by %s, over %.3f lbf", x.Rules(), x.Measured.RunIn.Over.Value/lbf)
+		}
+		if v := x.Taut(f.Trials[0]).Verdict; v.Rule != c.rule {
+			t.Errorf("at %.2f of the plate's most: %+v", c.over, v)
+		}
 	}
 }
 

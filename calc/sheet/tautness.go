@@ -106,7 +106,8 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 	}
 	far, off := unit.Force(abs(float64(force.Value-edge.Value))), force.Band+edge.Band
 	v.Near = far < force.Band || x.Lean == LeanNone && force.Value < e.Least.Value*(1-slack)
-	if room := e.Over.Value - e.Least.Value; !force.Bounded() || !edge.Bounded() || far < off && off > room*(1+slack) {
+	// A motor larger than its load makes no coarse reading fine.
+	if room := min(e.Over.Value, t.Edges(age.Value()).Over.Value) - e.Least.Value; !force.Bounded() || !edge.Bounded() || far < off && off > room*(1+slack) {
 		v.Near = false
 		if !edge.Bounded() || edge.Band/edge.Value > force.Band/force.Value {
 			if p := edge.Steps.Unsettled(); p != nil {
@@ -129,12 +130,17 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 
 // within returns what a belt of an age should take, by what rules: while its age is not
 // said, what a belt of any age may. A card that says less than the fan takes makes no
-// belt hold.
+// belt hold. What the motor's plate asks for is never tight, whatever the fan takes: a
+// drive is designed for the plate's power (ANSI/RMA IP-20, design power), and a belt that
+// was set by it is not loosened once amps are read.
 func (t *Tension) within(age *record.Choice[record.BeltAge]) Edges {
 	e := t.Edges(age.Value())
 	if age.State() == record.Unknown {
 		used := t.Edges(record.RunInBelt)
 		e.Under, e.Least = used.Under, used.Least
+	}
+	if plate := t.Plate.Of(age.Value()); t.Rules() == ByMeasured && plate.Most.Bounded() && e.Over.Known() && plate.Most.Value > e.Over.Value {
+		e.Over = plate.Most
 	}
 	if slips := t.Measured.RunIn; t.Rules() == ByListed && slips.Under.Known() && slips.Under.Value > e.Under.Value {
 		e.Under, e.Least = slips.Under, slips.Least
