@@ -115,8 +115,11 @@ func (j *Job) onAirflow() (all []Held) {
 	if a.At.Speed.Known() {
 		all = append(all, Held{"new.amps", a.Motor.aboutSetting(), a.Motor}, Held{"at.fan-speed", a.Wheel.aboutSetting(), a.Wheel})
 	}
-	// What can't be judged of the hood is left out: a planned airflow proves nothing and
-	// is held against nobody.
+	// What can't be judged of the hood is left out, but where less was measured than it
+	// asks for: a planned airflow proves nothing and is held against nobody.
+	if least := HoodLeast(j.f); a.Hood.Level == Unjudged && known(&j.f.Hood.Airflow) && least.Known() && j.f.Hood.Airflow.Value() < least.Value {
+		all = append(all, Held{"hood.exhaust", aboutHood, a.Hood})
+	}
 	all = append(all, judged(Held{"hood.exhaust", aboutHood, a.Hood}, Held{"duct.velocity", aboutHood, a.Duct}, Held{"space", "", a.Space})...)
 	if VoltageUnbalance(j.f).Known() {
 		all = append(all, Held{"volts-unbalance", aboutVolts, a.Volts})
