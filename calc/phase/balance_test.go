@@ -249,6 +249,7 @@ func TestOpenLine(t *testing.T) {
 		want       phase.Leg
 	}{
 		{208, 119, 116, 3}, {104, 208, 104, 1}, {100, 108, 208, 2}, {208, 207, 208, 0}, {208, 180, 175, 0}, {208, 104, 180, 0}, {208, 0, 208, 0}, {208, 70, 138, 0},
+		{208, 0, 0, 3}, {2, 208, 20, 1}, {208, 21, 0, 0}, // ahead of a motor
 	} {
 		if got := check.Value[phase.Leg](t)(phase.OpenLine(test.ab, test.bc, test.ca)); got != test.want {
 			t.Errorf("%v %v %v: line %d", test.ab, test.bc, test.ca, got)

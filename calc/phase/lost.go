@@ -19,7 +19,7 @@ const (
 	LossAll      Loss = "all-open"             // none carries anything
 	LossAhead    Loss = "ahead-of-transformer" // 1 : 1 : 2: a phase is lost ahead of a wye-delta or delta-wye transformer
 	LossWinding  Loss = "open-winding"         // 1 : 1 : √3 to 2 on even volts: a winding or a joint of a delta motor is open
-	LossLine     Loss = "open-line"            // two pairs of three at about half the volts of the third: a line brings nothing
+	LossLine     Loss = "open-line"            // two pairs of three at about half the volts of the third, or at none: a line brings nothing
 	LossUnjudged Loss = "unjudged"             // the meter's error could overturn it
 )
 
@@ -164,9 +164,10 @@ func LostPhaseOnVolts(a, b, c unit.Current, meter Meter[unit.Current], volts uni
 
 // OpenLine returns the line that brings nothing, by three line-to-line voltages, 1-2,
 // 2-3 and 3-1, at a motor that stands: what is left between the two that live is parted at its winding, so
-// that each pair with the open line shows about half of theirs. None for others: of a
-// motor that runs, volts at an open line look near right. Errors: a reading below zero,
-// all three zero.
+// that each pair with the open line shows about half of theirs; ahead of a motor,
+// next to nothing, under a tenth of theirs ([OpenLeg]). None for others: of a motor that
+// runs, volts at an open line look near right. Errors: a reading below zero, all three
+// zero.
 //
 // Method: phase.lost.
 func OpenLine(a, b, c unit.Voltage) (Leg, error) {
@@ -174,8 +175,8 @@ func OpenLine(a, b, c unit.Voltage) (Leg, error) {
 		return NoLeg, err
 	}
 	for i, v := range [...][3]unit.Voltage{{b, a, c}, {c, a, b}, {a, b, c}} { // the pair without the line, those with it
-		half := v[0] / 2
-		if near(float64(v[1]), float64(half)) && near(float64(v[2]), float64(half)) {
+		half, nothing := v[0]/2, v[0]*unit.Voltage(OpenLeg)
+		if near(float64(v[1]), float64(half)) && near(float64(v[2]), float64(half)) || max(v[1], v[2]) < nothing {
 			return Leg(i + 1), nil
 		}
 	}
