@@ -278,17 +278,25 @@ func (b *Basis) coldest(f *record.Fan) Answer[unit.Ratio] {
 }
 
 // Where the coldest start isn't entered, a motor is within only if it would be
-// so at −40° too, on either scale (memory); where the reading's air isn't known
-// either, it is taken as that of the standard, 70 °F.
+// so at −40° too, on either scale (memory); where the reading's own air isn't known,
+// only if it would be so had that been of the standard's 70 °F.
 const (
 	frozenAir   unit.Temperature = -40 + 273.15
 	standardAir unit.Temperature = 70*5./9 + 273.15 - 32*5./9
 )
 
-func (b *Basis) frozen() unit.Ratio {
-	air := standardAir
+// frozen returns how much denser the air of the coldest start may be than at the basis'
+// reading, and what would tell; nil where both are known.
+func (b *Basis) frozen(f *record.Fan) (unit.Ratio, record.Place) {
+	air, coldest, tells := standardAir, frozenAir, record.Place(&f.ColdestAir)
 	if b.Air.Known() {
 		air = b.Air.Value
 	}
-	return unit.Ratio(max(1, air/frozenAir))
+	if f.ColdestAir.State() == record.Known {
+		if tells = nil; len(b.Air.Wanted) > 0 {
+			tells = b.Air.Wanted[0]
+		}
+		coldest = f.ColdestAir.Value()
+	}
+	return unit.Ratio(max(1, air/coldest)), tells
 }

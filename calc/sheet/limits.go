@@ -173,11 +173,14 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 // usualTurns returns the least and greatest usual opening of the new sheave.
 func usualTurns(s *record.Side) (least, most Answer[unit.Turns]) {
 	section := drive.Section(s.Section.Value())
+	if s.Section.State() == record.Unknown { // the belt's number may tell it
+		section, _, _ = parseBelt(s.BeltNumber.Text())
+	}
 	most = Read("t", FromStamp, &s.MostTurns)
 	if !known(&s.MostTurns) {
 		if t, ok := drive.UsualMostTurns(section); ok {
 			most = fixed(t, "drive.adjustable.usual")
-		} else if s.Section.State() != record.Known {
+		} else if section == "" {
 			most.Wanted = []record.Place{&s.Section}
 		}
 	}

@@ -104,9 +104,9 @@ func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	l := limitsOf(f, &f.New)
 	v := l.judge(amps.Low(), amps.High())
 	v.Cold = cold.Value != 1
-	if v.Level == Within && f.ColdestAir.State() != record.Known {
-		if colder := ampsIn(f, b, speed, fixed(b.frozen(), "air.density.ratio")); l.judge(colder.Low(), colder.High()).Level != Within {
-			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{&f.ColdestAir}}
+	if denser, tells := b.frozen(f); v.Level == Within && tells != nil {
+		if colder := ampsIn(f, b, speed, fixed(denser, "air.density.ratio")); l.judge(colder.Low(), colder.High()).Level != Within {
+			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{tells}}
 		}
 	}
 	if v.Level == Unjudged && len(v.Wanted) == 0 {

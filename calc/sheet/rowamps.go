@@ -21,8 +21,8 @@ func (w *worksheet) judgeAmps() {
 		return
 	}
 	w.l.motor, w.cold = m, float64(cold.Value)
-	if w.f.ColdestAir.State() != record.Known {
-		w.frozen = float64(b.frozen())
+	if denser, tells := b.frozen(w.f); tells != nil {
+		w.frozen, w.tells = float64(denser), tells
 	}
 	if r := w.t.last; b.trial == nil || r != b.trial && (r != nil || b.Speed.From == FromTachometer) {
 		w.apart = w.l.band + float64(b.Speed.Band/b.Speed.Value)
@@ -73,7 +73,7 @@ func (w *worksheet) judgeMotor(r *Row) {
 	v.Cold = w.cold != 1
 	if v.Level == Within && w.frozen > 0 {
 		if low, high, err := b.amps(m, least*w.frozen, most*w.frozen); err != nil || w.limits.judge(low, high).Level != Within {
-			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{&w.f.ColdestAir}}
+			v = Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Wanted: []record.Place{w.tells}}
 		}
 	}
 	if v.Level == Unjudged && len(v.Wanted) == 0 {

@@ -14,10 +14,11 @@ type worksheet struct {
 	t      *Table
 	limits motorLimits
 	wheel  Answer[unit.Speed]
-	cold   float64 // how much denser the coldest start's air is
-	frozen float64 // how much denser it may be, where that isn't known; else 0
-	rise   float64 // how much faster than said the motor may turn
-	apart  float64 // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
+	cold   float64      // how much denser the coldest start's air is
+	frozen float64      // how much denser it may be, where that isn't known; else 0
+	tells  record.Place // what would tell
+	rise   float64      // how much faster than said the motor may turn
+	apart  float64      // how far, as a share, the speeds of basis and row may lie apart from what they are said to be
 	now    Answer[unit.Turns]
 	least  Answer[unit.Turns]
 	most   Answer[unit.Turns]
@@ -112,7 +113,10 @@ func (w *worksheet) judgeSheave(r *Row) {
 		level = Stop
 	}
 	r.add(limitOf[unit.Turns]{rule: RuleUsualTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: level}.hold(turns, w.most))
-	if w.least.Known() {
+	switch usual, _ := drive.UsualLeastTurns(drive.SectionB); {
+	case !w.least.Known() && !known(&w.f.New.Section) && float64(r.Turns) < float64(usual)-slack: // for an A sheave only
+		r.add(Verdict{Level: Unjudged, Rule: RuleLeastTurns, Method: "drive.adjustable.usual", Wanted: []record.Place{&w.f.New.Section}})
+	case w.least.Known():
 		r.add(limitOf[unit.Turns]{rule: RuleLeastTurns, method: "drive.adjustable.usual", scale: &unit.TurnCount, level: Stop, least: true}.hold(turns, w.least))
 	}
 	for _, c := range [2]struct {
