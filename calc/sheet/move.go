@@ -44,7 +44,7 @@ const (
 // what keeps it from being known.
 func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	for _, v := range t.Alarms {
-		if v.lostPhase() || v.Rule == RuleHarmonic {
+		if v.lostPhase() || v.Rule == RuleHarmonic || v.Rule == RuleRotation && t.last != nil { // turning backward, it shows no load
 			return Move{Do: DoHold}, nil
 		}
 	}
@@ -105,10 +105,10 @@ func noSetting(f *record.Fan, t Table) Move {
 	return m
 }
 
-// byFrequency returns the move by a drive's output, where there is a drive and its
-// output may be so; else m.
+// byFrequency returns the move by a drive's output, where there is a drive, its output
+// may be so, and neither wheel nor motor is stopped at the target; else m.
 func byFrequency(t Table, h Sheaves, m Move) Move {
-	if h.Frequency.Known() && h.FrequencyVerdict.Level == Within {
+	if h.Frequency.Known() && h.FrequencyVerdict.Level == Within && h.AtTheTarget.Level != Stop {
 		return Move{Do: DoFrequency, Frequency: h.Frequency.Value, Speed: t.Target.Value}
 	}
 	return m
@@ -145,10 +145,13 @@ func doubted(f *record.Fan, t Table) Do {
 	return DoTension
 }
 
-// beltLoose tells whether the belt as it was read last is loose, or may be.
+// beltLoose tells whether the belt as it was read last is loose, or may be: a later
+// reading of speed alone doesn't make it taut.
 func beltLoose(f *record.Fan, t Table) bool {
-	last, _, taut := TensionNow(f, t, Move{}, anyMark)
-	return last != nil && taut.Lean == LeanLoose
+	if last, _, taut := TensionNow(f, t, Move{}, anyMark); last != nil {
+		return taut.Lean == LeanLoose
+	}
+	return BeltLoose(f)
 }
 
 // PitchForTarget answers with the motor sheave's pitch diameter that would hit
