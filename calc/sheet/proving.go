@@ -189,9 +189,15 @@ func returnVerdict(r *record.Reading) Verdict {
 	return v
 }
 
-// ofDial judges the overload relay's dial, once it is entered.
+// ofDial judges the overload relay's dial, once it is entered; a motor said to be
+// protected by a drive, on a supply without one, can't be judged (430.32: every motor
+// has its overload).
 func ofDial(f *record.Fan) []Held {
 	if !known(&f.New.Dial) {
+		switch s := f.Supply.Value(); {
+		case f.New.Protection.Value() == record.ByDrive && (s == record.ThreePhase || s == record.SinglePhase || s == record.TwoSpeed):
+			return []Held{{"overload.set", aboutOverload, Verdict{Level: Unjudged, Rule: RuleOverloadDial, Method: "phase.overload", Wanted: []record.Place{&f.New.Protection}}}}
+		}
 		return nil
 	}
 	return []Held{{"overload.set", aboutOverload, OverloadOf(f).Verdict}}

@@ -171,6 +171,9 @@ func (j *Job) onPower() []Held {
 	}
 	all := wrong(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})
 	all = append(all, wrong(ofDial(f)...)...)
+	if j.f.Supply.Value() == "" && lastTrial(f) != nil && f.New.Fit.Phases.Value() == record.ThreePhases {
+		all = append(all, wrong(Held{"amps.lost", aboutAmps, LostVerdict(&lastTrial(f).Reading)})...) // whatever feeds it, it has three legs
+	}
 	// Until amps are read the motor is not proven.
 	return append(all, Held{"power.next", "", Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: p.Wanted}})
 }
