@@ -117,7 +117,17 @@ func BoxShare(f *record.Fan) Answer[unit.Ratio] {
 func BoxVerdict(f *record.Fan) Verdict { return amidWays(f, editionUnsaid(f), boxVerdict) }
 
 func boxVerdict(f posed) Verdict {
-	v := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}.hold(boxNeeded(f), BoxVolume(f.Fan))
+	l := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}
+	v := l.hold(boxNeeded(f), BoxVolume(f.Fan))
+	if b := &f.Box; v.Level == Unjudged && v.Fault == nil && (b.Devices.State() == record.Unknown || b.Clamps.State() == record.Unknown) { // what is known may fill it alone
+		var a Ask
+		rows, _ := boxed(&a, f.Fan)
+		if fill, err := raceway.BoxNeeded(rows, editionOf(&a, f)); err == nil {
+			if over := l.hold(fixed(fill.Needed, l.method), BoxVolume(f.Fan)); over.Level == Stop {
+				v = over
+			}
+		}
+	}
 	if count := guessed(f.Fan); count != nil && v.Value.Scale != nil {
 		v.Level, v.Wanted = Unjudged, []record.Place{count}
 	}

@@ -334,6 +334,8 @@ func TestWireVerdicts(t *testing.T) {
 		{"a plate under the motor's plate amps", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=8.4A", sheet.Watch, sheet.RulePlateAmpacity, ""},
 		{"the same on a drive", twelve + "&supply=drive&new.minimum-circuit-ampacity=8A&new.motor-amps=8.4A", sheet.Watch, sheet.RulePlateAmpacity, ""},
 		{"a plate of an efficient motor", twelve + "&new.minimum-circuit-ampacity=8.1A&new.motor-amps=6.5A", sheet.Within, sheet.RuleAmpacity, ""},
+		{"a plate with both figures the wrong way about", twelve + "&new.minimum-circuit-ampacity=18A&new.maximum-overcurrent=15A", sheet.Watch, sheet.RulePlateDevice, ""},
+		{"a plate that gives the same for both", twelve + "&new.minimum-circuit-ampacity=15A&new.maximum-overcurrent=15A", sheet.Within, sheet.RuleAmpacity, ""},
 		{"a motor's plate that can't be read", twelve + "&new.minimum-circuit-ampacity=8A&new.motor-amps=!smudged", sheet.Unjudged, sheet.RulePlateAmpacity, "new.motor-amps"},
 		// 110.14(A): terminals marked for it.
 		{"aluminum", row("a", "3", "10", "XHHW-2", "circuit") + "&circuit.material=aluminum", sheet.Watch, sheet.RuleAluminum, ""},

@@ -115,6 +115,7 @@ const (
 	RuleUnmarked      Rule = "unmarked-wire"
 	RuleWireCount     Rule = "wire-count"
 	RulePlateAmpacity Rule = "plate-ampacity"
+	RulePlateDevice   Rule = "plate-device"
 	RuleAluminum      Rule = "aluminum-wire"
 	RuleTerminals     Rule = "terminals-90"
 	RuleOvercurrent   Rule = "overcurrent"

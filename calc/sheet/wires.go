@@ -145,10 +145,19 @@ func judgeNumber(f posed) []Verdict {
 }
 
 // judgePlate holds the minimum circuit ampacity on the fan's plate against the
-// motor's own current, the larger of plate and table: it can't be less.
+// motor's own current, the larger of plate and table: it can't be less. Nor is it more
+// than the largest device on the same plate (common practice of makers, as 440.4(B) has
+// it for other equipment, from memory): typed the wrong way about they look so.
 func (c *Circuit) judgePlate(f *record.Fan) []Verdict {
 	if !known(&f.New.MinimumAmpacity) {
 		return nil
+	}
+	least := Read("I", FromFanPlate, &f.New.MinimumAmpacity)
+	if known(&f.New.MaximumDevice) {
+		v := limitOf[unit.Current]{rule: RulePlateDevice, method: "raceway.overcurrent.plate", scale: &unit.Amperage, level: Watch, least: true}.hold(Read("I", FromFanPlate, &f.New.MaximumDevice), least)
+		if v.Level == Watch {
+			return []Verdict{v}
+		}
 	}
 	own := c.Current
 	if known(&f.New.MotorAmps) {
@@ -159,7 +168,7 @@ func (c *Circuit) judgePlate(f *record.Fan) []Verdict {
 	if !own.Known() && own.Fault == nil {
 		return nil
 	}
-	v := limitOf[unit.Current]{rule: RulePlateAmpacity, method: "raceway.demand.plate", scale: &unit.Amperage, level: Watch, least: true}.hold(Read("I", FromFanPlate, &f.New.MinimumAmpacity), own)
+	v := limitOf[unit.Current]{rule: RulePlateAmpacity, method: "raceway.demand.plate", scale: &unit.Amperage, level: Watch, least: true}.hold(least, own)
 	if v.Level == Within {
 		return nil
 	}
