@@ -32,7 +32,7 @@ func TestAProvingRun(t *testing.T) {
 	tab.Click(`button[name="exchanged"]`)
 	tab.AwaitText(plate, "Next: prove rotation.")
 	tab.take("new.rotation", "marked")
-	tab.AwaitText(plate, "Next: read amps on all three legs")
+	tab.AwaitText(plate, "Then amps on all three legs.")
 
 	tab.Click(`button[name="to power trial.t1.amps-1"]`)
 	tab.Await(`document.activeElement.name === "trial.t1.amps-1"`)
@@ -86,7 +86,7 @@ func TestBadReadings(t *testing.T) {
 		tab.AwaitText(plate, "Within: amps 1.8 % apart")
 	}
 	tab.Type("trial.t1.amps-3", "")
-	tab.AwaitText(plate, "Next: read amps on all three legs")
+	tab.AwaitText(plate, "Then amps on all three legs.")
 	tab.AwaitNoValue("amps.unbalance")
 	tab.Type("trial.t1.amps-3", "0")
 	tab.AwaitText(plate, "Stop: lost phase on leg 3.")
@@ -107,7 +107,7 @@ func TestAProofArrivesWithOtherLeads(t *testing.T) {
 	tab.AwaitText(".below", "Leads exchanged since it was bumped")
 	tab.Click(`button[name="to power new.rotation"]`)
 	tab.take("new.rotation", "marked")
-	tab.AwaitText(plate, "Next: read amps on all three legs")
+	tab.AwaitText(plate, "Then amps on all three legs.")
 	tab.Reload()
-	tab.AwaitText(plate, "Next: read amps on all three legs")
+	tab.AwaitText(plate, "Then amps on all three legs.")
 }

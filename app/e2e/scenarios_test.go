@@ -43,7 +43,7 @@ const readPage = `(async () => {
 		};
 		requestAnimationFrame(frame);
 	});
-	location.hash = %q;
+	if (%[1]q !== "") location.hash = %[1]q;
 	for (let waited = 0; location.hash !== "" && waited < 500; waited++) await new Promise(requestAnimationFrame);
 	await calm();
 	for (let turn = 0; turn < 4; turn++) {
@@ -85,6 +85,9 @@ func TestScenarios(t *testing.T) {
 		tab.Go("/" + page + "/?embed")
 		for _, s := range rows {
 			got := Eval[stood](tab, fmt.Sprintf(readPage, fragment(s.Link)))
+			if !slices.Contains(s.Plate, got.Plate) || !s.Order.Meets(got.Do, got.To) { // a busy machine draws late
+				got = Eval[stood](tab, fmt.Sprintf(readPage, ""))
+			}
 			fail := func(format string, a ...any) {
 				t.Errorf("%s, %s: %s: %s (%s)", s.ID, s.Where, fmt.Sprintf(format, a...), s.Why, s.Authority)
 			}

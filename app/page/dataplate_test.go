@@ -83,7 +83,7 @@ func TestThePlateIsTheWorstOnItsPage(t *testing.T) {
 			}
 			plate := find(n, "section", "data-plate", string(on))
 			if plate == nil {
-				if on != sheet.OfDrive && on != sheet.OfBelt || shared.Fan.Supply.Value() != "direct" {
+				if on != sheet.OfDrive && on != sheet.OfBelt || !shared.Fan.DirectDrive() {
 					t.Errorf("%.60q: no plate on %s", link, on)
 				}
 				continue

@@ -17,7 +17,7 @@ const demoFan = "supply=three-phase&same-wheel=yes&altitude=620 ft&coldest-air=5
 	"&new.motor-power=2 hp&new.motor-volts=208 V&new.motor-amps=6.6 A&new.service-factor-amps=7.6 A&new.motor-speed=1750 rpm" +
 	"&new.wheel-max-speed=1080 rpm&new.section=A&new.sheave=adjustable" +
 	"&new.anchor-turns=0 turns&new.anchor-pitch=4.0 in&new.second-anchor-turns=5 turns&new.second-anchor-pitch=3.0 in" +
-	"&new.fan-sheave=8.4 in&new.turns=0 turns&new.center-distance=15-3/4 in&new.travel-toward=1 in&new.travel-away=1-1/4 in&new.belt-number=A50&new.belts=1" +
+	"&new.fan-sheave=8.4 in&new.turns=0 turns&new.center-distance=15-3/4 in&new.travel-toward=1 in&new.travel-away=2 in&new.belt-number=A50&new.belts=1" +
 	"&opening.kind=hub&opening.size=3/4&raceway.conduit=LFMC&raceway.size=1/2&raceway.place=outdoors&raceway.exposure=rooftop&raceway.height=2 in" +
 	"&hottest-air=104 F&circuit.material=copper&circuit.device=inverse-time-breaker" +
 	"&old.curb-width=24 in&old.curb-length=24 in&new.curb-width=24-1/2 in&new.curb-length=24-1/2 in&old.weight=165 lb&new.weight=185 lb" +
