@@ -39,9 +39,9 @@ const tautBelt = demoFan + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t
 // A stop in a folded section leads the plate, and the belt is not sent to run.
 func TestAStopLeadsTheBeltPlate(t *testing.T) {
 	away := func(link, far string) string {
-		return strings.ReplaceAll(link, "travel-away=1-1/4 in", "travel-away="+far)
+		return strings.ReplaceAll(link, "travel-away=2 in", "travel-away="+far)
 	}
-	unmoved := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in", "")
+	unmoved := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=2 in", "")
 	for _, c := range []struct{ name, link, says, level string }{
 		{"in order", away(tautBelt, "2-1/2in"), "Within. Guard on, then run it", "within"},
 		{"out of line", tautBelt + "&trial.t1.alignment-gap=1/4in", "Don't run it: align the sheaves", "stop"},
@@ -132,7 +132,7 @@ func TestReadingsThatDisagree(t *testing.T) {
 // turns, some 0.4 in away from the fan.
 func TestNoTravelIsLeftToTension(t *testing.T) {
 	read := func(force, toward, away string) string {
-		link := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=1-1/4 in&new.belt-number=A50", "&new.travel-toward="+toward+"&new.travel-away="+away)
+		link := strings.ReplaceAll(demoFan, "&new.travel-toward=1 in&new.travel-away=2 in&new.belt-number=A50", "&new.travel-toward="+toward+"&new.travel-away="+away)
 		return link + "&trial.t1.turns=3turns&trial.t1.belt-age=new&trial.t1.belt-deflection=1/4 in&trial.t1.belt-force=" + force
 	}
 	for _, c := range []struct{ force, toward, away, says string }{

@@ -39,7 +39,7 @@ var alone = []string{
 	left0 + "&target.tag-speed=600rpm",
 	left0 + "&old.motor-sheave=9in&old.fan-sheave=3in",
 	strings.NewReplacer("trial.t1.turns=3turns", "trial.t1.turns=4turns", "speed=717rpm", "speed=692rpm", "alignment-gap=1/32in", "alignment-gap=1in").Replace(left0),
-	strings.NewReplacer("travel-away=1-1/4 in", "travel-away=2-1/2in", "belt-frequency=31Hz", "belt-frequency=48Hz", "belt-age=used", "belt-age=new").Replace(left0) + "&new.belt-mass=0.105kg/m&new.belt-rating=1/4hp",
+	strings.NewReplacer("travel-away=2 in", "travel-away=2-1/2in", "belt-frequency=31Hz", "belt-frequency=48Hz", "belt-age=used", "belt-age=new").Replace(left0) + "&new.belt-mass=0.105kg/m&new.belt-rating=1/4hp",
 	left0 + "&new.overload-dial=20A",
 	strings.Replace(left0, "speed=717rpm", "speed=690rpm", 1) + "&trial.t2.turns=3turns",
 	left0 + "&hood.space-pressure=0.03inwg",
