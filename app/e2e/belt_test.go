@@ -127,7 +127,7 @@ func TestTheBelt(t *testing.T) {
 	tab.AwaitText(`output[name="tension"]`, "Don't run it: align the sheaves")
 	tab.AwaitText(`.dataplate [data-of="tension"]`, "Stop")
 	tab.Type("trial.t1.alignment-gap", "0")
-	tab.AwaitText(`[data-of="align.gap"]`, "within the aim")
+	tab.AwaitText(`[data-of="align.gap"]`, "the most for V-belts")
 
 	// Nothing is lost, and Drive knows that the sheave has been set.
 	tab.Reload()
