@@ -249,7 +249,7 @@ func TestALostPhaseIsSaidFirst(t *testing.T) {
 	tab.open("readings")
 	tab.Click(`button[name="add reading"]`)
 	tab.Await(`document.activeElement.name === "trial.t1.speed"`) // the turns are those that were ordered
-	if got := tab.FieldText("trial.t1.turns"); got != "3" { // 708 rpm, half a per cent short: the nearest
+	if got := tab.FieldText("trial.t1.turns"); got != "3" {       // 708 rpm, half a per cent short: the nearest
 		t.Errorf("turns are prefilled with %q", got)
 	}
 	tab.fill([][2]string{{"trial.t1.speed", "720"}, {"trial.t1.amps-1", "0"}, {"trial.t1.amps-2", "7.4"}, {"trial.t1.amps-3", "7.3"}})

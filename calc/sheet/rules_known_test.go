@@ -17,7 +17,7 @@ var widths = []string{"0 %", "1 %", "4 %", "15 %", "60 %", "100 %", "300 %"}
 func TestLessKnownIsNeverSurer(t *testing.T) {
 	tried := 0
 	for i, c := range corpus(t) {
-		if !sampled(i, 6) {
+		if !sampled(i, 12) {
 			continue
 		}
 		f := c.open(t)

@@ -54,7 +54,7 @@ var usual = map[string][]string{
 func TestMissingIsNeverBetterThanKnown(t *testing.T) {
 	found := map[string]int{}
 	for i, c := range corpus(t) {
-		if !sampled(i, 6) {
+		if !sampled(i, 12) {
 			continue
 		}
 		f := c.open(t)
