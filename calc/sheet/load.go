@@ -148,10 +148,11 @@ func half(s *record.Side, amps, noLoad Answer[unit.Current]) Answer[unit.Ratio] 
 }
 
 // spread answers with the middle between the lowest and the highest of at least
-// one answer; its band reaches both ends. All have to be known.
+// one answer, which moves with no band; its own band reaches all their ends. All have
+// to be known.
 func spread[Q unit.Quantity](symbol string, answers []Answer[Q]) Answer[Q] {
 	var a Ask
-	low, high, open := answers[0].Value, answers[0].Value, Q(0)
+	least, most, low, high, open := answers[0].Value, answers[0].Value, answers[0].Value, answers[0].Value, Q(0)
 	for _, b := range answers {
 		t := Use(&a, symbol, b)
 		t.Band = 0 // the ends already hold it
@@ -159,11 +160,12 @@ func spread[Q unit.Quantity](symbol string, answers []Answer[Q]) Answer[Q] {
 			t.Weight, open = math.Inf(1), b.Band
 			b.Band = 0
 		}
+		least, most = min(least, b.Value), max(most, b.Value)
 		low, high = min(low, b.Low()), max(high, b.High())
 	}
-	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return low + (high-low)/2, nil })
+	r := Solve(&a, FromPlace, "spread", nil, func() (Q, error) { return least + (most-least)/2, nil })
 	if r.Known() {
-		r.Band = (high-low)/2 + open
+		r.Band = max(high-r.Value, r.Value-low) + open
 	}
 	return r
 }
