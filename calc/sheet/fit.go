@@ -104,32 +104,46 @@ func numberOf(section drive.Section, length Answer[unit.Length]) int {
 }
 
 // fit answers for one belt, on sheaves that a belt of the length here fits as they
-// stand. The one entered lies tight where it was measured to, if that may be it.
+// stand. The one entered lies tight where it was measured to, if that may be it; where
+// it may be another as well, both are held against the base.
 func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
 	s := &f.New
-	x, lies := Fit{Role: role, Length: length}, length
 	measured := role == Fitted && r.Belt.Known() && r.Belt.From != FromNumber && BeltNumberVerdict(s).Level == Within
+	lies := length
 	if measured {
 		lies = r.Belt
 	}
-	x.Center = r.centerOf(s, lies)
+	x := r.lay(f, lies, measured)
+	x.Role, x.Length = role, length
 	if length.Known() {
 		x.Name = string(section) + strconv.Itoa(number)
 	}
-	x.Move = r.move(s, lies, measured, standsOn(f))
-	x.Toward, x.Away = travelLeft(s, r.move(s, lies, measured, nil))
 	need, err := belt.TravelAllowance(section, number)
-	if err != nil { // of no section, and so without a length
-		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
-		return x
-	}
 	switch {
+	case err != nil: // of no section, and so without a length
+		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
 	case here.Fault != nil: // sheaves that can't stand so
 		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Fault: here.Fault}
-		return x
-	case x.Center.Fault.breaks(limit.BeltTooShort):
-		x.Verdict = Verdict{Level: Stop, Rule: RuleShort, Method: "belt.center"}
-		return x
+	case measured && maybeAnother(s, r.Belt):
+		x.Verdict = Worst([]Verdict{x.judge(need), r.lay(f, length, false).judge(need)})
+	default:
+		x.Verdict = x.judge(need)
+	}
+	return x
+}
+
+// lay returns where a belt lies tight, and what is left of the base's travel there.
+func (r Run) lay(f *record.Fan, belt Answer[unit.Length], measured bool) Fit {
+	x := Fit{Center: r.centerOf(&f.New, belt), Move: r.move(&f.New, belt, measured, standsOn(f))}
+	x.Toward, x.Away = travelLeft(&f.New, r.move(&f.New, belt, measured, nil))
+	return x
+}
+
+// judge holds the travel that is left against what laying the belt on and taking it up
+// needs.
+func (x Fit) judge(need belt.Allowance) Verdict {
+	if x.Center.Fault.breaks(limit.BeltTooShort) {
+		return Verdict{Level: Stop, Rule: RuleShort, Method: "belt.center"}
 	}
 	least := func(rule Rule, method string, level Level, left Answer[unit.Length], need unit.Length) Verdict {
 		return limitOf[unit.Length]{rule: rule, method: method, scale: &unit.Shop, level: level, least: true, tolerance: need}.hold(left, fixed(need, method))
@@ -145,10 +159,9 @@ func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section driv
 	if install.Level == Watch && x.Toward.Low() <= 0 { // nothing is left that can be counted on
 		install.Level = Stop
 	}
-	x.Verdict = Worst([]Verdict{
+	return Worst([]Verdict{
 		reach(x.Toward), reach(x.Away), install, least(RuleTakeUp, "belt.travel.allowance", Watch, x.Away, need.Away),
 	})
-	return x
 }
 
 // travelLeft answers with the base travel left each way after a move; below zero by as
