@@ -18,6 +18,7 @@ var spanishMethods = map[string]string{
 	"valid.drive.count":            "Los dos ejes girados a mano sin deslizar; vueltas enteras del ventilador.",
 	"valid.drive.creep":            "Deslizamiento solo donde la velocidad esperada viene de diámetros grabados o de un conteo.",
 	"valid.drive.harmonic":         "Indicio de que el tacómetro contó marcas.",
+	"valid.drive.motor.reading":    "La velocidad propia de un motor de inducción; seis veces el deslizamiento de la placa va con un par máximo de tres veces el de placa.",
 	"valid.drive.twospeed":         "La velocidad baja de un motor de dos velocidades: la mitad con un devanado, dos tercios con devanados de cuatro y seis polos.",
 	"valid.drive.groove":           "Clásicas A, AX, B, BX; los renglones de ranura combinada, por confirmar en papel.",
 	"valid.drive.outside":          "Poleas fijas; ± 0.02 in por el ancho de la ranura.",

@@ -97,6 +97,20 @@ func TestCreep(t *testing.T) {
 	check.Near(t, "round trip", creep(drive.Creep(check.Value[unit.Speed](t)(drive.Driven(1750, 3.5*in, 9*in)), n)), 0.013, 1e-12)
 }
 
+func TestMotorReading(t *testing.T) {
+	for _, test := range []struct {
+		measured unit.Speed
+		want     bool
+	}{{1835, true}, {1837, false}, {1800, true}, {1501, true}, {1499, false}} {
+		if got, err := drive.MotorReading(1800, 50, test.measured); err != nil || got != test.want {
+			t.Errorf("%v rpm on a motor of 1750: %v, %v, want %v", test.measured, got, err, test.want)
+		}
+	}
+	if _, err := drive.MotorReading(1800, 1800, 100); err == nil {
+		t.Error("a slip as large as the field was taken")
+	}
+}
+
 func TestHarmonic(t *testing.T) {
 	for _, test := range []struct {
 		measured unit.Speed

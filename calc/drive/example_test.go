@@ -153,6 +153,13 @@ func ExampleLowSpeed() {
 	// Output: true <nil>
 }
 
+// A tachometer that has caught two marks on a motor of 1750 rpm.
+func ExampleMotorReading() {
+	can, err := drive.MotorReading(1800, 50, 3530)
+	fmt.Println(can, err)
+	// Output: false <nil>
+}
+
 // Machinery's Handbook, 31st ed., Table 9.
 func ExampleGrooveOf() {
 	g, err := drive.GrooveOf(drive.SectionA, drive.Standard)

@@ -17,7 +17,7 @@ func TestHostileInput(t *testing.T) {
 		"SynchronousSpeed": drive.SynchronousSpeed, "Poles": drive.Poles, "Slip": drive.Slip, "SpeedAtSlip": drive.SpeedAtSlip,
 		"SpeedUnderLoad": drive.SpeedUnderLoad, "PlateBand": drive.PlateBand,
 		"OnDrive": drive.OnDrive, "FrequencyFor": drive.FrequencyFor, "OnDriveConstantSlip": drive.OnDriveConstantSlip, "OnDriveProportional": drive.OnDriveProportional,
-		"Count": drive.Count, "Creep": drive.Creep, "Harmonic": drive.Harmonic, "LowSpeed": drive.LowSpeed,
+		"Count": drive.Count, "Creep": drive.Creep, "Harmonic": drive.Harmonic, "LowSpeed": drive.LowSpeed, "MotorReading": drive.MotorReading,
 		"GrooveOf": drive.GrooveOf, "PitchFromOutside": drive.PitchFromOutside, "OutsideFromPitch": drive.OutsideFromPitch,
 		"PitchFromGap": drive.PitchFromGap, "GapChange": drive.GapChange,
 		"NewAdjustable": drive.NewAdjustable, "NewAdjustableRate": drive.NewAdjustableRate,

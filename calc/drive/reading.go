@@ -52,6 +52,31 @@ func Creep(expected, measured unit.Speed) (unit.Ratio, error) {
 	return limit.Result(1 - unit.Ratio(measured/expected))
 }
 
+// pulledOut is the slip at which a motor gives no more torque, in slips of its plate: six
+// for a breakdown torque three times the plate's, by s/s₀ = k + √(k² − 1) (from memory;
+// NEMA MG 1 asks for no more of such motors).
+const pulledOut = 6
+
+// fieldOff is how far a tachometer and a plate may be off at a motor's field (common
+// practice).
+const fieldOff = 0.02
+
+// MotorReading tells whether an induction motor can turn at a measured speed: not above
+// its field, nor behind it by more than its breakdown torque allows. field is its field's
+// speed as it is fed and slip what its plate has. Errors: a speed not above zero, slip
+// not below the field.
+//
+// Method: drive.motor.reading.
+func MotorReading(field, slip, measured unit.Speed) (bool, error) {
+	if err := limit.First(limit.Positive("field", field), limit.Positive("slip", slip), limit.Positive("measured", measured)); err != nil {
+		return false, err
+	}
+	if slip >= field {
+		return false, limit.Break("slip", limit.OutOfRange)
+	}
+	return measured <= field*(1+fieldOff) && field-measured <= pulledOut*slip, nil
+}
+
 // A Multiple says whether a tachometer read another count than turns.
 type Multiple int
 

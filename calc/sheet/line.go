@@ -154,7 +154,7 @@ func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Sp
 		if ns := Synchronous(s, &s.Reading); known(&s.Reading.Frequency) && ns.Known() {
 			l.sync = ns.Value
 		}
-		l.settle(l.from == FromTrial || known(&s.Reading.MotorTach))
+		l.settle(l.from == FromTrial || MotorSpeed(f, s, &s.Reading, noLoad).From == FromTachometer)
 		if l.from != FromTrial {
 			l.loaded(f, speed)
 		}

@@ -26,8 +26,8 @@ func behind(r *record.Reading, speed Answer[unit.Speed]) Answer[unit.Ratio] {
 const usualSlip = 0.03
 
 // isSlip tells whether a mismatch is the belt's slip and nothing else.
-func isSlip(s *record.Side) bool {
-	if s.Reading.MotorTach.State() != record.Known {
+func isSlip(f *record.Fan, s *record.Side) bool {
+	if s.Reading.MotorTach.State() != record.Known || misread(f, s, &s.Reading) {
 		return false
 	}
 	if s.CountFan.State() == record.Known && s.CountMotor.State() == record.Known {
@@ -43,7 +43,7 @@ func isSlip(s *record.Side) bool {
 func MismatchVerdict(f *record.Fan, s *record.Side) Verdict {
 	motor := MotorSpeed(f, s, &s.Reading, OldLoad(f, s))
 	expected := expectedAt(s, likely(motor, Synchronous(s, &s.Reading).Value))
-	v := judgeMismatch(f, s, &s.Reading, Expected(f, s), expected, isSlip(s))
+	v := judgeMismatch(f, s, &s.Reading, Expected(f, s), expected, isSlip(f, s))
 	v.Level = min(v.Level, Watch) // a false reading feeds nothing, and stops nobody
 	return v
 }
@@ -99,9 +99,12 @@ func judgeMismatch(f *record.Fan, s *record.Side, r *record.Reading, expected, l
 	if pace := pacedBy(f, s, r, likely.Value); pace.Rule != "" {
 		return pace
 	}
-	if k, err := drive.Harmonic(likely.Value, r.Speed.Value()); err == nil && k != drive.Plain {
+	if harmonic(likely, r) || harmonic(byPlate(f, s, r, likely), r) {
 		v.Level, v.Rule, v.Method = Stop, RuleHarmonic, "drive.harmonic"
 		return v
+	}
+	if misread(f, s, r) {
+		return Verdict{Level: Watch, Rule: RuleMotorReading, Method: "drive.motor.reading"}
 	}
 	low, most := float64(m.Low()), float64(m.High())
 	if likely.Value != expected.Value { // a load that nobody knows is no doubt by itself
@@ -119,6 +122,23 @@ func judgeMismatch(f *record.Fan, s *record.Side, r *record.Reading, expected, l
 		}
 	}
 	return v
+}
+
+// harmonic tells whether a fan's reading is twice or half a speed.
+func harmonic(speed Answer[unit.Speed], r *record.Reading) bool {
+	k, err := drive.Harmonic(speed.Value, r.Speed.Value())
+	return err == nil && k != drive.Plain
+}
+
+// byPlate answers with what the speed that a drive gives would be, went its motor as the
+// plate says and not as its tachometer: one tachometer may have caught twice or half of
+// both.
+func byPlate(f *record.Fan, s *record.Side, r *record.Reading, speed Answer[unit.Speed]) Answer[unit.Speed] {
+	plate := computedSpeed(f, s, r, noLoad)
+	if read := MotorSpeed(f, s, r, noLoad); read.From == FromTachometer && plate.Known() {
+		speed.Value *= plate.Value / read.Value
+	}
+	return speed
 }
 
 // pacedBy judges a reading at a two-speed motor that is of its low speed, or may be:

@@ -101,7 +101,7 @@ func lineFrequency(s *record.Side, r *record.Reading) Answer[unit.Frequency] {
 // frequency drive, from its output frequency; or from the plate's slip and the
 // load; or the plate's own when the load isn't known.
 func MotorSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[unit.Ratio]) Answer[unit.Speed] {
-	if r != nil && known(&r.MotorTach) {
+	if r != nil && known(&r.MotorTach) && !misread(f, s, r) {
 		return Read("n₁", FromTachometer, &r.MotorTach)
 	}
 	v := computedSpeed(f, s, r, load)
@@ -109,6 +109,20 @@ func MotorSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[un
 		v.Steps.better = &r.MotorTach
 	}
 	return v
+}
+
+// misread tells whether a tachometer on a motor says what such a motor can't turn at, as
+// it is fed. Such a reading feeds nothing.
+func misread(f *record.Fan, s *record.Side, r *record.Reading) bool {
+	if r.MotorTach.State() != record.Known || f.Supply.Value() == record.TwoSpeed {
+		return false
+	}
+	if f.Supply.Value() == record.Inverter && !known(&r.Frequency) {
+		return false
+	}
+	field, rated := Synchronous(s, r), fieldOf(s)
+	can, err := drive.MotorReading(field.Value, rated-s.MotorSpeed.Value(), r.MotorTach.Value())
+	return field.Known() && err == nil && !can
 }
 
 func computedSpeed(f *record.Fan, s *record.Side, r *record.Reading, load Answer[unit.Ratio]) Answer[unit.Speed] {

@@ -129,7 +129,7 @@ func doubted(f *record.Fan, t Table) Do {
 		return ""
 	}
 	last := s.verdict(latest)
-	if last.Level != Watch {
+	if last.Level != Watch || last.Rule == RuleMotorReading { // the motor's reading tells nothing of the fan's
 		return ""
 	}
 	if all, n := f.Trials, len(f.Trials); n > 1 && known(&all[n-2].Reading.Speed) {

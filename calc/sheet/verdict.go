@@ -41,6 +41,7 @@ const (
 	RuleSlip          Rule = "slip"
 	RuleHarmonic      Rule = "harmonic"
 	RuleNegativeSlip  Rule = "negative-slip"
+	RuleMotorReading  Rule = "motor-reading"
 	RuleLowSpeed      Rule = "low-speed"
 	RuleDuct          Rule = "duct-velocity"
 	RuleLabelAirflow  Rule = "label-airflow"

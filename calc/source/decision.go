@@ -25,7 +25,7 @@ var byReading = []string{
 // whether a value can be right at all.
 var guarded = []string{
 	"wheel.max", "motor.limits", "air.load.proportional", "air.laws", "air.duct.minimum", "air.hood", "air.hood.label", "air.makeup",
-	"drive.adjustable.usual", "drive.motorsheave", "drive.groove", "drive.swapped", "drive.vfd", "drive.creep", "drive.harmonic", "drive.twospeed", "drive.target", "drive.setting",
+	"drive.adjustable.usual", "drive.motorsheave", "drive.groove", "drive.swapped", "drive.vfd", "drive.creep", "drive.harmonic", "drive.motor.reading", "drive.twospeed", "drive.target", "drive.setting",
 	"belt.speed.limit", "belt.travel", "belt.travel.reach", "belt.center", "belt.groove", "belt.number", "belt.count",
 	"phase.unbalance.volts", "phase.unbalance.input", "phase.derating", "phase.headroom", "phase.lost", "phase.return", "phase.branch", "phase.phases", "phase.rotation", "phase.rotation.order",
 	"phase.plate.volts", "phase.system", "phase.system.plate", "phase.frequency", "phase.connection", "phase.overload", "phase.power.shaft",

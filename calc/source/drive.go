@@ -88,6 +88,12 @@ var driveMethods = []Method{
 		Known:   CommonPractice,
 	},
 	{
+		Key:     "drive.motor.reading",
+		Formula: "n ≤ 1.02 · nₛ;  nₛ − n ≤ 6 · (nₛ − n₀)",
+		Valid:   "An induction motor's own speed; six times the plate's slip goes with a breakdown torque three times the plate's.",
+		Known:   Memory,
+	},
+	{
 		Key:     "drive.twospeed",
 		Formula: "n / n₀ ≈ ½, ⅔  (± 10 %)",
 		Valid:   "The low speed of a two-speed motor: half with one winding, two thirds with windings of four and six poles.",

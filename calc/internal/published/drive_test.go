@@ -101,6 +101,12 @@ var driveAnswers = map[string]answer{
 		}
 		return Results{"two_windings": low("n1"), "one_winding": low("n2"), "neither": low("n3")}
 	},
+	"A57": func(c Case) Results {
+		can := func(n string) float64 {
+			return yes(must(drive.MotorReading(In[unit.Speed](c, "field"), In[unit.Speed](c, "slip"), In[unit.Speed](c, n))))
+		}
+		return Results{"breakdown": can("n1"), "idle": can("n2"), "below": can("n3"), "twice": can("n4"), "half": can("n5")}
+	},
 	"A41": leastSheaves, "A47": leastSheaves,
 	"A48": func(c Case) Results {
 		r := Results{}
