@@ -98,6 +98,9 @@ func NewLoad(f *record.Fan, b *Basis, speed Answer[unit.Speed], air Answer[unit.
 func MotorVerdict(f *record.Fan, b *Basis, speed Answer[unit.Speed]) Verdict {
 	cold := b.coldest(f)
 	amps := ampsIn(f, b, speed, cold)
+	if v := stoppedOnDrive(f, limitsOf(f, &f.New), speed); !amps.Known() && v.Level == Stop {
+		return v
+	}
 	if !amps.Known() {
 		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: amps.open(), Fault: amps.Fault}
 	}
@@ -230,5 +233,41 @@ func ampsSpeed(f *record.Fan, b *Basis, most Answer[unit.Current]) Answer[unit.S
 			return 0, limit.Break("i", limit.OutOfRange) // the motor idles on more
 		}
 		return n1.V() * unit.Speed(math.Cbrt(least/float64(k.V()))), nil
+	})
+}
+
+// stoppedOnDrive is the stop of a motor on a drive whose least amps at a speed are too
+// many; anything else is within.
+func stoppedOnDrive(f *record.Fan, l motorLimits, speed Answer[unit.Speed]) Verdict {
+	if least := leastOnDrive(f, speed); least.Known() {
+		if v := l.judge(least.Low(), least.High()); v.Level == Stop {
+			return v
+		}
+	}
+	return Verdict{}
+}
+
+// leastOnDrive answers with the least that the new motor may take at a speed, by the amps
+// of its drive's output at the latest reading. They tell no load, but torque grows with
+// the square of speed, and what a motor draws above its idling current at least as much.
+func leastOnDrive(f *record.Fan, speed Answer[unit.Speed]) Answer[unit.Current] {
+	t, s := lastTrial(f), &f.New
+	if f.Supply.Value() != record.Inverter || t == nil {
+		return Answer[unit.Current]{Wanted: []record.Place{&f.Supply}}
+	}
+	var a Ask
+	n := Use(&a, "n₂", speed)
+	n1, i, full := Use(&a, "n₁", trialSpeed(trialsOf(f), t)), Use(&a, "I", AmpsMean(&t.Reading)), Want(&a, "Iₙ", &s.MotorAmps)
+	idle := full.V() * mostNoLoad
+	if known(&s.NoLoadAmps) {
+		idle = Want(&a, "I₀", &s.NoLoadAmps).V()
+	}
+	return Solve(&a, FromTrialAmps, "air.amps", At{"i": i.Term, "fla": full.Term}, func() (unit.Current, error) {
+		r := float64(n.V() / n1.V())
+		if r < 1 {
+			return 0, nil
+		}
+		load := max(0, i.V()-idle/2)
+		return limit.Result(min(i.V(), idle/2) + load*unit.Current(r*r))
 	})
 }

@@ -43,7 +43,11 @@ func (w *worksheet) judgeMotor(r *Row) {
 	}
 	r.add(wheel)
 	if w.noAmps.Level == Unjudged {
-		r.add(w.noAmps)
+		v := w.noAmps
+		if stop := stoppedOnDrive(w.f, w.limits, speed); stop.Level == Stop {
+			v = stop
+		}
+		r.add(v)
 		return
 	}
 	if math.IsInf(r.band, 0) { // a speed that nothing bounds
