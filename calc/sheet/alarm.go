@@ -29,7 +29,8 @@ func alarms(f *record.Fan, s *trials) (all []Held) {
 	if !clamped(&t.Reading) {
 		return all
 	}
-	if v := LostVerdict(&t.Reading); v.Level != Within && !oneOfThree(f) {
+	outAndBack := f.Supply.Value() == record.SinglePhase && !known(&t.Reading.Amps[2])
+	if v := LostVerdict(&t.Reading); v.Level != Within && !oneOfThree(f) && !outAndBack {
 		all = append(all, Held{"amps.lost", aboutAmps, v})
 	}
 	if t.Reading.TippedUp.Value() == record.Yes {
@@ -73,10 +74,16 @@ func LostVerdict(r *record.Reading) Verdict {
 }
 
 // LostPhase returns the lost phase that the legs of a reading tell, within their
-// bands.
+// bands. Of two legs it is what they tell whatever the third carries: nothing, or as much
+// as the greater.
 func LostPhase(r *record.Reading) phase.Lost {
 	var amps [3]unit.Current
+	unread := -1
 	for i := range r.Amps {
+		if r.Amps[i].State() == record.Unknown && unread < 0 {
+			unread = i
+			continue
+		}
 		if r.Amps[i].State() != record.Known {
 			return phase.Lost{Loss: phase.LossNone}
 		}
@@ -90,11 +97,24 @@ func LostPhase(r *record.Reading) phase.Lost {
 	if u := VoltsUnbalance(r); u.Share.Known() {
 		volts = u.found.High
 	}
-	lost, err := phase.LostPhaseOnVolts(amps[0], amps[1], amps[2], clampOf(r), volts)
-	if err != nil {
-		return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as one below zero, are no proof of three phases
+	lost := func() phase.Lost {
+		l, err := phase.LostPhaseOnVolts(amps[0], amps[1], amps[2], clampOf(r), volts)
+		if err != nil {
+			return phase.Lost{Loss: phase.LossUnjudged} // legs that can't be compared, such as one below zero, are no proof of three phases
+		}
+		return l
 	}
-	return lost
+	if unread < 0 {
+		return lost()
+	}
+	if !lost().Sure() { // with nothing on the third
+		return phase.Lost{Loss: phase.LossNone}
+	}
+	amps[unread] = max(amps[0], amps[1], amps[2])
+	if l := lost(); l.Sure() {
+		return l
+	}
+	return phase.Lost{Loss: phase.LossNone}
 }
 
 // lostPhase tells whether a verdict is the stop that of a phase that is lost, or of legs that carry nothing.
