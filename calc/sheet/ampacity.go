@@ -123,11 +123,44 @@ func leastWire(f posed, w *record.Wire, least Answer[unit.Current]) Finding[race
 	})
 }
 
+// mostCarried answers with what a circuit's smallest conductor carries at most, whatever
+// is not said of it and of what is about it: what Table 310.16 has in its terminals'
+// column, of copper and at 75 °C where nothing else is said.
+func mostCarried(f *record.Fan) (most Answer[unit.Current]) {
+	material, terminals := raceway.Copper, raceway.Column75
+	if f.Circuit.Material.State() == record.Known {
+		material = raceway.Material(f.Circuit.Material.Value())
+	}
+	for _, column := range raceway.Columns() {
+		if f.Circuit.Terminals.Text() == columnText(column) {
+			terminals = column
+		}
+	}
+	for _, w := range f.Wires {
+		if w.Where.Value() == record.InBox || !carriesMotor(w) || w.Size.State() != record.Known {
+			continue
+		}
+		i, err := raceway.TableAmpacity(raceway.WireSize(w.Size.Value()), material, terminals)
+		if err == nil && (!most.Known() || i < most.Value) {
+			most = fixed(i, "raceway.usable")
+		}
+	}
+	return most
+}
+
 // judgeWire judges what the conductors carry against the demand. One of them that
 // can't be read is taken for 60 °C, and is not within by that; by a guessed count of what
 // carries current beside them nothing is.
 func (c *Circuit) judgeWire(f *record.Fan) Verdict {
-	v := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}.hold(c.Carried, c.Demand)
+	limit := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}
+	v := limit.hold(c.Carried, c.Demand)
+	if v.Level == Unjudged && lacking(v) {
+		if most := mostCarried(f); most.Known() {
+			if w := limit.hold(most, c.Demand); w.Level == Stop {
+				return w
+			}
+		}
+	}
 	for _, w := range f.Wires {
 		if n := &w.Count; v.Level == Within && w.Where.Value() != record.InBox && roleOf(w) == raceway.Circuit && n.State() == record.Known && n.Basis() == record.Guessed {
 			v.Level, v.Wanted = Unjudged, []record.Place{n}
