@@ -30,7 +30,9 @@ func (p *Raceway) Render() app.UI {
 			v.headline(),
 			v.chain(),
 			app.Div().Class("columns").Body(
-				app.Div().Class("answers").Body(v.filling(), v.wiring(), v.box()),
+				app.Div().Class("answers").Body(
+					app.If(len(f.Wires) == 0 || sheet.Piped(f), v.filling), v.wiring(), v.box(),
+				),
 				app.Div().Class("inputs").Body(
 					v.opening(), v.conductors(), v.motor(), v.circuit(), v.boxInputs(),
 					b.sharing(p.route), v.cautioned(),

@@ -123,3 +123,9 @@ func Edition(f *record.Fan) raceway.Edition {
 	}
 	return raceway.DefaultEdition
 }
+
+// Piped tells whether any conductor runs in the raceway: there may be some in a box
+// alone.
+func Piped(f *record.Fan) bool {
+	return slices.ContainsFunc(f.Wires, func(w *record.Wire) bool { return w.Where.Value() != record.InBox })
+}

@@ -180,11 +180,13 @@ func (j *Job) onPower() []Held {
 
 func (j *Job) onRaceway() (all []Held) {
 	f := j.f
-	if len(f.Wires) > 0 {
+	if Piped(f) {
 		all = append(all, Held{"raceway.fill", "", j.Fill()})
 		if _, jam, three := Jam(f); three {
 			all = append(all, Held{"raceway.jam", "", jam})
 		}
+	}
+	if len(f.Wires) > 0 {
 		all = append(all, j.Circuit().Verdicts(f)...)
 	}
 	if a := j.Adapter(); f.Opening.Kind.State() != record.Unknown && !a.Known() {
