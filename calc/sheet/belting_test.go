@@ -231,19 +231,19 @@ func TestWhatRules(t *testing.T) {
 	value(t, "listed, most", x.Edges(record.RunInBelt).Most, 4.5*lbf*64*0.25/span)
 	set(t, f, "new.belt-listed-force", "!three")
 	faulty(t, f, "listed", tension(f).Edges("").Least, "new.belt-listed-force")
-	// Lists begin at 1000 ft/min; 3.4 in at 900 rpm is 801, where the card's force stands.
+	// Lists begin at 1000 ft/min; 3.4 in at 897 rpm is 798, where the card's force stands.
 	set(t, f, "new.belt-listed-force", "3 lbf", "new.motor-tachometer", "1750 rpm")
 	if tension(f).UnderLists() {
 		t.Error("1558 ft/min is taken for slower than lists go") // π · 3.4 · 1750 / 12
 	}
-	set(t, f, "new.motor-tachometer", "900 rpm", "new.turns", "3 turns")
+	set(t, f, "new.motor-speed", "870 rpm", "new.motor-tachometer", "897 rpm", "new.turns", "3 turns")
 	x = tension(f)
 	span = math.Sqrt(float64(x.Center.Value)/in*float64(x.Center.Value)/in - math.Pow((8.4-float64(x.Motor.Value)/in)/2, 2))
 	value(t, "slow, least", x.Edges(record.NewBelt).Least, 3*lbf*64*float64(x.Press.Value)/in/span)
 	if !x.UnderLists() {
 		t.Errorf("%v is taken for as fast as lists go", x.Speed.Value)
 	}
-	set(t, f, "new.belt-listed-force", "", "new.motor-tachometer", "", "target.power", "!1")
+	set(t, f, "new.belt-listed-force", "", "new.motor-tachometer", "", "new.motor-speed", "1750 rpm", "target.power", "!1")
 	if x = tension(f); x.Rules() != sheet.ByMeasured || x.Edges(record.NewBelt).Least.Known() {
 		t.Errorf("garbled power falls through to %s", x.Rules())
 	}

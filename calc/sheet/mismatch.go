@@ -103,9 +103,6 @@ func judgeMismatch(f *record.Fan, s *record.Side, r *record.Reading, expected, l
 		v.Level, v.Rule, v.Method = Stop, RuleHarmonic, "drive.harmonic"
 		return v
 	}
-	if misread(f, s, r) {
-		return Verdict{Level: Watch, Rule: RuleMotorReading, Method: "drive.motor.reading"}
-	}
 	low, most := float64(m.Low()), float64(m.High())
 	if likely.Value != expected.Value { // a load that nobody knows is no doubt by itself
 		most = float64(m.Value)
@@ -120,6 +117,9 @@ func judgeMismatch(f *record.Fan, s *record.Side, r *record.Reading, expected, l
 		if p := m.Steps.Unsettled(); p != nil {
 			v.Wanted = []record.Place{p}
 		}
+	}
+	if v.Level < Watch && misread(f, s, r) {
+		return Verdict{Level: Watch, Rule: RuleMotorReading, Method: "drive.motor.reading"}
 	}
 	return v
 }
