@@ -11,7 +11,8 @@ import (
 	"strings"
 )
 
-// Texts returns every place that is not unknown, as key and canonical text.
+// Texts returns every place that is not unknown, as key and canonical text, and what
+// is carried along for a later version.
 func (f *Fan) Texts() map[string]string {
 	m := map[string]string{}
 	for k, p := range f.Places() {
@@ -19,6 +20,7 @@ func (f *Fan) Texts() map[string]string {
 			m[k] = p.Text()
 		}
 	}
+	maps.Copy(m, f.carried())
 	return m
 }
 
@@ -39,7 +41,8 @@ var (
 // Apply puts canonical texts into their places and reports what could not be
 // taken, in the order of the keys; a place whose text is refused stays as it
 // was. A bare key of a side means the old one's. Rows that don't exist are
-// started.
+// started. What a later version may have written is carried along, and reported with
+// [ErrLater].
 func (f *Fan) Apply(texts map[string]string) []Problem {
 	var problems []Problem
 	keys := slices.Sorted(maps.Keys(texts))
@@ -51,20 +54,27 @@ func (f *Fan) Apply(texts map[string]string) []Problem {
 	}
 	index := maps.Collect(f.Places())
 	for _, k := range keys {
-		p := index[k]
-		if p == nil {
-			p = index["old."+k]
+		p, key := index[k], k
+		if p == nil && index["old."+k] != nil {
+			key = "old." + k
+			p = index[key]
 		}
 		if p == nil {
 			err := ErrKey
-			if f.full(rowOf(k)) {
+			switch {
+			case f.full(rowOf(k)):
 				err = ErrFull
+			case f.carry(k, texts[k]):
+				err = ErrLater
 			}
 			problems = append(problems, Problem{k, clip(texts[k], longestWord), err})
 			continue
 		}
 		before := p.Text()
 		if err := p.Set(texts[k]); err != nil {
+			if ofLater(err) && f.carry(key, texts[k]) {
+				before, err = "", ErrLater
+			}
 			problems = append(problems, Problem{k, clip(texts[k], longestWord), err})
 			restore(p, before)
 			continue
@@ -108,6 +118,9 @@ func (f *Fan) Marshal() ([]byte, error) {
 		return nil, fmt.Errorf("%w: %d can be read only", ErrForm, f.form)
 	}
 	known := make([]text, 0, 128)
+	for k, t := range f.carried() {
+		known = append(known, text{k, t})
+	}
 	for k, p := range f.Places() {
 		if p.State() != Unknown {
 			known = append(known, text{k, p.Text()})
@@ -166,15 +179,25 @@ func Unmarshal(data []byte) (*Fan, []Problem, error) {
 // Clone returns a copy of f.
 func (f *Fan) Clone() *Fan {
 	c := NewFan()
-	for _, p := range c.Apply(f.Texts()) {
-		panic("record: own text refused: " + p.Key + " " + p.Err.Error())
-	}
+	c.applyOwn(f.Texts())
 	c.form = f.form
 	return c
 }
 
-// Empty tells whether nothing is known of f.
+// applyOwn is [Fan.Apply] of texts that a fan of this library has given.
+func (f *Fan) applyOwn(texts map[string]string) {
+	for _, p := range f.Apply(texts) {
+		if p.Err != ErrLater {
+			panic("record: own text refused: " + p.Key + " " + p.Err.Error())
+		}
+	}
+}
+
+// Empty tells whether nothing is known of f, and nothing carried along.
 func (f *Fan) Empty() bool {
+	if len(f.later) > 0 {
+		return false
+	}
 	for _, p := range f.Places() {
 		if p.State() != Unknown {
 			return false
@@ -184,20 +207,28 @@ func (f *Fan) Empty() bool {
 }
 
 // Fragment returns the known places as the fragment of a link, without "#":
-// key=text&key=text, in the order of [Fan.Places]. Garbled text stays out, and notes
-// of more than 120 characters.
+// key=text&key=text, in the order of [Fan.Places], and behind them what is carried along
+// for a later version. Garbled text stays out, and notes of more than 120 characters.
 func (f *Fan) Fragment() string {
 	var b strings.Builder
-	for k, p := range f.Places() {
-		if p.State() == Unknown || !isShared(p) {
-			continue
-		}
+	put := func(key, text string) {
 		if b.Len() > 0 {
 			b.WriteByte('&')
 		}
-		b.WriteString(k)
+		b.WriteString(key)
 		b.WriteByte('=')
-		b.WriteString(escape(p.Text()))
+		b.WriteString(escape(text))
+	}
+	for k, p := range f.Places() {
+		if p.State() != Unknown && isShared(p) {
+			put(k, p.Text())
+		}
+	}
+	carried := f.carried()
+	for _, k := range slices.Sorted(maps.Keys(carried)) {
+		if isSharedText(carried[k]) {
+			put(k, carried[k])
+		}
 	}
 	return b.String()
 }

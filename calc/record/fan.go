@@ -36,7 +36,8 @@ type Fan struct {
 	Checks    [mostChecks]Check
 	Handover  Handover
 
-	form int // as read; 0 for one made here
+	form  int               // as read; 0 for one made here
+	later map[string]string // see later.go
 }
 
 // Target is what the new fan is to do.

@@ -45,12 +45,13 @@ func (f *Fan) startRow(row string) bool {
 	return false
 }
 
+// removeRow takes a row out that Apply had started, and nothing of what is carried along.
 func (f *Fan) removeRow(row string) {
 	if id, ok := strings.CutPrefix(row, trialPrefix); ok {
-		f.RemoveTrial(id)
+		f.removeTrial(id)
 	}
 	if id, ok := strings.CutPrefix(row, wirePrefix); ok {
-		f.RemoveWire(id)
+		f.removeWire(id)
 	}
 }
 

@@ -2,6 +2,8 @@ package record
 
 import (
 	_ "embed"
+	"maps"
+	"slices"
 	"strings"
 	"sync"
 	"unicode/utf8"
@@ -151,6 +153,15 @@ func (f *Fan) shortText() (text string, out []string) {
 		b.WriteByte(byte(stepNext + i - from))
 		b.WriteString(s)
 		next = i + 1
+	}
+	carried := f.carried()
+	for _, key := range slices.Sorted(maps.Keys(carried)) {
+		if !isSharedText(carried[key]) {
+			out = append(out, key)
+			continue
+		}
+		b.WriteByte(stepKey)
+		b.WriteString(key + "=" + carried[key])
 	}
 	return b.String(), out
 }

@@ -31,5 +31,8 @@ func (f *Fan) addTrial(id string) *Trial {
 
 // RemoveTrial takes a trial out of the log.
 func (f *Fan) RemoveTrial(id string) {
-	f.Trials = without(f.Trials, f.Trial(id))
+	f.drop(trialPrefix + id)
+	f.removeTrial(id)
 }
+
+func (f *Fan) removeTrial(id string) { f.Trials = without(f.Trials, f.Trial(id)) }

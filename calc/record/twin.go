@@ -1,6 +1,9 @@
 package record
 
-import "strings"
+import (
+	"maps"
+	"strings"
+)
 
 // Twin returns a fan of the same make as f, of which nothing has been read yet:
 // plates, sheaves, opening and target as they stand, without what was measured,
@@ -9,19 +12,18 @@ func (f *Fan) Twin() *Fan {
 	c := NewFan()
 	texts := f.Texts()
 	for k, p := range f.Places() {
-		if strings.HasPrefix(k, trialPrefix) || wiring(k) || ownOf(p) {
+		if ownOf(p) {
 			delete(texts, k)
 		}
 	}
+	maps.DeleteFunc(texts, func(k, _ string) bool { return strings.HasPrefix(k, trialPrefix) || wiring(k) })
 	delete(texts, "name")
 	delete(texts, "step")
 	for _, k := range seen {
 		delete(texts, "old."+k)
 		delete(texts, "new."+k)
 	}
-	for _, p := range c.Apply(texts) {
-		panic("record: own text refused: " + p.Key + " " + p.Err.Error())
-	}
+	c.applyOwn(texts)
 	return c
 }
 

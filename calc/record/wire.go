@@ -49,7 +49,12 @@ func (f *Fan) addWire(id string) *Wire {
 }
 
 // RemoveWire takes a row of conductors out.
-func (f *Fan) RemoveWire(id string) { f.Wires = without(f.Wires, f.Wire(id)) }
+func (f *Fan) RemoveWire(id string) {
+	f.drop(wirePrefix + id)
+	f.removeWire(id)
+}
+
+func (f *Fan) removeWire(id string) { f.Wires = without(f.Wires, f.Wire(id)) }
 
 func (l *lister) wire(w *Wire) {
 	put(l, "count", &w.Count, &tally)

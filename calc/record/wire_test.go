@@ -41,7 +41,7 @@ func TestRowsOfConductorsAreLimited(t *testing.T) {
 	if f.NewWire() != nil {
 		t.Error("a row too many")
 	}
-	if p := f.Apply(map[string]string{"wire.k00.color": "red"}); len(p) != 1 || !errors.Is(p[0].Err, record.ErrKey) {
+	if p := f.Apply(map[string]string{"wire.k00.color": "red"}); len(p) != 1 || !errors.Is(p[0].Err, record.ErrLater) {
 		t.Errorf("a key that is none, in a full list: %v", p)
 	}
 }
