@@ -6,6 +6,7 @@ package desk
 import (
 	"errors"
 	"maps"
+	"slices"
 
 	"roofside/app/store"
 	"roofside/calc/number"
@@ -127,7 +128,7 @@ func (d *Desk) Do(key string, act func()) {
 		texts := d.Fan.Texts()
 		d.remember(key, func() {
 			d.Fan = record.NewFan()
-			d.Problems = d.Fan.Apply(texts)
+			d.Problems = slices.DeleteFunc(d.Fan.Apply(texts), func(p record.Problem) bool { return p.Err == record.ErrLater }) // known before
 			d.Reload()
 			d.save()
 		})

@@ -156,6 +156,29 @@ func TestARecordOfALaterFormIsNotWritten(t *testing.T) {
 	}
 }
 
+// A site rolled back meets records of the version that was withdrawn.
+func TestARecordOfALaterVersionLosesNothingByAKey(t *testing.T) {
+	shelf := store.Memory()
+	const before = `{"form":1,"fan":{"check.crane-booked":"done","old.bearing-noise":"3 dB","supply":"steam","trial.t1.sound":"61 dB"}}`
+	if err := shelf.Put("fan/scratch", before); err != nil {
+		t.Fatal(err)
+	}
+	d := Open(shelf, "en-US")
+	if len(d.Problems) != 4 {
+		t.Errorf("said of it: %v", d.Problems)
+	}
+	key, p := sheave(d)
+	d.Do(key, func() { d.Type(key, p, "8 1/2") })
+	const after = `{"form":1,"fan":{"check.crane-booked":"done","old.bearing-noise":"3 dB","old.fan-sheave":"8-1/2 in","supply":"steam","trial.t1.sound":"61 dB"}}`
+	if got, _ := shelf.Get("fan/scratch"); got != after {
+		t.Errorf("after a key it holds\n%s", got)
+	}
+	d.Undo()
+	if got, _ := shelf.Get("fan/scratch"); got != before {
+		t.Errorf("after an undo it holds\n%s", got)
+	}
+}
+
 func TestADamagedRecordIsSetAside(t *testing.T) {
 	d := fresh(t)
 	if err := d.Fans.Shelf.Put("fan/broken", `{"form":1,"fan":`); err != nil {

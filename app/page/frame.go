@@ -5,6 +5,7 @@ import (
 
 	"roofside/app/store"
 	"roofside/app/widget"
+	"roofside/calc/record"
 	"roofside/calc/unit"
 )
 
@@ -186,11 +187,23 @@ func (b *bench) notices() app.UI {
 	if b.Fan.ReadOnly() {
 		note("watch", b.T("notice.newer"))
 	}
-	if len(b.Problems) > 0 {
-		note("watch", b.T("notice.problems"), app.Ul().Body(app.Range(b.Problems).Slice(func(i int) app.UI {
-			p := b.Problems[i]
-			return app.Li().Text(b.problem(p))
-		})), widget.Button("problems seen", b.T("notice.seen"), "", b.guarded(func() { b.Problems = nil })))
+	var later, unread []record.Problem
+	for _, p := range b.Problems {
+		if p.Err == record.ErrLater {
+			later = append(later, p)
+		} else {
+			unread = append(unread, p)
+		}
+	}
+	if len(unread) > 0 {
+		note("watch", b.T("notice.problems"), app.Ul().Body(app.Range(unread).Slice(func(i int) app.UI {
+			return app.Li().Text(b.problem(unread[i]))
+		})), widget.Button("problems seen", b.T("notice.seen"), "", b.guarded(func() { b.Problems = later })))
+	}
+	if len(later) > 0 {
+		note("", b.T("notice.later"), app.Ul().Body(app.Range(later).Slice(func(i int) app.UI {
+			return app.Li().Text(later[i].Key + "=" + later[i].Text)
+		})), widget.Button("later seen", b.T("notice.seen"), "", b.guarded(func() { b.Problems = unread })))
 	}
 	if b.update && !b.swapping() {
 		note("", b.T("notice.update"), widget.Button("update", b.T("notice.update.now"), "", b.guarded(func() {
