@@ -34,7 +34,7 @@ func (b *bench) export(id string) {
 func (b *bench) exportReadings(id string) {
 	roof := b.roofOf(id)
 	var text strings.Builder
-	b.must(roof.WriteReadings(&text, b.Settings.Units)) // a builder takes everything
+	b.must(roof.WriteReadings(&text, b.Settings.Units, b.Locale.DecimalMark())) // a builder takes everything
 	save(fileName(roof.Name)+".csv", "text/csv", text.String())
 }
 

@@ -79,3 +79,6 @@ func mark(written string) rune {
 	r, _ := utf8.DecodeRuneInString(fold("0" + written + "0")[1:])
 	return r
 }
+
+// DecimalMark returns the mark that l writes decimals with.
+func (l *Locale) DecimalMark() rune { return l.decimalMark }

@@ -19,10 +19,10 @@ func TestReadingsForASpreadsheet(t *testing.T) {
 	})
 	quiet := record.NewFan()
 	var b strings.Builder
-	if err := (&record.Roof{Fans: []*record.Fan{f, quiet}}).WriteReadings(&b, unit.SI); err != nil {
+	if err := (&record.Roof{Fans: []*record.Fan{f, quiet}}).WriteReadings(&b, unit.SI, '.'); err != nil {
 		t.Fatal(err)
 	}
-	rows, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
+	rows, err := csv.NewReader(strings.NewReader(strings.TrimPrefix(b.String(), "\ufeff"))).ReadAll()
 	if err != nil || len(rows) != 4 {
 		t.Fatalf("%v in %d rows:\n%s", err, len(rows), b.String())
 	}
@@ -43,6 +43,37 @@ func TestReadingsForASpreadsheet(t *testing.T) {
 	} {
 		if got := at(c.row, c.column); got != c.want {
 			t.Errorf("row %d, %s: %q, want %q", c.row, c.column, got, c.want)
+		}
+	}
+}
+
+// A spreadsheet of a language with decimal commas parts cells by semicolons.
+func TestReadingsForASpreadsheetOfCommas(t *testing.T) {
+	f := record.NewFan()
+	f.Apply(map[string]string{"name": "Hood; \"west\"", "trial.t1.turns": "2-1/2 turns", "trial.t1.speed": "700.5 rpm"})
+	var b strings.Builder
+	if err := (&record.Roof{Fans: []*record.Fan{f}}).WriteReadings(&b, unit.US, ','); err != nil {
+		t.Fatal(err)
+	}
+	lines := strings.Split(b.String(), "\r\n")
+	if want := `"Hood; ""west""";"t1";"";"";"2,5";"700,5";`; len(lines) != 3 || !strings.HasPrefix(lines[1], want) {
+		t.Errorf("%q does not begin with %s", lines, want)
+	}
+	if !strings.HasPrefix(lines[0], "\ufeff\"fan\";") {
+		t.Errorf("the head begins with %.20q", lines[0])
+	}
+}
+
+func TestNoNameIsAFormula(t *testing.T) {
+	for _, name := range []string{"=1+1", "+1", "-1", "@x", "＝1", "＋1", "－1", "＠x"} {
+		f := record.NewFan()
+		f.Apply(map[string]string{"name": name, "old.speed": "700 rpm"})
+		var b strings.Builder
+		if err := (&record.Roof{Fans: []*record.Fan{f}}).WriteReadings(&b, unit.US, '.'); err != nil {
+			t.Fatal(err)
+		}
+		if !strings.Contains(b.String(), "\r\n\"'"+name+"\",") {
+			t.Errorf("%s is written as it is: %q", name, b.String())
 		}
 	}
 }
