@@ -6,6 +6,8 @@
 const VERSION = "{{version}}";
 const FILES = "{{files}}"; // the address of each file below the scope, and its digest
 const PROGRAM = "{{program}}"; // its file, its size, and the digest of the packed copy
+const FIRST = "{{first}}"; // the page's first script
+const START = "{{start}}"; // what says, by itself, that the program can't start
 
 const SCOPE = new URL(self.registration.scope).pathname;
 // With the scope in the name, two copies on one host leave each other's caches
@@ -19,7 +21,8 @@ self.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
 // A new worker waits until the page asks, so that no version changes under the
 // hands of someone who is typing.
 self.addEventListener("message", (event) => {
-  if (event.data && event.data.roofside === "take over") event.waitUntil(self.skipWaiting());
+  if (event.data?.roofside === "take over") event.waitUntil(self.skipWaiting());
+  if (event.data?.roofside === "prove") event.waitUntil(prove().then((said) => event.ports[0].postMessage(said)));
 });
 
 self.addEventListener("fetch", (event) => {
@@ -78,18 +81,54 @@ async function program() {
 async function proven(answer) {
   if (!answer.ok) return answer;
   const bytes = await answer.arrayBuffer();
-  const sum = await crypto.subtle.digest("SHA-256", bytes);
-  if ("sha256-" + btoa(String.fromCharCode(...new Uint8Array(sum))) !== FILES[PROGRAM.file]) throw new Error(`${PROGRAM.file}: of another version`);
+  if (await digest(bytes) !== FILES[PROGRAM.file]) throw new Error(`${PROGRAM.file}: of another version`);
   return new Response(bytes, { headers: { "Content-Type": "application/wasm" } });
 }
 
+async function digest(bytes) {
+  const sum = await crypto.subtle.digest("SHA-256", bytes);
+  return "sha256-" + btoa(String.fromCharCode(...new Uint8Array(sum)));
+}
+
+// sound tells whether a kept answer still is the file that was kept: a device may
+// damage or empty what it holds.
+async function sound(answer, file) {
+  return await digest(await answer.clone().arrayBuffer()) === FILES[file];
+}
+
+// prove looks at every kept file, fetches those again that are damaged or gone, and
+// tells how many were mended and how many could not be.
+async function prove() {
+  const cache = await caches.open(CACHE);
+  const said = { mended: 0, damaged: 0 };
+  for (const file of Object.keys(FILES)) {
+    const found = await cache.match(SCOPE + file, { ignoreVary: true }).catch(() => null);
+    if (found && await sound(found, file).catch(() => false)) continue;
+    await keep(cache, file).then(() => said.mended++, () => said.damaged++);
+  }
+  return said;
+}
+
+// kept gives a file off the device. All but the program are small enough to be proven
+// each time; the program is when it fails to start, see web/first/start.js.
 async function kept(file, request) {
   const cache = await caches.open(CACHE);
   const found = await cache.match(SCOPE + file, { ignoreVary: true });
-  if (found) return found;
-  // Someone cleared the cache. If the host still has this version the file is
-  // put back; otherwise all there is comes from the host, and is of one version.
-  return keep(cache, file).catch(() => fetch(request));
+  if (found && (file === PROGRAM.file || await sound(found, file).catch(() => false))) return found;
+  // Someone cleared the cache, or it is damaged. If the host still has this version
+  // the file is put back; otherwise all there is comes from the host, and is of one
+  // version. Without the host, the page says what it can.
+  return keep(cache, file).catch(() => fetch(request)).catch(() => instead(file, request, found));
+}
+
+function instead(file, request, found) {
+  const alone = `(window.roofside ??= {}).alone = true;\n${START}`;
+  if (file === FIRST) return new Response(alone, { headers: { "Content-Type": "text/javascript" } });
+  if (request.mode === "navigate") {
+    const page = `<!DOCTYPE html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Roofside</title><body><script>${alone}</script>`;
+    return new Response(page, { headers: { "Content-Type": "text/html; charset=utf-8" } });
+  }
+  return found ?? Response.error();
 }
 
 async function dropOlder() {

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"strings"
@@ -56,6 +57,10 @@ func (o Options) tree() (tree, error) {
 	if err != nil {
 		return nil, err
 	}
+	start, ok := t["web/first/start.js"]
+	if !ok {
+		return nil, errors.New("no web/first/start.js")
+	}
 	if t[programFile], err = os.ReadFile(o.Wasm); err != nil {
 		return nil, fmt.Errorf("the program has to be compiled first: %w", err)
 	}
@@ -89,7 +94,7 @@ func (o Options) tree() (tree, error) {
 	// a cache with its forerunner.
 	version := t.version(worker)
 	t["app.js"] = []byte(strings.ReplaceAll(string(t["app.js"]), unversioned, version))
-	t["app-worker.js"], err = t.worker(worker, version)
+	t["app-worker.js"], err = t.worker(worker, start, version)
 	return t, err
 }
 

@@ -11,8 +11,8 @@ import (
 
 // worker fills the worker's template with the version, with the digest of every
 // file, by the address it is fetched from, relative to the site's base, and with
-// what it has to know of the program.
-func (t tree) worker(template []byte, version string) ([]byte, error) {
+// what it has to know of the program and of the script that says why it can't start.
+func (t tree) worker(template, start []byte, version string) ([]byte, error) {
 	digests := map[string]string{}
 	for path, content := range t {
 		if path == "404.html" || path == packedFile {
@@ -32,7 +32,14 @@ func (t tree) worker(template []byte, version string) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	for blank, value := range map[string][]byte{`"{{version}}"`: []byte(`"` + version + `"`), `"{{files}}"`: files, `"{{program}}"`: about} {
+	alone, err := json.Marshal(string(start))
+	if err != nil {
+		return nil, err
+	}
+	for blank, value := range map[string][]byte{
+		`"{{version}}"`: []byte(`"` + version + `"`), `"{{files}}"`: files, `"{{program}}"`: about,
+		`"{{first}}"`: []byte(`"` + firstScript + `"`), `"{{start}}"`: alone,
+	} {
 		if bytes.Count(template, []byte(blank)) != 1 {
 			return nil, fmt.Errorf("web/worker.js: %s must stand in it once", blank)
 		}

@@ -50,6 +50,8 @@
     if (window.roofside.storage === "kept") dialog.showModal();
     else dialog.show(); // leaves the page within reach, to be copied from
 
+    window.roofside.prove?.().catch(() => {}); // it may be damaged on the device: then a reload finds it mended
+
     // What go-app has left here would only throw, and stop the link above.
     window.onclick = window.onpopstate = null;
   }
