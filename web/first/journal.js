@@ -4,7 +4,9 @@
 // minute; one that is killed in between has lost the rest. So each entry that the
 // program changes goes into a journal as well, which is written down at once, and a
 // start takes from the journal what is newer than what localStorage still had. The
-// clocks of both are one entry, roofside/last.
+// clocks of both are one entry, roofside/last. A journal that opens when the program has
+// begun is taken in place by place: what was changed since stands, all else is the
+// journal's.
 (() => {
   const roofside = (window.roofside ??= {});
   const PREFIX = "roofside/";
@@ -68,19 +70,65 @@
     read.onerror = () => reject(read.error);
   });
 
-  let late = false;
+  const had = last();
+  let base = null; // what the entries held when the program began, where the journal was not there yet
   const restore = journal.then(rows).then((all) => {
-    if (late) return; // the program has begun, and knows better
-    const had = last();
-    let newest = had;
+    let newest = last();
     for (const { key, moment, text } of all) {
       if (moment <= had) continue;
-      if (text === null) localStorage.removeItem(PREFIX + key);
-      else localStorage.setItem(PREFIX + key, text);
+      if (base) takeIn(key, text);
+      else put(PREFIX + key, text);
       newest = Math.max(newest, moment);
     }
-    if (newest > had) localStorage.setItem(LAST, newest);
+    if (newest > last()) localStorage.setItem(LAST, newest);
+    base = null;
   }).catch(() => {});
+
+  function put(entry, text) {
+    if (text === null) localStorage.removeItem(entry);
+    else localStorage.setItem(entry, text);
+  }
+
+  // takeIn brings an entry of a late journal together with what has become of it since
+  // the program began, and tells the program.
+  function takeIn(key, text) {
+    const entry = PREFIX + key, was = base.get(entry) ?? null, now = localStorage.getItem(entry);
+    if (now === text) return;
+    const next = now === was ? text : merged(key, was, now, text);
+    if (next === now) return;
+    put(entry, next);
+    if (now !== was) roofside.noted(key);
+    dispatchEvent(new StorageEvent("storage", { key: entry }));
+  }
+
+  // merged is what was changed here since on top of the journal's; a text that is no fan's
+  // stands as it was changed here, and the journal's is set aside.
+  function merged(key, was, now, text) {
+    if (now === null || text === null || key === "open" || key === "settings") return now;
+    try {
+      const [before, here, there] = [was ?? `{"fan":{}}`, now, text].map((t) => JSON.parse(t));
+      if (!key.startsWith("fan/")) return roofs(before, here, there);
+      const fan = { ...there.fan };
+      for (const place of new Set([...Object.keys(before.fan), ...Object.keys(here.fan)])) {
+        if (here.fan[place] === before.fan[place]) continue;
+        if (here.fan[place] === undefined) delete fan[place];
+        else fan[place] = here.fan[place];
+      }
+      return JSON.stringify({ form: Math.max(here.form, there.form), fan: Object.fromEntries(Object.entries(fan).sort(([a], [b]) => (a < b ? -1 : 1))) });
+    } catch {
+      localStorage.setItem(`${PREFIX}aside/${key.replace(/^fan\//, "")}`, text);
+      return now;
+    }
+  }
+
+  // roofs adds to the list as it was changed here the roofs that only the journal has,
+  // and the names it gave; fans are found by their own entries.
+  function roofs(before, here, there) {
+    const by = (list, id) => list.roofs?.find((roof) => roof.id === id);
+    const all = here.roofs.map((roof) => ({ ...roof, name: roof.name === by(before, roof.id)?.name ? (by(there, roof.id) ?? roof).name : roof.name }));
+    for (const roof of there.roofs) if (!by(before, roof.id) && !by(here, roof.id)) all.push(roof);
+    return JSON.stringify({ roofs: all });
+  }
 
   // go-app begins as soon as the program is compiled, and takes its sign of loading
   // away: so what compiles it waits. The clock starts there, for a slow phone is busy
@@ -90,8 +138,8 @@
     if (!compile) continue;
     WebAssembly[name] = async (...parts) => {
       const program = await compile.apply(WebAssembly, parts);
-      await Promise.race([restore, new Promise((resolve) => setTimeout(resolve, PATIENCE))]);
-      late = true;
+      const soon = await Promise.race([restore.then(() => true), new Promise((resolve) => setTimeout(resolve, PATIENCE))]);
+      if (!soon) base = new Map(Object.keys(localStorage).filter((key) => key.startsWith(PREFIX)).map((key) => [key, localStorage.getItem(key)]));
       return program;
     };
   }
