@@ -7,6 +7,7 @@ const VERSION = "{{version}}";
 const FILES = "{{files}}"; // the address of each file below the scope, and its digest
 const PROGRAM = "{{program}}"; // its file, its size, and the digest of the packed copy
 const FIRST = "{{first}}"; // the page's first script
+const NOWHERE = "{{nowhere}}"; // the page for an address that is none
 const START = "{{start}}"; // what says, by itself, that the program can't start
 
 const SCOPE = new URL(self.registration.scope).pathname;
@@ -34,9 +35,9 @@ self.addEventListener("fetch", (event) => {
   if (file !== undefined) {
     event.respondWith(kept(file, event.request));
   } else if (navigation) {
-    // The host knows better what else stands there; without it, the start page
-    // shows what there is.
-    event.respondWith(fetch(event.request).catch(() => kept("", event.request)));
+    // The host knows better what else stands there; without it, this page shows what
+    // there is.
+    event.respondWith(fetch(event.request).catch(() => page(NOWHERE, 404)));
   }
 });
 
@@ -125,11 +126,12 @@ function instead(file, request, found) {
   const alone = `(window.roofside ??= {}).alone = true;\n${START}`;
   if (file === FIRST) return new Response(alone, { headers: { "Content-Type": "text/javascript" } });
   if (request.mode === "navigate") {
-    const page = `<!DOCTYPE html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Roofside</title><body><script>${alone}</script>`;
-    return new Response(page, { headers: { "Content-Type": "text/html; charset=utf-8" } });
+    return page(`<!DOCTYPE html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Roofside</title><body><script>${alone}</script>`, 200);
   }
   return found ?? Response.error();
 }
+
+const page = (text, status) => new Response(text, { status, headers: { "Content-Type": "text/html; charset=utf-8" } });
 
 async function dropOlder() {
   const names = await caches.keys();

@@ -35,5 +35,10 @@ func TestUnknownPage(t *testing.T) {
 	tab.Click(`a[href="/drive/"]`)
 	tab.AwaitMounted()
 	p.Offline()
-	p.Open("/nowhere/")
+	tab = p.NewTab()
+	tab.Expect("404")
+	tab.Visit(p.Site.URL + "/nowhere/")
+	tab.AwaitText("h1", "No such page")
+	tab.Click(`a[href="/drive/"]`)
+	tab.AwaitMounted()
 }

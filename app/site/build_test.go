@@ -70,14 +70,14 @@ func TestVersion(t *testing.T) {
 }
 
 func TestWorkerKnowsEveryFile(t *testing.T) {
-	files := tree{"index.html": nil, "drive/index.html": nil, "web/app.css": []byte("x"), "404.html": nil, "web/app.wasm": []byte("x"), "web/app.wasm.gz": nil}
-	got, err := files.worker([]byte(`const VERSION = "{{version}}"; const FILES = "{{files}}"; const PROGRAM = "{{program}}"; const FIRST = "{{first}}"; const START = "{{start}}"`), []byte(`say("it")`), "v")
+	files := tree{"index.html": nil, "drive/index.html": nil, "web/app.css": []byte("x"), "404.html": []byte("no such page"), "web/app.wasm": []byte("x"), "web/app.wasm.gz": nil}
+	got, err := files.worker([]byte(`const VERSION = "{{version}}"; const FILES = "{{files}}"; const PROGRAM = "{{program}}"; const FIRST = "{{first}}"; const START = "{{start}}"; const NOWHERE = "{{nowhere}}"`), []byte(`say("it")`), "v")
 	if err != nil {
 		t.Fatal(err)
 	}
 	// sha256 of "x" and of nothing, from the command sha256sum.
 	const x, nothing = `sha256-LXEWQrcmsEQBYnyp+6wy9chTD7GQPMTbAiWHF5IaSIE=`, `sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=`
-	for _, want := range []string{`VERSION = "v"`, `FIRST = "web/first.js"`, `START = "say(\"it\")"`, `"": "` + nothing, `"drive/": "` + nothing, `"web/app.css": "` + x,
+	for _, want := range []string{`VERSION = "v"`, `FIRST = "web/first.js"`, `START = "say(\"it\")"`, `NOWHERE = "no such page"`, `"": "` + nothing, `"drive/": "` + nothing, `"web/app.css": "` + x,
 		`"web/app.wasm": "` + x, `{"file":"web/app.wasm","size":1,"packedSize":0,"packed":"` + nothing} {
 		if !strings.Contains(string(got), want) {
 			t.Errorf("no %s in %s", want, got)

@@ -16,7 +16,7 @@ func (t tree) worker(template, start []byte, version string) ([]byte, error) {
 	digests := map[string]string{}
 	for path, content := range t {
 		if path == "404.html" || path == packedFile {
-			continue // one only a server shows, and one is kept unpacked
+			continue // one stands in the worker, and one is kept unpacked
 		}
 		address := path
 		if path == "index.html" || strings.HasSuffix(path, "/index.html") {
@@ -36,9 +36,13 @@ func (t tree) worker(template, start []byte, version string) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	nowhere, err := json.Marshal(string(t["404.html"]))
+	if err != nil {
+		return nil, err
+	}
 	for blank, value := range map[string][]byte{
 		`"{{version}}"`: []byte(`"` + version + `"`), `"{{files}}"`: files, `"{{program}}"`: about,
-		`"{{first}}"`: []byte(`"` + firstScript + `"`), `"{{start}}"`: alone,
+		`"{{first}}"`: []byte(`"` + firstScript + `"`), `"{{start}}"`: alone, `"{{nowhere}}"`: nowhere,
 	} {
 		if bytes.Count(template, []byte(blank)) != 1 {
 			return nil, fmt.Errorf("web/worker.js: %s must stand in it once", blank)
