@@ -95,8 +95,9 @@ func (d *Desk) put(id string, f *record.Fan, problems []record.Problem) {
 	d.note(d.Fans.Shelf.Put(store.OpenEntry, id))
 }
 
-// Follow opens a link's fragment on the scratch record. A scratch record with
-// something in it is kept as a fan first, so that a link loses nothing.
+// Follow opens a link's fragment on the scratch record. A scratch record with something
+// in it is kept as a fan first, so that a link loses nothing; but for what another link
+// has brought, as long as nothing was done with it: a page elsewhere may send hundreds.
 func (d *Desk) Follow(fragment string) {
 	texts, problems := record.ParseFragment(fragment)
 	if len(texts) == 0 && len(problems) == 0 {
@@ -108,7 +109,7 @@ func (d *Desk) Follow(fragment string) {
 	if d.ID == store.Scratch {
 		old, err = d.Fan, nil // which a full device may not have kept
 	}
-	if err == nil && !old.Empty() && !maps.Equal(old.Texts(), f.Texts()) {
+	if err == nil && !old.Empty() && !maps.Equal(old.Texts(), f.Texts()) && !d.unread(old) {
 		if err := d.Fans.Save(store.NewID(), old); err != nil {
 			d.note(err) // with no room for both, what is there stays
 			return
@@ -116,6 +117,17 @@ func (d *Desk) Follow(fragment string) {
 	}
 	d.put(store.Scratch, f, problems)
 	d.save()
+	_ = d.Fans.Shelf.Put(arrivedEntry, d.Fans.Text(store.Scratch)) // where it can't be noted, the record counts as read
+}
+
+// arrivedEntry holds what the last link has brought.
+const arrivedEntry = "arrived"
+
+// unread tells whether a scratch record stands as a link has brought it.
+func (d *Desk) unread(scratch *record.Fan) bool {
+	arrived, ok := d.Fans.Shelf.Get(arrivedEntry)
+	now, err := scratch.Marshal()
+	return ok && err == nil && arrived == string(now)
 }
 
 // Do changes the record, keeps it, and remembers the way back. Changes under

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -127,6 +128,30 @@ func TestALinkLosesNothing(t *testing.T) {
 	}
 }
 
+// A page elsewhere that sends links by the hundred fills no list of fans.
+func TestAFloodOfLinks(t *testing.T) {
+	d := fresh(t)
+	d.Type("name", &d.Fan.Name, "Mine")
+	for i := range 600 {
+		if i == 300 {
+			d = Open(d.Fans.Shelf, "en-US") // it may open the page anew
+		}
+		d.Follow(fmt.Sprintf("name=Theirs %d", i))
+	}
+	ids := d.Fans.IDs()
+	if len(ids) != 1 {
+		t.Fatalf("%d fans are kept", len(ids))
+	}
+	if f, _, err := d.Fans.Load(ids[0]); err != nil || f.Name.Text() != "Mine" {
+		t.Errorf("kept is %q, %v", f.Name.Text(), err)
+	}
+	d.Type("name", &d.Fan.Name, "Theirs, mended")
+	d.Follow("name=Another")
+	if n := len(d.Fans.IDs()); n != 2 {
+		t.Errorf("%d fans are kept after one of them was worked on", n)
+	}
+}
+
 func TestAKeptFanIsNotChangedByALink(t *testing.T) {
 	d := fresh(t)
 	f := record.NewFan()
@@ -223,7 +248,7 @@ func (s tight) Put(key, text string) error {
 // What needs room for a second record leaves the first as it is where there is none.
 func TestWithoutRoomNothingIsReplaced(t *testing.T) {
 	d := Open(store.Memory(), "en-US")
-	d.Follow("name=Mine")
+	d.Type("name", &d.Fan.Name, "Mine")
 	d.Fans.Shelf = tight{d.Fans.Shelf}
 	for what, act := range map[string]func(){
 		"keeping":          d.Keep,
