@@ -156,8 +156,10 @@ func TestAPackedLinkReplacesNothing(t *testing.T) {
 		t.Fatal(err)
 	}
 	p := NewPhone(t)
-	mine := p.Open("/drive/#name=Mine&old.motor-speed=1750rpm")
+	mine := p.Open("/drive/#name=Mine")
 	mine.AwaitText(".fan-name", "Mine")
+	mine.open("old")
+	mine.Type("old.motor-speed", "1750")
 	mine.Close()
 	tab := p.Open("/drive/#" + part)
 	tab.AwaitText(".fan-name", "From afar")
