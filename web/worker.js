@@ -123,7 +123,8 @@ async function kept(file, request) {
 }
 
 function instead(file, request, found) {
-  const alone = `(window.roofside ??= {}).alone = true;\n${START}`;
+  const prefix = SCOPE === "/" ? "roofside/" : `roofside@${SCOPE}`; // as web/first/storage.js has it
+  const alone = `Object.assign((window.roofside ??= {}), { alone: true, prefix: ${JSON.stringify(prefix)} });\n${START}`;
   if (file === FIRST) return new Response(alone, { headers: { "Content-Type": "text/javascript" } });
   if (request.mode === "navigate") {
     return page(`<!DOCTYPE html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Roofside</title><body><script>${alone}</script>`, 200);

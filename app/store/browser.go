@@ -4,12 +4,14 @@ import (
 	"encoding/json"
 	"fmt"
 	"strings"
+	"sync"
 
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
 
-// prefix sets this program's entries apart from others of the same origin.
-const prefix = "roofside/"
+// prefix sets this program's entries apart from others of the same origin, and from
+// another copy's: see web/first/storage.js.
+var prefix = sync.OnceValue(func() string { return app.Window().Get("roofside").Get("prefix").String() })
 
 // lastEntry is the moment of the last change, by which the journal is compared.
 const lastEntry = "last"
@@ -27,7 +29,7 @@ func Browser() Shelf {
 // changes, for as long as the program runs.
 func Elsewhere(told func(key string)) {
 	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if key, ok := strings.CutPrefix(args[0].Get("key").String(), prefix); ok && key != lastEntry {
+		if key, ok := strings.CutPrefix(args[0].Get("key").String(), prefix()); ok && key != lastEntry {
 			told(key)
 		}
 		return nil
@@ -49,11 +51,11 @@ func (b browser) Get(key string) (string, bool) {
 
 // Has leaves the text where it is: a save asks this at every stroke.
 func (b browser) Has(key string) bool {
-	return !b.storage.Call("getItem", prefix+key).IsNull()
+	return !b.storage.Call("getItem", prefix()+key).IsNull()
 }
 
 func get(storage app.Value, key string) (string, bool) {
-	v := storage.Call("getItem", prefix+key)
+	v := storage.Call("getItem", prefix()+key)
 	if v.IsNull() || v.IsUndefined() {
 		return "", false
 	}
@@ -62,7 +64,7 @@ func get(storage app.Value, key string) (string, bool) {
 
 func (b browser) Put(key, text string) error {
 	if key == OpenEntry && put(b.tab, key, text) != nil {
-		b.tab.Call("removeItem", prefix+key) // an older one would be taken for it
+		b.tab.Call("removeItem", prefix()+key) // an older one would be taken for it
 	}
 	if err := put(b.storage, key, text); err != nil {
 		return err
@@ -78,15 +80,15 @@ func put(storage app.Value, key, text string) (err error) {
 			err = fmt.Errorf("%w: %v", ErrFull, r)
 		}
 	}()
-	storage.Call("setItem", prefix+key, text)
+	storage.Call("setItem", prefix()+key, text)
 	return nil
 }
 
 func (b browser) Delete(key string) {
 	if key == OpenEntry {
-		b.tab.Call("removeItem", prefix+key)
+		b.tab.Call("removeItem", prefix()+key)
 	}
-	b.storage.Call("removeItem", prefix+key)
+	b.storage.Call("removeItem", prefix()+key)
 	noted(key)
 }
 
@@ -102,7 +104,7 @@ func (b browser) Keys() []string {
 		panic(err) // what JSON.stringify makes of texts can be read
 	}
 	for _, k := range all {
-		if k, ok := strings.CutPrefix(k, prefix); ok {
+		if k, ok := strings.CutPrefix(k, prefix()); ok {
 			keys = append(keys, k)
 		}
 	}

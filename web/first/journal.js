@@ -9,7 +9,7 @@
 // journal's.
 (() => {
   const roofside = (window.roofside ??= {});
-  const PREFIX = "roofside/";
+  const PREFIX = roofside.prefix;
   const LAST = PREFIX + "last";
   const GATHER = 250; // ms: a phone's memory wears with every write
   const PATIENCE = 2000; // ms: a journal that does not open must not keep the record closed
@@ -19,7 +19,7 @@
   if (embedded || roofside.storage !== "kept" || !window.indexedDB) return;
 
   const journal = new Promise((resolve, reject) => {
-    const open = indexedDB.open("roofside", 1);
+    const open = indexedDB.open(PREFIX.replace(/^roofside\/$/, "roofside"), 1); // the name that it has had at the root
     open.onupgradeneeded = () => open.result.createObjectStore("entries");
     open.onsuccess = () => {
       open.result.onversionchange = () => open.result.close(); // somebody clears the site

@@ -27,7 +27,7 @@
       save: "Guardar los registros en un archivo",
     },
   };
-  const PREFIX = "roofside/";
+  const PREFIX = roofside.prefix;
   const PATIENCE = 60_000; // ms: a slow phone reads 13 MB to prove them
   const SOON = 10_000; // ms after all is loaded, by which go-app has asked for the program
 
