@@ -99,7 +99,7 @@ func begins(places []string, file string, line int) bool {
 
 // copyModule copies what the library's tests need.
 func copyModule(to string) error {
-	for _, name := range []string{"go.mod", "go.sum", "README.md", "calc", "internal", "testdata"} {
+	for _, name := range []string{"go.mod", "go.sum", "README.md", "calc", "testdata"} {
 		err := filepath.WalkDir(name, func(path string, d fs.DirEntry, err error) error {
 			if err != nil {
 				return err
