@@ -48,11 +48,12 @@ func judgePlace(f *record.Fan, w *record.Wire) Verdict {
 	return Verdict{}
 }
 
-// judgeLeast stops a motor's wire below 14, in general the least: 430.22(G); of aluminum
-// below 12: 310.3(A).
+// judgeLeast stops a motor's wire below 14, in general the least: 430.22(G); of aluminum,
+// copper-clad too, below 12: 310.3(A).
 func judgeLeast(f *record.Fan, w *record.Wire) Verdict {
 	least := raceway.AWG14
-	if f.Circuit.Material.Value() == record.Material(raceway.Aluminum) {
+	switch raceway.Material(f.Circuit.Material.Value()) {
+	case raceway.Aluminum, raceway.Clad:
 		least = raceway.AWG12
 	}
 	if carriesMotor(w) && w.Size.State() == record.Known && rank(raceway.WireSize(w.Size.Value())) < rank(least) {
