@@ -78,13 +78,13 @@ func ToGround(f *record.Fan) raceway.ToGround {
 // ground. 277 V is no voltage between lines but that of a line of 480 V to ground.
 func toGround(volts unit.Voltage) raceway.ToGround {
 	const atLeast = 0.577 // 1/√3, rounded down
-	if most, err := raceway.ToGroundOf(volts); err == nil && most == raceway.UpTo250 {
+	if most, _ := raceway.ToGroundOf(volts); most == raceway.UpTo250 {
 		return most
 	}
 	if volts >= 260 && volts <= 290 {
 		return raceway.Over250
 	}
-	if least, err := raceway.ToGroundOf(volts * atLeast); err == nil && least == raceway.Over250 {
+	if least, _ := raceway.ToGroundOf(volts * atLeast); least == raceway.Over250 {
 		return least
 	}
 	return raceway.ToGroundNotKnown

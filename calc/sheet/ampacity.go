@@ -67,13 +67,14 @@ func (s *surrounding) of(i raceway.Insulation) raceway.Conditions {
 }
 
 // carried answers with what the conductors of the motor's circuit carry, and
-// with the row that carries least.
+// with the row that carries least; one of which that isn't known has no value, and is
+// the least.
 func carried(f posed) (least Answer[unit.Current], of *record.Wire) {
 	for _, w := range f.Wires {
 		if w.Where.Value() == record.InBox || !carriesMotor(w) {
 			continue
 		}
-		if this := ampacity(f, w); of == nil || !this.Known() || this.Value < least.Value {
+		if this := ampacity(f, w); of == nil || this.Value < least.Value {
 			least, of = this, w
 		}
 		if !least.Known() {
@@ -162,7 +163,7 @@ func (c *Circuit) judgeWire(f *record.Fan) Verdict {
 		}
 	}
 	for _, w := range f.Wires {
-		if n := &w.Count; v.Level == Within && w.Where.Value() != record.InBox && roleOf(w) == raceway.Circuit && n.State() == record.Known && n.Basis() == record.Guessed {
+		if n := &w.Count; v.Level == Within && w.Where.Value() != record.InBox && roleOf(w) == raceway.Circuit && n.Basis() == record.Guessed {
 			v.Level, v.Wanted = Unjudged, []record.Place{n}
 			return v
 		}

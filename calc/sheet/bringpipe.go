@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"roofside/calc/limit"
 	"roofside/calc/raceway"
 	"roofside/calc/record"
 )
@@ -133,7 +132,7 @@ func (l *bringing) joint() {
 			largest = size
 		}
 	}
-	if asked, err := raceway.BushingAsked(largest); err == nil && asked && r.Size.State() == record.Known {
+	if asked, _ := raceway.BushingAsked(largest); asked && r.Size.State() == record.Known {
 		m := Material{Spec: Spec{Thing: InsulatingBushing, Size: raceway.TradeSize(r.Size.Value())}, Plan: Bring, Count: 1}
 		if r.Length.State() == record.Known {
 			m.Count = 2
@@ -201,11 +200,11 @@ func (l *bringing) conduit() {
 		}
 	}
 	s := Material{Spec: Spec{Thing: Strap, Size: size, Conduit: conduit}, Plan: Bring}
-	hold, err := raceway.SupportOf(conduit, size)
-	n, err2 := raceway.Straps(conduit, size, m.Amount.V, mounting)
+	hold, _ := raceway.SupportOf(conduit, size) // what it refuses, so do the straps
+	n, err := raceway.Straps(conduit, size, m.Amount.V, mounting)
 	switch {
-	case err != nil || err2 != nil:
-		s.Fault = &Fault{Place: &r.Size, Err: limit.First(err, err2)}
+	case err != nil:
+		s.Fault = &Fault{Place: &r.Size, Err: err}
 	case n == 0: // its fittings hold it
 		return
 	}

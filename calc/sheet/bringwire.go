@@ -79,7 +79,7 @@ func (l *bringing) length(m *Material, n int) Maybe[unit.Length] {
 	}
 	each := told(m, Read("L", FromPlace, run))
 	cut, err := raceway.WireCut(each.V)
-	if !each.Known || err != nil || n == 0 {
+	if err != nil || n == 0 { // nor is there a cut of a length that isn't known
 		return Maybe[unit.Length]{}
 	}
 	m.why("cut", "raceway.cut", run)

@@ -81,7 +81,7 @@ func (b *bundle) show(a *Ask) {
 func guessed(f *record.Fan) record.Place {
 	for _, w := range f.Wires {
 		for _, n := range []*record.Entry[unit.Count]{&w.Count, &w.InBox} {
-			if n.State() == record.Known && n.Basis() == record.Guessed {
+			if n.Basis() == record.Guessed {
 				return n
 			}
 		}

@@ -18,10 +18,7 @@ func (c *Circuit) protection(a *Ask, f posed) (At, func() (raceway.Overcurrent, 
 		}, FromFanPlate
 	}
 	i := Use(a, "I", c.Current)
-	motor := raceway.SquirrelCage // of which the energy-efficient ones differ in the instantaneous trip alone
-	if phasesOf(f) == raceway.SinglePhase {
-		motor = raceway.SinglePhaseMotor
-	}
+	const motor = raceway.SquirrelCage // others of one phase or three differ in the instantaneous trip alone
 	return At{"current": i.Term}, func() (raceway.Overcurrent, error) {
 		return raceway.LargestOvercurrent(i.V(), device, motor, edition)
 	}, c.Current.From
@@ -59,10 +56,9 @@ func (c *Circuit) judgeDevice(f posed) Verdict {
 	}
 	v := limitOf[unit.Current]{rule: RuleOvercurrent, method: most.Steps.Method, scale: &unit.Amperage, level: Stop}.hold(rating, most)
 	var a Ask
-	if _, formula, from := c.protection(&a, f); v.Level == Stop && from != FromFanPlate {
-		if o, err := formula(); err == nil && rating.Value <= o.Last*(1+slack) {
-			v.Level = Watch
-		}
+	_, formula, _ := c.protection(&a, f)
+	if o, _ := formula(); v.Level == Stop && rating.Value <= o.Last*(1+slack) { // by the fan's plate the last is no more than that
+		v.Level = Watch
 	}
 	return v
 }

@@ -40,12 +40,12 @@ func (c *Circuit) leastGround(f posed) Finding[GroundWire] {
 	}
 	return Find(&a, "raceway.ground", at, func() (GroundWire, error) {
 		g, err := raceway.GroundFor(i.V(), raceway.Material(f.Circuit.Material.Value()), size, edition)
-		if err != nil || !needed.Known() {
-			return GroundWire{GroundWire: g, Plain: g.Size}, err
+		if err != nil {
+			return GroundWire{}, err
 		}
 		plain := g.Size
 		raised, err := raceway.GroundRaised(g.Size, needed.Value.Size, size)
-		if err != nil { // smaller than needed, or beyond the table: nothing to raise it by
+		if err != nil { // smaller than needed, which may not be known, or beyond the table: nothing to raise it by
 			return GroundWire{GroundWire: g, Plain: plain}, nil
 		}
 		if rank(raised) > rank(size) {

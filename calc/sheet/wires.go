@@ -32,17 +32,14 @@ func judgeRows(f *record.Fan) []Verdict {
 // judgePlace stops insulation for dry places where the raceway is wet inside, and
 // there asks for what is not said. Of the motor's circuit its ampacity asks.
 func judgePlace(f *record.Fan, w *record.Wire) Verdict {
-	location, err := raceway.Interior(site(f))
+	location, _ := raceway.Interior(site(f)) // outdoors or indoors: it is one of them
 	if w.Insulation.State() != record.Known {
 		if location == raceway.Dry || carriesMotor(w) {
 			return Verdict{}
 		}
 		return Verdict{Level: Unjudged, Rule: RuleDryOnly, Method: "raceway.rating", Wanted: []record.Place{&w.Insulation}}
 	}
-	if err == nil {
-		_, err = raceway.RatingOf(raceway.Insulation(w.Insulation.Value()), location)
-	}
-	if breaks(err, raceway.DryOnly) {
+	if _, err := raceway.RatingOf(raceway.Insulation(w.Insulation.Value()), location); breaks(err, raceway.DryOnly) {
 		return Verdict{Level: Stop, Rule: RuleDryOnly, Method: "raceway.rating", Fault: &Fault{&w.Insulation, err}}
 	}
 	return Verdict{}
@@ -139,7 +136,7 @@ func judgeNumber(f posed) []Verdict {
 		}
 		n += int(w.Count.Value())
 	}
-	if takes, err := raceway.MotorWires(phasesOf(f)); err == nil && n != 0 && n != takes {
+	if takes, _ := raceway.MotorWires(phasesOf(f)); n != 0 && n != takes { // it knows of one phase and of three
 		return []Verdict{{Level: Watch, Rule: RuleWireCount, Method: "raceway.motor.wires", Value: Figure{&unit.Tally, float64(n)}, Limit: Figure{&unit.Tally, float64(takes)}}}
 	}
 	return nil
@@ -205,7 +202,7 @@ func judgeMotorPlate(f posed) []Verdict {
 
 // judgeMetal reminds of the terminals of aluminum, of which a record says nothing.
 func judgeMetal(f *record.Fan) []Verdict {
-	if marked, err := raceway.MarkedTerminals(raceway.Material(f.Circuit.Material.Value())); err != nil || !marked {
+	if marked, _ := raceway.MarkedTerminals(raceway.Material(f.Circuit.Material.Value())); !marked { // nor of a metal that isn't known
 		return nil
 	}
 	return []Verdict{{Level: Watch, Rule: RuleAluminum, Method: "raceway.terminals"}}
