@@ -191,13 +191,10 @@ func (l *bringing) conduit() {
 		c.why("lengths", "raceway.sticks", &r.Length)
 		l.put(c)
 	}
-	for _, p := range Adapter(l.f).Value.Parts {
-		if far := l.part(p); p.Kind == raceway.Connector && far.Conduit == conduit {
-			c := Material{Spec: far, Plan: Bring, Count: 1}
-			c.why("far-end", "", &r.Length)
-			l.put(c)
-			break
-		}
+	for _, p := range farEnd(conduit, size) {
+		c := Material{Spec: l.part(p), Plan: Bring, Count: 1}
+		c.why("far-end", "", &r.Length)
+		l.put(c)
 	}
 	s := Material{Spec: Spec{Thing: Strap, Size: size, Conduit: conduit}, Plan: Bring}
 	hold, _ := raceway.SupportOf(conduit, size) // what it refuses, so do the straps
@@ -212,4 +209,16 @@ func (l *bringing) conduit() {
 	s.why("held", "raceway.support", from...)
 	s.Reasons[0].Support = hold
 	l.put(s)
+}
+
+// farEnd is what ends a conduit where it comes from, whatever it meets at the fan: the
+// connector that goes into a thread of its own size, and none on conduit that is threaded
+// itself (common practice). What else is there is not told.
+func farEnd(conduit raceway.Conduit, size raceway.TradeSize) []raceway.Part {
+	thread := size
+	if size == raceway.Size3by8 {
+		thread = raceway.Size1by2 // connectors of 3/8 are made so
+	}
+	joined, _ := raceway.Join(raceway.End{Kind: raceway.Hub, Size: thread}, raceway.End{Kind: raceway.ConduitEnd, Size: size, Conduit: conduit}, raceway.Indoors, raceway.UpTo250)
+	return joined.Parts
 }

@@ -23,7 +23,10 @@ func TestPipeToBring(t *testing.T) {
 		"a conduit whose size is not told": {"&raceway.size=&raceway.length=6 ft", []string{"no conduit-new", "no conduit-stays", "no strap"}},
 		"a size whose conduit is not told": {"&raceway.conduit=&raceway.length=6 ft", []string{"no conduit-new", "no conduit-stays", "no strap"}},
 		"a length that can't be read":      {"&raceway.length=?", []string{"keep conduit 1/2 LFMC | conduit-stays | raceway.length", "no strap"}},
-		"conduit on conduit":               {toConduit + "EMT&raceway.conduit=EMT&raceway.length=8 ft", []string{"bring 1 coupling 1/2 1/2 EMT wet | joint", "no far-end"}},
+		"conduit on conduit":               {toConduit + "EMT&raceway.conduit=EMT&raceway.length=8 ft", []string{"bring 1 coupling 1/2 1/2 EMT wet | joint", "bring 1 connector 1/2 1/2 EMT wet | far-end"}},
+		"conduit on other conduit":         {toConduit + "EMT&raceway.length=6 ft", []string{"bring 2 connector 1/2 1/2 LFMC wet | joint far-end", "bring 1 connector 1/2 1/2 EMT wet | joint"}},
+		"threaded conduit on its own kind": {toConduit + "RMC&raceway.conduit=RMC&raceway.length=8 ft", []string{"bring 1 coupling 1/2 1/2 RMC wet | joint", "no far-end"}},
+		"3/8, whose connectors are of 1/2": {"&raceway.size=3/8&raceway.length=4 ft", []string{"bring 2 connector 1/2 3/8 LFMC wet | joint far-end"}},
 		"a size that is not made":          {"&raceway.conduit=EMT&raceway.size=3/8&raceway.length=8 ft", []string{"bring strap 3/8 EMT | held | !raceway.size"}}, // Chapter 9, Table 4
 	} {
 		has(t, name, demoRoof(t, c.more), c.want...)
