@@ -123,7 +123,7 @@ func judgeRun(f *record.Fan) []Verdict {
 	switch {
 	case r.Use.Value() == record.Nipple && !length.Known():
 		return nil
-	case r.Use.Value() == record.Nipple && !IsNipple(f):
+	case r.Use.Value() == record.Nipple:
 		held.rule, held.method, most = RuleNippleLong, "raceway.fill", raceway.NippleMost
 	case size == raceway.Size3by8 && conduit.Flexible():
 		held.rule, held.method, held.level = RuleSmallLong, "raceway.small.length", Stop

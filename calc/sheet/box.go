@@ -119,13 +119,12 @@ func BoxVerdict(f *record.Fan) Verdict { return amidWays(f, editionUnsaid(f), bo
 func boxVerdict(f posed) Verdict {
 	l := limitOf[unit.Volume]{rule: RuleBoxFill, method: "raceway.box.fill", scale: &unit.Capacity, level: Stop}
 	v := l.hold(boxNeeded(f), BoxVolume(f.Fan))
-	if b := &f.Box; v.Level == Unjudged && v.Fault == nil && (b.Devices.State() == record.Unknown || b.Clamps.State() == record.Unknown) { // what is known may fill it alone
+	if v.Fault == nil { // what is known may fill it alone
 		var a Ask
 		rows, _ := boxed(&a, f.Fan)
-		if fill, err := raceway.BoxNeeded(rows, editionOf(&a, f)); err == nil {
-			if over := l.hold(fixed(fill.Needed, l.method), BoxVolume(f.Fan)); over.Level == Stop {
-				v = over
-			}
+		fill, _ := raceway.BoxNeeded(rows, editionOf(&a, f))
+		if over := l.hold(fixed(fill.Needed, l.method), BoxVolume(f.Fan)); over.Level == Stop {
+			v = over
 		}
 	}
 	if count := guessed(f.Fan); count != nil && v.Value.Scale != nil {

@@ -57,3 +57,33 @@ func TestBoxOfAGuessedCount(t *testing.T) {
 		t.Errorf("counted: %+v", v)
 	}
 }
+
+// What is known of a box may fill it by itself: three of 12 take 6.75 in³ (Table
+// 314.16(B)(1)), whatever else is in it. Otherwise what isn't told is asked for.
+func TestBoxThatIsFullAlready(t *testing.T) {
+	for _, c := range []struct {
+		more  string
+		level sheet.Level
+		wants string
+	}{
+		{"&box.volume=6in3", sheet.Stop, ""},
+		{"&box.volume=6in3&box.devices=0", sheet.Stop, ""},
+		{"&box.volume=6in3&box.clamps=no", sheet.Stop, ""},
+		{"&box.volume=6in3&box.devices=?&box.clamps=no", sheet.Stop, ""},
+		{"&box.volume=20in3", sheet.Unjudged, "box.devices box.clamps"},
+		{"&box.volume=20in3&box.devices=0&box.clamps=no", sheet.Within, ""},
+		{"&box.volume=6in3&box.devices=0&box.clamps=no", sheet.Stop, ""},
+		{"&box.volume=6.8in3;within 0.2in3&box.devices=0&box.clamps=no", sheet.Unjudged, "box.volume"},
+		{"&box.devices=0&box.clamps=no", sheet.Unjudged, "box.size"},
+	} {
+		f := fan(t, boxOfThree+c.more)
+		if v := sheet.BoxVerdict(f); v.Level != c.level || wantedOf(f, v) != c.wants {
+			t.Errorf("%s: %s, wants %q", c.more, levelNames[v.Level], wantedOf(f, v))
+		}
+	}
+	f := fan(t, boxOfThree+"&box.volume=6in3&box.clamps=no")
+	set(t, f, "box.devices", "!many")
+	if v := sheet.BoxVerdict(f); v.Level != sheet.Unjudged || v.Fault == nil {
+		t.Errorf("devices that are no number: %+v", v)
+	}
+}

@@ -28,9 +28,6 @@ func (l *bringing) box() {
 	case Unjudged:
 		m.Plan, m.Count = Unsure, 0
 		m.lacks(v.Wanted, v.Fault)
-		if len(m.Wanted) == 0 && m.Fault == nil {
-			m.Wanted = []record.Place{&b.Volume}
-		}
 		m.why("box-unknown", v.Method, places...)
 	default:
 		if b.Size.State() == record.Known {

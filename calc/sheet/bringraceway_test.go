@@ -54,9 +54,14 @@ func TestWireToBring(t *testing.T) {
 		// Table 250.122: 12 for a device of 20 A; the wires, of 10 as they have to be, stay.
 		"a smaller ground beside larger wire": {"&new.minimum-circuit-ampacity=25 A&wire.w1.size=10&wire.w2.size=14&circuit.device-rating=20 A&circuit.length=40 ft", []string{
 			"bring 1 42 ft ground-wire 12 | equipment-ground cut", "bring 3 wire-connector 10 wet | joints", "bring 1 wire-connector 12 wet | joints"}},
+		"a ground that is told first": {"&wire.w1.role=ground&wire.w1.count=1&wire.w1.size=14&wire.w2.role=circuit&wire.w2.count=3&circuit.device-rating=20 A", []string{
+			"bring 1 ground-wire 12 | equipment-ground | circuit.length", "bring 4 wire-connector 12 wet | joints"}},
 		"a ground without print":        {"&wire.w2.insulation=unmarked&wire.w2.diameter=0.13in", []string{"unsure ground-wire | ground-unknown | wire.w2.insulation"}},
 		"a ground of no known size":     {"&wire.w2.size=", []string{"unsure ground-wire | ground-unknown | wire.w2.size"}},
 		"a rating that is none":         {"&circuit.device-rating=!big", []string{"unsure ground-wire | ground-unknown | !circuit.device-rating"}},
+		"nothing in the box":            {"&box.size=square 4 x 1-1/2&box.clamps=no&box.devices=0&wire.w1.where=raceway&wire.w2.where=raceway", []string{"unsure box | box-unknown | !"}},
+		"a guessed volume":              {"&box.volume=9 in3;within 2 in3&box.clamps=no&box.devices=0", []string{"unsure box | box-unknown | box.volume"}},
+		"thousands beside it":           {"&wire.w3.count=10000&wire.w3.size=14&wire.w3.insulation=THWN-2&wire.w3.role=other", []string{"unsure wire | wire-unknown | !"}},
 		"devices in a box that is none": {"&box.size=square 4 x 1-1/2&box.clamps=no&box.devices=!many", []string{"unsure box | box-unknown | !box.devices"}},
 	} {
 		has(t, name, demoRoof(t, c.more), c.want...)

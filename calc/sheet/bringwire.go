@@ -115,7 +115,7 @@ func (l *bringing) ground() raceway.WireSize {
 	if v.Level == Unjudged {
 		m.Plan, m.Count = Unsure, 0
 		m.lacks(v.Wanted, v.Fault)
-		if len(m.Wanted) == 0 && m.Fault == nil && v.Of != nil { // without print
+		if v.Of != nil { // without print, or with one that isn't said
 			m.Wanted = []record.Place{&v.Of.Insulation}
 		}
 		m.why("ground-unknown", v.Method, &f.Raceway.Conduit)

@@ -143,7 +143,7 @@ func motorCurrent(f posed) Answer[unit.Current] {
 	return solveOver(&a, lines, FromMotorTable, "raceway.motor.current", At{"power": power.Term, "volts": volts.Term}, func() (unit.Current, error) {
 		most, err := raceway.TableCurrent(phasesOf(f), power.V(), volts.V())
 		for _, l := range lines { // what the system's column has, never less than the plate's
-			if i, err := raceway.TableCurrent(phasesOf(f), power.V(), l.now); err == nil && l.now >= leastSystem(f.Fan) {
+			if i, _ := raceway.TableCurrent(phasesOf(f), power.V(), l.now); l.now >= leastSystem(f.Fan) { // none is no more
 				most = max(most, i)
 			}
 		}

@@ -99,7 +99,7 @@ func (c *Circuit) drawn(f posed) Answer[unit.Current] {
 	case len(judgeMotorPlate(f)) > 0:
 		return Read("Iₙ", FromMotorPlate, &s.MotorAmps)
 	}
-	if own, err := raceway.TableCurrent(phasesOf(f), s.MotorPower.Value(), s.MotorVolts.Value()); err == nil && c.Current.Known() && !slow(f) && c.Current.Value > own {
+	if own, _ := raceway.TableCurrent(phasesOf(f), s.MotorPower.Value(), s.MotorVolts.Value()); c.Current.Value > own { // of a slow motor it is the plate's, too
 		return c.Current
 	}
 	return Read("Iₙ", FromMotorPlate, &s.MotorAmps)

@@ -99,11 +99,20 @@ func TestAdapterNamesTheEndAtFault(t *testing.T) {
 // a line of those to ground.
 func TestToGround(t *testing.T) {
 	for volts, want := range map[string]raceway.ToGround{
-		"": raceway.ToGroundNotKnown, "208V": raceway.UpTo250, "250V": raceway.UpTo250, "277V": raceway.Over250, "400V": raceway.ToGroundNotKnown,
+		"": raceway.ToGroundNotKnown, "208V": raceway.UpTo250, "250V": raceway.UpTo250, "255V": raceway.ToGroundNotKnown, "277V": raceway.Over250, "300V": raceway.ToGroundNotKnown, "400V": raceway.ToGroundNotKnown,
 		"460V": raceway.Over250, "575V": raceway.Over250, "?": raceway.ToGroundNotKnown,
 	} {
 		if got := sheet.ToGround(fan(t, "new.motor-volts="+volts)); got != want {
 			t.Errorf("%q: %s", volts, got)
+		}
+	}
+	// What was read between lines tells the same; 24 V are those of a control, and no line's.
+	for link, want := range map[string]raceway.ToGround{
+		"old.volts-12=208V": raceway.UpTo250, "old.volts-12=482V": raceway.Over250, "old.volts-12=24V": raceway.ToGroundNotKnown,
+		"new.motor-volts=208V&old.volts-12=482V": raceway.Over250, "new.motor-volts=208V&old.volts-12=24V": raceway.UpTo250,
+	} {
+		if got := sheet.ToGround(fan(t, link)); got != want {
+			t.Errorf("%s: %s", link, got)
 		}
 	}
 }

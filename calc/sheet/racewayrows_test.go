@@ -126,8 +126,12 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		{"1/2 LFMC, 10 ft, with its ground", "&raceway.length=10ft", sheet.Within, "", ""},
 		// 356.12(3) lets what 356.10(5) does: longer where secured by 356.30.
 		{"LFNC-A, 20 ft", "&raceway.conduit=LFNC-A&raceway.length=20ft", sheet.Watch, sheet.RuleFlexLong, ""},
+		{"LFNC-A, how long not said", "&raceway.conduit=LFNC-A&raceway.length=", sheet.Within, "", ""},
 		{"LFNC-A, 6 ft", "&raceway.conduit=LFNC-A&raceway.length=6ft", sheet.Within, "", ""},
 		{"LFNC-B, 20 ft", "&raceway.conduit=LFNC-B&raceway.length=20ft", sheet.Within, "", ""},
+		// 348.12(1): not of a conduit that the opening is said to have been.
+		{"a hub, and flexible metal left in the record", "&opening.conduit=FMC", sheet.Within, "", ""},
+		{"flexible metal at the opening", "&opening.kind=conduit&opening.conduit=FMC", sheet.Stop, sheet.RuleConduitWet, ""},
 		// Chapter 9, note 4: a nipple is 24 in at most.
 		{"a nipple of 10 ft", "&raceway.use=nipple&raceway.length=10ft", sheet.Watch, sheet.RuleNippleLong, ""},
 		{"a nipple of 24 in", "&raceway.use=nipple&raceway.length=24in", sheet.Within, "", ""},
@@ -174,6 +178,8 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		{"15 A breaker, 16 A by the table, plate not read", one + "&new.motor-amps=&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A fuse, 16 A motor", one + "&new.motor-amps=16A&circuit.device=time-delay-fuse&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A breaker, 13.5 A on the plate of a 16 A row", one + "&new.motor-amps=13.5A&circuit.device-rating=15A", sheet.Watch, sheet.RuleBreakerSmall, ""},
+		{"17.5 A fuse, 18 A on the plate of a 16 A row", one + "&new.motor-amps=18A&circuit.device=time-delay-fuse&circuit.device-rating=17.5A", sheet.Stop, sheet.RuleDeviceSmall, ""},
+		{"15 A fuse, which is no disconnect, 13.5 A on the plate of a 16 A row", one + "&new.motor-amps=13.5A&circuit.device=time-delay-fuse&circuit.device-rating=15A", sheet.Within, "", ""},
 		{"20 A breaker, 16 A motor", one + "&new.motor-amps=16A", sheet.Within, "", ""},
 		{"10 A time-delay fuse on 7.5 A", "&circuit.device=time-delay-fuse&circuit.device-rating=10A", sheet.Within, "", ""},
 		{"a breaker above what the fan's plate allows", "&new.minimum-circuit-ampacity=10A&new.maximum-overcurrent=15A", sheet.Stop, sheet.RuleOvercurrent, ""},

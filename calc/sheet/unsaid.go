@@ -61,7 +61,7 @@ func nippleUnsaid(f *record.Fan) []unsaid {
 		return nil
 	case empty(&r.Length):
 		return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.run = true }}}}
-	case !length.Known() || IsNipple(f) || length.Low() > raceway.NippleMost:
+	case IsNipple(f) || length.Low() > raceway.NippleMost: // as one is of a length that is no value
 		return nil
 	}
 	return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.nipple = true }}}}

@@ -75,6 +75,7 @@ func TestRemarksOnWires(t *testing.T) {
 		// Three lines take three wires, one phase two. What only ends in the box runs nowhere.
 		{"six of the motor's", "&wire.a.count=6", []string{"wire-count watch"}},
 		{"two of a motor of three phases", "&wire.a.count=2", []string{"wire-count watch"}},
+		{"three behind a drive, which has three lines, of a plate of one phase", "&supply=drive&new.phases=1", nil},
 		{"three more in the box", "&wire.c.count=3&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=circuit&wire.c.where=box", nil},
 
 		// 110.14: terminals for aluminum are marked so.
