@@ -121,3 +121,22 @@ func TestWhatSizesTheCircuit(t *testing.T) {
 		}
 	}
 }
+
+// The drop is a share of the motor's volts, or of the system's where those are less. Volts
+// of a line to neutral are no three-phase system's.
+func TestWhatTheDropIsAShareOf(t *testing.T) {
+	for _, c := range []struct {
+		with  string
+		volts float64
+	}{
+		{"", 208},
+		{"&new.motor-volts=230V&new.volts-12=208V", 208},
+		{"&new.motor-volts=230V&new.volts-12=241V", 230},
+		{"&new.motor-volts=230V&new.volts-12=121V", 230},
+	} {
+		circuit := sheet.CircuitOf(wired(t, c.with))
+		if got := float64(circuit.Drop.Value) / float64(circuit.DropShare.Value); math.Abs(got-c.volts) > 0.01 {
+			t.Errorf("%s: of %.4g V, want %.4g", c.with, got, c.volts)
+		}
+	}
+}

@@ -43,3 +43,12 @@ func TestTheGroundOfAnUnknownConduit(t *testing.T) {
 		t.Errorf("%+v", v)
 	}
 }
+
+// The fan's plate allows 12 A: a breaker of 10 since 2023, and none before (240.6(A)). A
+// ground of 12 is enough for either.
+func TestAGroundWhoseDeviceNotEveryEditionHas(t *testing.T) {
+	f := wired(t, "&new.motor-power=1/2hp&new.motor-volts=460V&new.motor-amps=1A&new.volts-12=480V&new.minimum-circuit-ampacity=5A&new.maximum-overcurrent=12A&circuit.device-rating=&code-edition=")
+	if v := sheet.CircuitOf(f).GroundVerdict; v.Level != sheet.Within {
+		t.Errorf("%s, wants %q, %+v", levelNames[v.Level], wantedOf(f, v), v.Fault)
+	}
+}

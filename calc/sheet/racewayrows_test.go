@@ -108,10 +108,20 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		// 3 hp: 10.6 · 1.25 = 13.3; 14 THWN-2 at 73 °C 0.50 · 25 = 12.5, else 15 at 60 °C terminals.
 		{"edition not said, and the ampacity hangs on it", "&code-edition=&raceway.height=13/16in;within 0in&wire.a.size=14&new.motor-power=3hp&new.motor-amps=9A", sheet.Unjudged, sheet.RuleAmpacity, "code-edition"},
 
+		// 16 A by the fan's plate behind a drive: 0.50 · 30 are 15 where 33 °C are added.
+		{"edition not said, behind a drive", "&code-edition=&raceway.height=13/16in;within 0in&supply=drive&new.minimum-circuit-ampacity=16A&new.maximum-overcurrent=20A", sheet.Unjudged, sheet.RuleAmpacity, "code-edition"},
+		// 13.2 A of one phase, 16.5 to carry, and 15 in 2020; otherwise 20 or 9.4 A.
+		{"edition and phases not said, and both decide", "&code-edition=&new.phases=&raceway.height=13/16in;within 0in", sheet.Unjudged, sheet.RuleAmpacity, "code-edition new.phases"},
+		// 15 A in each; 3 hp are 10.6 A, of one phase 18.7, 23.4 to carry.
+		{"edition and phases not said, and the phases decide", "&code-edition=&new.phases=&raceway.height=1/2in;within 0in&new.motor-power=3hp&new.motor-amps=9A&circuit.device-rating=30A&wire.b.size=10", sheet.Unjudged, sheet.RuleAmpacity, "new.phases"},
+
 		// 240.6(A): 10 A for breakers since 2023; 1.1 A · 250 % = 2.75, the next is 15 or 10.
 		{"edition not said, 15 A breaker on 1/2 hp 460 V", "&code-edition=" + half4, sheet.Unjudged, sheet.RuleOvercurrent, "code-edition"},
 		{"the same in 2020", half4 + "&code-edition=2020", sheet.Within, "", ""},
 		{"the same in 2023", half4, sheet.Stop, sheet.RuleOvercurrent, ""},
+		// 4 A · 250 % = 10: 15 is the next but one in 2023, and the last that 400 % leave.
+		{"edition not said, 15 A breaker on 4 A of a slow motor", "&code-edition=&new.motor-speed=1150rpm&new.motor-power=3/4hp&new.motor-amps=4A&circuit.device-rating=15A", sheet.Unjudged, sheet.RuleOvercurrent, "code-edition"},
+		{"edition not said, 15 A breaker on 4.1 A of it", "&code-edition=&new.motor-speed=1150rpm&new.motor-power=3/4hp&new.motor-amps=4.1A&circuit.device-rating=15A", sheet.Within, "", ""},
 		{"edition not said, 20 A breaker on it", "&code-edition=" + half4 + "&circuit.device-rating=20A&wire.b.size=12", sheet.Stop, sheet.RuleOvercurrent, ""},
 		{"edition not said, 3 A time-delay fuse on it", "&code-edition=" + half4 + "&circuit.device=time-delay-fuse&circuit.device-rating=3A", sheet.Within, "", ""}, // 175 % are 1.9
 		{"edition not said, 20 A on 2 hp 208 V", "&code-edition=", sheet.Within, "", ""},
@@ -136,6 +146,8 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		{"a nipple of 10 ft", "&raceway.use=nipple&raceway.length=10ft", sheet.Watch, sheet.RuleNippleLong, ""},
 		{"a nipple of 24 in", "&raceway.use=nipple&raceway.length=24in", sheet.Within, "", ""},
 		{"nine in a nipple of 20 in or so, too many for a run", "&raceway.use=nipple&raceway.length=20in;within 10in&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Unjudged, sheet.RuleFillCount, "raceway.length"},
+		{"nine in a nipple of no known length", "&raceway.use=nipple&raceway.length=&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Unjudged, sheet.RuleFillCount, "raceway.length"},
+		{"nine in a nipple of a length that is none", "&raceway.use=nipple&raceway.length=!short&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Unjudged, sheet.RuleFillCount, "raceway.length"},
 		{"ten in a nipple that is none", "&raceway.use=nipple&raceway.length=10ft&wire.c.count=6&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Stop, sheet.RuleFillCount, ""},
 
 		// 250.118(5) and (6): 6 ft; 20 A, or 60 A of LFMC from 3/4 to 1-1/4; 350.60, 348.60.
@@ -170,6 +182,9 @@ func TestRowsOfTheRaceway(t *testing.T) {
 
 		// 14 TW at 45 °C: 0.71 · 15 = 10.7 A; by the table 9.4 are asked for, by the plate 9.3 · 1.25 = 11.6.
 		{"speed not said, and below 1200 rpm the plate would be too much", "&new.motor-speed=&new.motor-amps=9.3A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Unjudged, sheet.RuleAmpacity, "new.motor-speed"},
+		// 3 hp: 10.6 · 1.25 = 13.3 by the table; by a plate of 8.4 A it would be 10.5.
+		{"speed not said, and by the table it is too much", "&new.motor-speed=&new.motor-power=3hp&new.motor-amps=8.4A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Stop, sheet.RuleAmpacity, ""},
+		{"speed not said, and by the plate it is near", "&new.motor-speed=&new.motor-amps=8.5A;within 0.1A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Unjudged, sheet.RuleAmpacity, "new.motor-speed"},
 		{"the same at 1750 rpm", "&new.motor-amps=9.3A&wire.a.size=14&wire.a.insulation=TW&hottest-air=45C;within 0C", sheet.Within, "", ""},
 		// 430.52(C)(1)(b): 225 % are 94.5 of 42 A (230 V), 103.9 of 46.2 A (208 V).
 		{"volts not read, a fuse that is too large at 240 and to be watched at 208", seven + "&new.motor-power=15hp&new.motor-amps=38A&new.volts-12=&wire.a.size=4&wire.b.size=4&raceway.size=1&opening.size=1&circuit.terminals=75&circuit.device=time-delay-fuse&circuit.device-rating=100A", sheet.Watch, sheet.RuleOvercurrent, ""},

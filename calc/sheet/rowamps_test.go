@@ -91,6 +91,7 @@ func TestOneErrorOfSpeedIsNotTwo(t *testing.T) {
 		{"amps and speed of one reading", "&trial.a.turns=3 turns&trial.a.speed=716 rpm;within 30 rpm" + amps, false},
 		{"amps at a setting whose speed was not read", "&new.motor-speed=1750rpm;within 70rpm&trial.a.turns=3 turns" + amps, false},
 		{"the speed read again later", "&trial.a.turns=3 turns&trial.a.speed=716 rpm;within 30 rpm" + amps + "&trial.b.turns=3 turns&trial.b.speed=716 rpm;within 30 rpm", true},
+		{"the speed read later alone", "&new.motor-speed=1750rpm;within 70rpm&trial.a.turns=3 turns" + amps + "&trial.b.turns=3 turns&trial.b.speed=716 rpm;within 30 rpm", true},
 		{"a setting that was not written down", "&new.motor-speed=1750rpm;within 70rpm&trial.a.speed=716 rpm;within 30 rpm" + amps, true},
 	} {
 		f := changed(t, carrying, c.more)

@@ -32,9 +32,9 @@ type way struct {
 	changed []record.Place
 }
 
-func empty(p record.Place) bool {
-	return p.State() != record.Known && p.State() != record.Garbled
-}
+// empty tells whether a place has no value. One whose text is none stops whatever asks for
+// it by itself.
+func empty(p record.Place) bool { return p.State() != record.Known }
 
 // editionUnsaid is the edition of the code, where none is said.
 func editionUnsaid(f *record.Fan) []unsaid {
@@ -61,21 +61,18 @@ func nippleUnsaid(f *record.Fan) []unsaid {
 		return nil
 	case empty(&r.Length):
 		return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.run = true }}}}
-	case IsNipple(f) || length.Low() > raceway.NippleMost: // as one is of a length that is no value
+	case length.Low() > raceway.NippleMost:
 		return nil
 	}
 	return []unsaid{{&r.Length, []func(*posed){func(o *posed) { o.nipple = true }}}}
 }
 
-// byEdition tells whether a circuit's verdicts may hang on the edition: the height over
-// the roof lies where one adds the sun's heat and another doesn't, or the motor is so
-// small that a breaker of 10 A, a standard one from 2023 on, is the largest.
+// byEdition tells whether a circuit's verdicts may hang on the edition: so low over the
+// roof one adds the sun's heat and another need not, or the motor is so small that a
+// breaker of 10 A, a standard one from 2023 on, is the largest.
 func (c *Circuit) byEdition(f *record.Fan) bool {
-	sunny := site(f) == raceway.Outdoors && f.Raceway.Exposure.Value() == record.Rooftop
-	if h := Read("h", FromPlace, &f.Raceway.Height); sunny && h.Known() && h.Low() < 7./8*unit.Inch && h.High() >= 3./4*unit.Inch*(1-slack) {
-		return true
-	}
-	return !c.Current.Known() || c.Current.Low() <= 4*unit.Ampere
+	height := Read("h", FromPlace, &f.Raceway.Height)
+	return f.Raceway.Exposure.Value() == record.Rooftop && height.Low() < 7./8*unit.Inch || c.Current.Low() <= 4*unit.Ampere
 }
 
 // unsaid are the places that a circuit's verdicts may hang on: the edition of the code;
@@ -91,14 +88,14 @@ func (c *Circuit) unsaid(f *record.Fan) []unsaid {
 		return all
 	}
 	s := &f.New
-	if empty(&s.Fit.Phases) && f.Supply.Value() == record.ThreePhase {
+	if empty(&s.Fit.Phases) {
 		all = append(all, unsaid{&s.Fit.Phases, []func(*posed){func(o *posed) { o.onePhase = true }}})
 	}
 	unread := !slices.ContainsFunc(lineReadings(f), func(r *record.Reading) bool { return highest(r) != nil })
-	if v := s.MotorVolts.Value(); s.MotorVolts.State() == record.Known && nominal(v) == 240 && unread {
+	if nominal(s.MotorVolts.Value()) == 240 && unread {
 		all = append(all, unsaid{voltsPlace(f), []func(*posed){func(o *posed) { o.on208 = true }}})
 	}
-	if amps := &s.MotorAmps; empty(&s.MotorSpeed) && amps.State() == record.Known && c.Current.Known() && amps.Value() > c.Current.Value {
+	if empty(&s.MotorSpeed) && s.MotorAmps.Value() > c.Current.Value {
 		all = append(all, unsaid{&s.MotorSpeed, []func(*posed){func(o *posed) { o.slowly = true }}})
 	}
 	return all
@@ -132,9 +129,9 @@ func amid(v Verdict, list []way, of func(i int) Verdict) Verdict {
 	for i, w := range list {
 		other := of(i)
 		switch {
-		case other.Level == Unjudged && other.Fault.breaks(raceway.TooHot):
+		case other.Fault.breaks(raceway.TooHot):
 			other.Level = Stop
-		case other.Level == Unjudged && lacking(other):
+		case other.Level == Unjudged && other.Fault != nil:
 			continue
 		}
 		if other.Level < mildest.Level {
@@ -158,11 +155,6 @@ func amid(v Verdict, list []way, of func(i int) Verdict) Verdict {
 		together = alone
 	}
 	return Verdict{Level: Unjudged, Rule: v.Rule, Method: v.Method, Of: v.Of, Wanted: together}
-}
-
-// lacking tells whether a verdict is none for want of something, not by an error.
-func lacking(v Verdict) bool {
-	return v.Fault != nil || slices.ContainsFunc(v.Wanted, empty)
 }
 
 // weigh holds the circuit's verdicts against whatever is not said.
