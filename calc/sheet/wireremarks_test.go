@@ -78,6 +78,24 @@ func TestRemarksOnWires(t *testing.T) {
 		{"three behind a drive, which has three lines, of a plate of one phase", "&supply=drive&new.phases=1", nil},
 		{"three more in the box", "&wire.c.count=3&wire.c.size=12&wire.c.insulation=THWN-2&wire.c.role=circuit&wire.c.where=box", nil},
 
+		// 430.6(A)(1): below 1200 rpm a motor draws more than its row; behind a drive, of two
+		// speeds and with its own electronics there is no row; nor of 2.6 hp.
+		{"24 A on a plate of 2 hp", "&new.motor-amps=24A", []string{"plate-table watch"}},
+		{"11 A on it, at 860 rpm", "&new.motor-amps=11A&new.motor-speed=860rpm", nil},
+		{"24 A, behind a drive", "&new.motor-amps=24A&supply=drive", nil},
+		{"24 A, of two speeds", "&new.motor-amps=24A&supply=two-speed", nil},
+		{"24 A, supply not said", "&new.motor-amps=24A&supply=", nil},
+		{"24 A, of 2.6 hp", "&new.motor-amps=24A&new.motor-power=2.6hp", nil},
+		{"24 A on a plate without volts", "&new.motor-amps=24A&new.motor-volts=", nil},
+
+		// A fan's least ampacity is no less than what its motor draws, by table or plate; nor
+		// more than its largest device.
+		{"6 A on the fan's plate", "&new.minimum-circuit-ampacity=6A", []string{"plate-ampacity watch"}},
+		{"7.6 A, and 8 on the motor's", "&new.minimum-circuit-ampacity=7.6A&new.motor-amps=8A", []string{"plate-ampacity watch"}},
+		{"7.6 A, the motor's hp not read", "&new.minimum-circuit-ampacity=7.6A&new.motor-power=", nil},
+		{"6 A, the motor's hp not read", "&new.minimum-circuit-ampacity=6A&new.motor-power=", []string{"plate-ampacity watch"}},
+		{"16 A, and 15 for the device", "&new.minimum-circuit-ampacity=16A&new.maximum-overcurrent=15A", []string{"plate-device watch"}},
+
 		// 110.14: terminals for aluminum are marked so.
 		{"aluminum", "&circuit.material=aluminum&wire.a.size=10", []string{"aluminum-wire watch"}},
 		{"metal not said", "&circuit.material=", nil},

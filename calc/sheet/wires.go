@@ -159,7 +159,7 @@ func (c *Circuit) judgePlate(f *record.Fan) []Verdict {
 	}
 	own := c.Current
 	if known(&f.New.MotorAmps) {
-		if plate := Read("Iₙ", FromMotorPlate, &f.New.MotorAmps); !own.Known() || plate.Fault != nil || plate.Value > own.Value {
+		if plate := Read("Iₙ", FromMotorPlate, &f.New.MotorAmps); plate.Fault != nil || plate.Value > own.Value {
 			own = plate
 		}
 	}
