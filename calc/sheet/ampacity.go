@@ -138,7 +138,7 @@ func mostCarried(f *record.Fan) (most Answer[unit.Current]) {
 		}
 	}
 	for _, w := range f.Wires {
-		if w.Where.Value() == record.InBox || !carriesMotor(w) || w.Size.State() != record.Known {
+		if w.Where.Value() == record.InBox || !carriesMotor(w) {
 			continue
 		}
 		i, err := raceway.TableAmpacity(raceway.WireSize(w.Size.Value()), material, terminals)
@@ -155,11 +155,9 @@ func mostCarried(f *record.Fan) (most Answer[unit.Current]) {
 func (c *Circuit) judgeWire(f *record.Fan) Verdict {
 	limit := limitOf[unit.Current]{rule: RuleAmpacity, method: "raceway.usable", scale: &unit.Amperage, level: Stop, least: true}
 	v := limit.hold(c.Carried, c.Demand)
-	if v.Level == Unjudged && lacking(v) {
-		if most := mostCarried(f); most.Known() {
-			if w := limit.hold(most, c.Demand); w.Level == Stop {
-				return w
-			}
+	if v.Level == Unjudged {
+		if w := limit.hold(mostCarried(f), c.Demand); w.Level == Stop {
+			return w
 		}
 	}
 	for _, w := range f.Wires {

@@ -140,3 +140,36 @@ func TestWhatTheDropIsAShareOf(t *testing.T) {
 		}
 	}
 }
+
+// Whatever isn't said of a wire, it carries no more than Table 310.16 has at its terminals:
+// of copper 14 AWG 20 A at 75 °C, 12 AWG 25, and 20 at 60; of aluminum 12 AWG 20.
+func TestWiresThatCarryTooLittleAtMost(t *testing.T) {
+	const (
+		bare = "&wire.a.insulation=&circuit.terminals=&new.minimum-circuit-ampacity="
+		more = "&wire.c.count=3&wire.c.role=circuit&wire.c.size="
+	)
+	for _, c := range []struct {
+		name, with string
+		level      sheet.Level
+		amps       unit.Current
+	}{
+		{"12 AWG for 26 A", bare + "26A", sheet.Stop, 25},
+		{"12 AWG for 24 A", bare + "24A", sheet.Unjudged, 0},
+		{"the same, its terminals for 60 °C", bare + "24A&circuit.terminals=60", sheet.Stop, 20},
+		{"the same of aluminum", bare + "24A&circuit.material=aluminum", sheet.Stop, 20},
+		{"the same, of what metal not said", bare + "24A&circuit.material=", sheet.Unjudged, 0},
+		{"14 AWG beside it", bare + "24A" + more + "14", sheet.Stop, 20},
+		{"10 AWG beside 12 for 26 A", bare + "26A" + more + "10", sheet.Stop, 25},
+		{"14 AWG beside it in the box", bare + "24A" + more + "14&wire.c.where=box", sheet.Unjudged, 0},
+		{"14 AWG of another circuit", bare + "24A" + more + "14&wire.c.role=other", sheet.Unjudged, 0},
+		{"of no known size", bare + "24A&wire.a.size=", sheet.Unjudged, 0},
+		{"of a size below the table", bare + "24A&wire.a.size=16", sheet.Unjudged, 0}, // that it is too small is said by itself
+		// What is known to be carried is what is told: 0.5 · 0.91 · 30 A of twelve that carry.
+		{"12 AWG for 15 A, nine beside it", "&new.minimum-circuit-ampacity=15A&wire.c.count=9&wire.c.size=14&wire.c.insulation=THWN-2&wire.c.role=other", sheet.Stop, 13.65},
+	} {
+		v := sheet.CircuitOf(wired(t, c.with)).WireVerdict
+		if v.Level != c.level || c.amps > 0 && math.Abs(v.Value.Base-float64(c.amps)) > 0.01 {
+			t.Errorf("%s: %s, %.4g A", c.name, levelNames[v.Level], v.Value.Base)
+		}
+	}
+}
