@@ -6,6 +6,9 @@ const (
 	chosen     = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
 	oneSetting = "a fixed sheave has one pitch at any setting"
 	noSheave   = "a pitch that isn't known counts as none, over which or of which there is no share in the range"
+	oneSize    = "two of one rank are one size"
+	oneAmps    = "equal amps are one current"
+	none       = "what isn't known counts as none, which decides nothing here"
 	meter      = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
 )
 
@@ -46,7 +49,30 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/phase/system.go", "PlateOnSystem", "off > float64(PlateTolerance)*(1+1e-9)", "off >= float64(PlateTolerance)*(1+1e-9)", rounding},
 
 	{"calc/sheet/air.go", "settingSpeed", "l != nil", "true", "rows stand only where there is a line"},
-	{"calc/sheet/box.go", "boxed", "rank(row.Size) > rank(largest)", "rank(row.Size) >= rank(largest)", "two of one rank are one size"},
+	{"calc/sheet/adapter.go", "inRow", "errors.As(row.Err, &l)", "true", "what is wrong in a row is a limit's error"},
+	{"calc/sheet/adapter.go", "toGround", "volts >= 260", "volts > 260", chosen},
+	{"calc/sheet/adapter.go", "toGround", "volts <= 290", "volts < 290", chosen},
+	{"calc/sheet/ampacity.go", "mostCarried", "i < most.Value", "i <= most.Value", oneAmps},
+	{"calc/sheet/box.go", "boxed", "rank(row.Size) > rank(largest)", "rank(row.Size) >= rank(largest)", oneSize},
+	{"calc/sheet/bringpipe.go", "bringing.joint", "rank(size) > rank(largest)", "rank(size) >= rank(largest)", oneSize},
+	{"calc/sheet/device.go", "Circuit.judgeDevice", "rating.Value <= o.Last*(1+slack)", "rating.Value < o.Last*(1+slack)", rounding},
+	{"calc/sheet/device.go", "Circuit.drawn", "s.MotorAmps.Value() > c.Current.Value", "s.MotorAmps.Value() >= c.Current.Value", oneAmps},
+	{"calc/sheet/fill.go", "IsNipple", "length.Known()", "true", none},
+	{"calc/sheet/fill.go", "IsNipple", "length.High() > raceway.NippleMost*(1+slack)", "length.High() >= raceway.NippleMost*(1+slack)", rounding},
+	{"calc/sheet/fill.go", "Jam", "err != nil || err2 != nil", "err != nil && err2 != nil", "no ratio is of a diameter that isn't known"},
+	{"calc/sheet/fill.go", "Jam", "err != nil", "false", "no ratio is of a diameter that isn't known"},
+	{"calc/sheet/fill.go", "Jam", "err2 != nil", "false", "no ratio is of a diameter that isn't known"},
+	{"calc/sheet/fill.go", "Jam", "err == nil", "true", "the ratio is known, by the same formula"},
+	{"calc/sheet/ground.go", "Circuit.leastGround", "rank(raised) > rank(size)", "rank(raised) >= rank(size)", oneSize},
+	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "high > beyond*m.amps", "high >= beyond*m.amps", chosen},
+	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "w.frozen > 0", "true", "in air of no density there are no amps, which are within"},
+	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "w.frozen > 0", "w.frozen >= 0", "in air of no density there are no amps, which are within"},
+	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "err != nil", "false", "what contradicts itself does so in any air, and was told before"},
+	{"calc/sheet/unsaid.go", "nippleUnsaid", "length.Low() > raceway.NippleMost", "length.Low() >= raceway.NippleMost", rounding},
+	{"calc/sheet/unsaid.go", "amid", "other.Level < mildest.Level", "other.Level <= mildest.Level", "of verdicts of one level any is the mildest"},
+	{"calc/sheet/wires.go", "Circuit.judgePlate", "plate.Value > own.Value", "plate.Value >= own.Value", oneAmps},
+	{"calc/sheet/wires.go", "judgeMotorPlate", "share >= plateLeast", "share > plateLeast", chosen},
+	{"calc/sheet/wires.go", "judgeMotorPlate", "share <= plateMost", "share < plateMost", chosen},
 	{"calc/sheet/bringdrive.go", "bringing.belt", "len(fits) > 0", "len(fits) >= 0", "a belt of the standard's is always among them but where one has just the length asked for, to the last digit, and is the one entered"},
 	{"calc/sheet/bringdrive.go", "bringing.belt", "m.Fault == nil", "true", "what is at fault has a place, which the first belt asks for"},
 	{"calc/sheet/bringdrive.go", "suiting", "!x.Length.Known()", "false", "a belt without a length is judged neither within nor watch"},
