@@ -193,6 +193,7 @@ func TestRowsOfTheRaceway(t *testing.T) {
 		{"15 A breaker, 16 A by the table, plate not read", one + "&new.motor-amps=&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A fuse, 16 A motor", one + "&new.motor-amps=16A&circuit.device=time-delay-fuse&circuit.device-rating=15A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A breaker, 13.5 A on the plate of a 16 A row", one + "&new.motor-amps=13.5A&circuit.device-rating=15A", sheet.Watch, sheet.RuleBreakerSmall, ""},
+		{"20 A breaker before a drive, by the fan's plate", "&supply=drive&new.minimum-circuit-ampacity=12A&new.maximum-overcurrent=20A", sheet.Within, "", ""},
 		{"17.5 A fuse, 18 A on the plate of a 16 A row", one + "&new.motor-amps=18A&circuit.device=time-delay-fuse&circuit.device-rating=17.5A", sheet.Stop, sheet.RuleDeviceSmall, ""},
 		{"15 A fuse, which is no disconnect, 13.5 A on the plate of a 16 A row", one + "&new.motor-amps=13.5A&circuit.device=time-delay-fuse&circuit.device-rating=15A", sheet.Within, "", ""},
 		{"20 A breaker, 16 A motor", one + "&new.motor-amps=16A", sheet.Within, "", ""},

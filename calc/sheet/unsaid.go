@@ -131,7 +131,7 @@ func amid(v Verdict, list []way, of func(i int) Verdict) Verdict {
 		switch {
 		case other.Fault.breaks(raceway.TooHot):
 			other.Level = Stop
-		case other.Level == Unjudged && other.Fault != nil:
+		case other.Fault != nil:
 			continue
 		}
 		if other.Level < mildest.Level {

@@ -8,6 +8,7 @@ const (
 	noSheave   = "a pitch that isn't known counts as none, over which or of which there is no share in the range"
 	oneSize    = "two of one rank are one size"
 	oneAmps    = "equal amps are one current"
+	editions   = "a guard for speed: the editions are held against each other in vain"
 	none       = "what isn't known counts as none, which decides nothing here"
 	meter      = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
 )
@@ -69,6 +70,11 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "w.frozen > 0", "w.frozen >= 0", "in air of no density there are no amps, which are within"},
 	{"calc/sheet/rowamps.go", "worksheet.judgeMotor", "err != nil", "false", "what contradicts itself does so in any air, and was told before"},
 	{"calc/sheet/unsaid.go", "nippleUnsaid", "length.Low() > raceway.NippleMost", "length.Low() >= raceway.NippleMost", rounding},
+	{"calc/sheet/unsaid.go", "Circuit.byEdition", "f.Raceway.Exposure.Value() == record.Rooftop && height.Low() < 7./8*unit.Inch", "f.Raceway.Exposure.Value() == record.Rooftop || height.Low() < 7./8*unit.Inch", editions},
+	{"calc/sheet/unsaid.go", "Circuit.byEdition", "f.Raceway.Exposure.Value() == record.Rooftop", "true", editions},
+	{"calc/sheet/unsaid.go", "Circuit.byEdition", "height.Low() < 7./8*unit.Inch", "true", editions},
+	{"calc/sheet/unsaid.go", "Circuit.byEdition", "height.Low() < 7./8*unit.Inch", "height.Low() <= 7./8*unit.Inch", editions},
+	{"calc/sheet/unsaid.go", "Circuit.unsaid", "s.MotorAmps.Value() > c.Current.Value", "s.MotorAmps.Value() >= c.Current.Value", oneAmps},
 	{"calc/sheet/unsaid.go", "amid", "other.Level < mildest.Level", "other.Level <= mildest.Level", "of verdicts of one level any is the mildest"},
 	{"calc/sheet/wires.go", "Circuit.judgePlate", "plate.Value > own.Value", "plate.Value >= own.Value", oneAmps},
 	{"calc/sheet/wires.go", "judgeMotorPlate", "share >= plateLeast", "share > plateLeast", chosen},
