@@ -59,7 +59,7 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 	case f.New.Sheave.Value() == record.Fixed:
 		m = Move{Do: DoFixed, Speed: t.Speed.Value, Over: unit.Ratio(t.Speed.Value/t.Target.Value) - 1}
 		if TargetReached(f, t.Speed, t.Target).Level == Watch {
-			m = byFrequency(t, SheavesFor(f), m)
+			m = byFrequency(f, t, SheavesFor(f), m)
 		}
 		return m, nil
 	case t.Set < 0:
@@ -94,9 +94,9 @@ func noSetting(f *record.Fan, t Table) Move {
 	m := Move{Do: DoNone, Why: t.Why, Barred: t.Barred}
 	h := SheavesFor(f)
 	if m.Why != MustNotBe {
-		m = byFrequency(t, h, m)
+		m = byFrequency(f, t, h, m)
 	}
-	if m.Do == DoFrequency {
+	if m.Do != DoNone {
 		return m
 	}
 	if thing, need, ok := h.offered(f, t); ok {
@@ -106,12 +106,17 @@ func noSetting(f *record.Fan, t Table) Move {
 }
 
 // byFrequency returns the move by a drive's output, where there is a drive, its output
-// may be so, and neither wheel nor motor is stopped at the target; else m.
-func byFrequency(t Table, h Sheaves, m Move) Move {
-	if h.Frequency.Known() && h.FrequencyVerdict.Level == Within && h.AtTheTarget.Level != Stop {
-		return Move{Do: DoFrequency, Frequency: h.Frequency.Value, Speed: t.Target.Value}
+// may be so, and neither wheel nor motor is stopped at the target; else m. Turned up, a
+// loose belt is tensioned first, as before a sheave is closed.
+func byFrequency(f *record.Fan, t Table, h Sheaves, m Move) Move {
+	if !h.Frequency.Known() || h.FrequencyVerdict.Level != Within || h.AtTheTarget.Level == Stop {
+		return m
 	}
-	return m
+	now := NowTurns(f)
+	if runs := t.SpeedAt(f, now); beltLoose(f, t) && !(runs.Known() && runs.Value >= t.Target.Value) {
+		return Move{Do: DoTension, To: now.Value}
+	}
+	return Move{Do: DoFrequency, Frequency: h.Frequency.Value, Speed: t.Target.Value}
 }
 
 // sameAgain is how near two readings in a row that stay behind the drive must

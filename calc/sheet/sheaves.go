@@ -79,7 +79,7 @@ func SheavesFor(f *record.Fan) Sheaves {
 
 // drivingFrequency answers with the output at which the drive's motor turns at
 // the speed that these sheaves want: by the latest reading, whose slip and
-// diameters cancel, or by the sheaves.
+// diameters cancel, carried to where the sheave stands now; or by the sheaves.
 func drivingFrequency(f *record.Fan, want Answer[unit.Speed]) Answer[unit.Frequency] {
 	s := &f.New
 	var a Ask
@@ -88,7 +88,11 @@ func drivingFrequency(f *record.Fan, want Answer[unit.Speed]) Answer[unit.Freque
 	}
 	if r := LastReading(f); r != nil {
 		var b Ask
-		read, target := Want(&b, "nᵣ", &r.Reading.Speed), Use(&b, "n₂", TargetSpeed(f))
+		here, now := Read("nᵣ", FromTrial, &r.Reading.Speed), NowTurns(f)
+		if s.Sheave.Value() == record.Adjustable && now.Value != r.Turns.Value() { // set on since then
+			here = newSpeed(f, r, now)
+		}
+		read, target := Use(&b, "nᵣ", here), Use(&b, "n₂", TargetSpeed(f))
 		motor := Use(&b, "n₁", MotorSpeed(f, s, &r.Reading, noLoad))
 		want = Solve(&b, FromTrial, "drive.reading", nil, func() (unit.Speed, error) {
 			return limit.Result(motor.V() * target.V() / read.V())
