@@ -33,7 +33,7 @@ type chain struct {
 }
 
 // Known tells whether there is a basis.
-func (b *Basis) Known() bool { return len(b.chains) > 0 && b.Power.Known() && b.Speed.Known() }
+func (b *Basis) Known() bool { return len(b.chains) > 0 }
 
 // FanBasis returns what the new fan's power is carried from. Readings that
 // can't be are a fault and hide what would come after them.
@@ -270,11 +270,9 @@ func (b *Basis) denser(t Answer[unit.Temperature]) Answer[unit.Ratio] { return D
 // coldest answers with how much denser the air of the coldest start is than at
 // the basis' reading; where the reading itself was in colder air, that counts.
 func (b *Basis) coldest(f *record.Fan) Answer[unit.Ratio] {
-	k := b.denser(Read("T", FromPlace, &f.ColdestAir))
-	if k.Known() && k.Value < 1 {
-		return fixed(unit.Ratio(1), "air.density.ratio")
-	}
-	return k
+	var a Ask
+	k := Use(&a, "ρ₂/ρ₁", b.denser(Read("T", FromPlace, &f.ColdestAir)))
+	return Solve(&a, FromPlace, "air.density.ratio", nil, func() (unit.Ratio, error) { return max(1, k.V()), nil })
 }
 
 // Where the coldest start isn't entered, a motor is within only if it would be
