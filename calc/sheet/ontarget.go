@@ -47,7 +47,7 @@ func (r reach) holds(n unit.Speed) bool { return n >= r.least*(1-slack) && n <= 
 // own error could excuse a speed, that is not judged.
 func TargetReached(f *record.Fan, speed, target Answer[unit.Speed]) Verdict {
 	l := limitOf[unit.Speed]{rule: RuleBelow, method: "drive.tolerance", scale: &unit.Rotation, level: Watch, least: true}
-	if !speed.Known() || !target.Known() || target.Value <= 0 || !speed.Bounded() || !target.Bounded() {
+	if !speed.Known() || !target.Known() || !speed.Bounded() || !target.Bounded() {
 		return l.hold(speed, target)
 	}
 	least, most := unit.Speed(1-mostShort)*(1-slack), unit.Speed(1+over(f))*(1+slack)
@@ -94,7 +94,7 @@ func LeftSpeed(f *record.Fan) Answer[unit.Speed] {
 
 // Apart returns how far a speed lies from the target, as a share of it.
 func Apart(speed, target Answer[unit.Speed]) (unit.Ratio, bool) {
-	if !speed.Known() || !target.Known() || target.Value == 0 {
+	if !speed.Known() || !target.Known() {
 		return 0, false
 	}
 	return unit.Ratio(speed.Value/target.Value) - 1, true

@@ -179,7 +179,7 @@ func TargetVerdict(f *record.Fan) Verdict {
 	}
 	v.Value.Scale = &unit.Share
 	for _, c := range cs {
-		if !c.Speed.Known() || c.Chosen {
+		if c.Chosen {
 			continue
 		}
 		apart, within := abs(float64(c.Apart)), float64((c.Speed.Band+chosen.Band)/chosen.Value)
