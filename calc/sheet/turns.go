@@ -115,14 +115,14 @@ func (w *worksheet) settings() []unit.Turns {
 	for i := 0; i < mostRows && float64(i)*halfTurn <= float64(last); i++ {
 		all = append(all, unit.Turns(i)*halfTurn)
 	}
-	if now := w.now; now.Known() && now.Value >= 0 && len(all) > 0 {
+	if now := w.now; now.Known() {
 		i, there := slices.BinarySearchFunc(all, now.Value, func(a, b unit.Turns) int {
 			if abs(float64(a-b)) <= slack {
 				return 0
 			}
 			return cmp.Compare(a, b)
 		})
-		if !there && i < len(all) {
+		if !there {
 			all = slices.Insert(all, i, now.Value)
 		}
 	}
