@@ -144,7 +144,7 @@ func ampsBasis(f *record.Fan, from From, s *record.Side, r *record.Reading, spee
 // bounded returns b where its power and its speed are known to lie somewhere;
 // otherwise there is no basis, and what would bound it is wanted.
 func (b *Basis) bounded() *Basis {
-	b.open = b.Power.Known() && !b.Power.Bounded() || b.Speed.Known() && !b.Speed.Bounded()
+	b.open = !b.Power.Bounded() || !b.Speed.Bounded()
 	b.Power, b.Speed = settled(b.Power), settled(b.Speed)
 	if !b.Power.Known() || !b.Speed.Known() {
 		b.chains, b.Wanted = nil, append(b.Power.open(), b.Speed.open()...)
@@ -155,7 +155,7 @@ func (b *Basis) bounded() *Basis {
 // settled returns an answer that something bounds as it is; of any other, what it
 // wants to be bounded.
 func settled[Q unit.Quantity](a Answer[Q]) Answer[Q] {
-	if !a.Known() || a.Bounded() {
+	if a.Bounded() {
 		return a
 	}
 	open := Answer[Q]{From: a.From}
@@ -195,9 +195,7 @@ func plateOf(f *record.Fan, out unit.Frequency) (m motor, wanted []record.Place)
 		if out == 0 {
 			out = Want(&a, "f", &driven(f).Frequency).V()
 		}
-		if out > 0 {
-			m.torque = max(1, float64(base.V()/out))
-		}
+		m.torque = max(1, float64(base.V()/out)) // endless while it is wanted
 	}
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
 	m.power, m.amps = p.V(), i.V()

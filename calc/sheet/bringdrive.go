@@ -130,7 +130,7 @@ func (l *bringing) buySheave() {
 	m := Material{Spec: Spec{Thing: MotorSheave}, Plan: Bring, Count: 1}
 	need, old, shaft := h.Motor, MotorPitch(&f.Old), shaftOf(&f.New.Fit, false)
 	had, size := shaftOf(&f.Old.Fit, false), &l.motor
-	if thing, _, _ := h.instead(); thing == FanSheave {
+	if thing, _ := h.instead(); thing == FanSheave {
 		m.Thing = thing
 		need, old, shaft, had = h.Fan, FanPitch(&f.Old), shaftOf(&f.New.Fit, true), shaftOf(&f.Old.Fit, true)
 		size = &l.driven

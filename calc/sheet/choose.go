@@ -54,15 +54,12 @@ func (w *worksheet) miss(t *Table, first, last int) {
 		t.Why, t.missed = TooSlow, first
 	case !w.mayRun(&t.Rows[slowest]):
 		t.Why, t.Barred = MustNotBe, t.Rows[slowest].Verdict()
-	case slowest == last && t.Rows[slowest].Speed > t.Target.Value*unit.Speed(1+over(w.f))*(1+slack):
+	case slowest == last: // or it would be on target
 		t.Why, t.missed = TooFast, last
 	default:
 		t.Set = slowest
 	}
-	if t.missed >= 0 {
-		w.judge(&t.Rows[t.missed])
-	}
-	if t.Set < 0 && t.Now >= 0 {
+	if t.Now >= 0 {
 		w.judge(&t.Rows[t.Now])
 	}
 }
@@ -75,12 +72,12 @@ func (w *worksheet) settled(t *Table) int {
 		return -1
 	}
 	r := &t.Rows[t.Now]
-	stays := r.Speed >= t.Target.Low() && r.Speed <= t.Target.High() && t.Target.Band > 0
-	if t.last != nil && known(&t.last.Turns) && abs(float64(t.last.Turns.Value()-w.now.Value)) <= slack {
+	stays := r.Speed >= t.Target.Low() && r.Speed <= t.Target.High()
+	if t.last != nil && abs(float64(t.last.Turns.Value()-w.now.Value)) <= slack {
 		n := &t.last.Reading.Speed
 		stays = reachOf(w.f, t.Target, n.Band()/n.Base()).holds(n.Value())
 	}
-	if !stays || !w.allowed(r.Turns) || !w.mayRun(r) {
+	if !stays || !w.mayRun(r) {
 		return -1
 	}
 	return t.Now
@@ -105,7 +102,7 @@ func (w *worksheet) mayRun(r *Row) bool {
 // that was entered for it; without that, no more than half a turn beyond the usual; and
 // never below the least of its section.
 func (w *worksheet) allowed(turns unit.Turns) bool {
-	if w.least.Known() && float64(turns) < float64(w.least.Value)-slack {
+	if float64(turns) < float64(w.least.Value)-slack { // no least is none
 		return false
 	}
 	beyond := unit.Turns(halfTurn)

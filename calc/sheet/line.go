@@ -151,7 +151,7 @@ func newLine(f *record.Fan, b *Basis, last *record.Trial) (*line, Answer[unit.Sp
 	l.motor = m
 	if field := fieldOf(s); field > 0 && len(wanted) == 0 && b.Known() && f.Supply.Value() != record.Inverter {
 		l.sync, l.slip = field, field-s.MotorSpeed.Value()
-		if ns := Synchronous(s, &s.Reading); known(&s.Reading.Frequency) && ns.Known() {
+		if ns := Synchronous(s, &s.Reading); ns.Known() {
 			l.sync = ns.Value
 		}
 		l.settle(l.from == FromTrial || MotorSpeed(f, s, &s.Reading, noLoad).From == FromTachometer)
@@ -180,7 +180,7 @@ func (l *line) loaded(f *record.Fan, speed Answer[unit.Speed]) {
 	r, b := running(f), l.basis
 	speed.Band = 0 // load and slip settle on one speed
 	plate, known := MotorSpeed(f, &f.New, r, noLoad), MotorSpeed(f, &f.New, r, NewLoad(f, b, speed, b.Air))
-	if plate.From == FromPlate && known.Known() && known.Bounded() {
+	if known.Known() {
 		l.band += min(0, float64(known.Band/known.Value)-float64(plate.Band/plate.Value)) // what the plate says holds at any load
 	}
 }
@@ -221,7 +221,7 @@ func (l *line) pitchFor(n unit.Speed) unit.Length {
 // the one that was read: there they cancel.
 func (l *line) bandAt(t unit.Turns, d unit.Length) float64 {
 	s := l.anchors
-	if s == nil || s.AnchorPitch.Band() == 0 && s.SecondAnchorPitch.Band() == 0 {
+	if s == nil {
 		return l.band
 	}
 	t1, t2 := float64(s.AnchorTurns.Value()), float64(s.SecondAnchorTurns.Value())

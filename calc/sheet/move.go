@@ -109,11 +109,11 @@ func noSetting(f *record.Fan, t Table) Move {
 // may be so, and neither wheel nor motor is stopped at the target; else m. Turned up, a
 // loose belt is tensioned first, as before a sheave is closed.
 func byFrequency(f *record.Fan, t Table, h Sheaves, m Move) Move {
-	if !h.Frequency.Known() || h.FrequencyVerdict.Level != Within || h.AtTheTarget.Level == Stop {
+	if h.FrequencyVerdict.Level != Within || h.AtTheTarget.Level == Stop {
 		return m
 	}
 	now := NowTurns(f)
-	if runs := t.SpeedAt(f, now); beltLoose(f, t) && !(runs.Known() && runs.Value >= t.Target.Value) {
+	if t.SpeedAt(f, now).Value < t.Target.Value && beltLoose(f, t) {
 		return Move{Do: DoTension, To: now.Value}
 	}
 	return Move{Do: DoFrequency, Frequency: h.Frequency.Value, Speed: t.Target.Value}

@@ -47,7 +47,7 @@ func (r reach) holds(n unit.Speed) bool { return n >= r.least*(1-slack) && n <= 
 // own error could excuse a speed, that is not judged.
 func TargetReached(f *record.Fan, speed, target Answer[unit.Speed]) Verdict {
 	l := limitOf[unit.Speed]{rule: RuleBelow, method: "drive.tolerance", scale: &unit.Rotation, level: Watch, least: true}
-	if !speed.Known() || !target.Known() || !speed.Bounded() || !target.Bounded() {
+	if !speed.Known() || !target.Known() || !speed.Bounded() {
 		return l.hold(speed, target)
 	}
 	least, most := unit.Speed(1-mostShort)*(1-slack), unit.Speed(1+over(f))*(1+slack)
@@ -86,7 +86,7 @@ func LeftSpeed(f *record.Fan) Answer[unit.Speed] {
 	if left == nil {
 		return Answer[unit.Speed]{}
 	}
-	if known(&left.Reading.Speed) && !trialsOf(f).believed(left) {
+	if !trialsOf(f).believed(left) {
 		return Answer[unit.Speed]{Wanted: []record.Place{&left.Reading.Speed}}
 	}
 	return Read("n₂", FromTachometer, &left.Reading.Speed)

@@ -63,7 +63,7 @@ func (j *Job) beltOrder() string {
 		return BeltHalt
 	}
 	if b.Last == nil {
-		if e := j.Set().Edges(record.NewBelt); !e.Least.Known() || !e.Most.Known() || !j.Set().Press.Known() {
+		if e := j.Set().Edges(record.NewBelt); !e.Least.Known() {
 			return Asks
 		}
 		return BeltPress

@@ -89,7 +89,7 @@ func drivingFrequency(f *record.Fan, want Answer[unit.Speed]) Answer[unit.Freque
 	if r := LastReading(f); r != nil {
 		var b Ask
 		here, now := Read("nᵣ", FromTrial, &r.Reading.Speed), NowTurns(f)
-		if s.Sheave.Value() == record.Adjustable && now.Value != r.Turns.Value() { // set on since then
+		if now.Value != r.Turns.Value() { // set on since then
 			here = newSpeed(f, r, now)
 		}
 		read, target := Use(&b, "nᵣ", here), Use(&b, "n₂", TargetSpeed(f))
@@ -126,12 +126,13 @@ func (h *Sheaves) judge(f *record.Fan, n Answer[unit.Speed], target Answer[unit.
 }
 
 // instead returns the sheave to change for the target: the motor's, unless only the
-// fan's is within its limits; with its pitch diameter and what is held against it.
-func (h *Sheaves) instead() (Thing, Answer[unit.Length], Verdict) {
+// fan's is within its limits; with its pitch diameter. What a belt's speed stops is a
+// motor sheave, never a fan's.
+func (h *Sheaves) instead() (Thing, Answer[unit.Length]) {
 	if h.MotorVerdict.Level >= Watch && h.FanVerdict.Level < h.MotorVerdict.Level {
-		return FanSheave, h.Fan, h.FanVerdict
+		return FanSheave, h.Fan
 	}
-	return MotorSheave, h.Motor, h.MotorVerdict
+	return MotorSheave, h.Motor
 }
 
 // another is how far, as a share, a sheave must differ to be another one (common
@@ -143,15 +144,15 @@ const another = 0.01
 // is stopped, nor the motor loaded beyond its plate. No sheave mends a motor too small
 // for its load.
 func (h *Sheaves) offered(f *record.Fan, t Table) (Thing, Answer[unit.Length], bool) {
-	thing, need, own := h.instead()
-	if !need.Known() || !need.Bounded() || own.Level == Stop {
+	thing, need := h.instead()
+	if !need.Known() || !need.Bounded() {
 		return "", need, false
 	}
 	has := FanPitch(&f.New)
 	if thing == MotorSheave {
 		has = h.nearest(f, t)
 	}
-	if has.Known() && abs(float64(need.Value/has.Value)-1) <= another {
+	if abs(float64(need.Value/has.Value)-1) <= another {
 		return "", need, false
 	}
 	wheel, motor := WheelVerdict(f, t.Target), MotorVerdict(f, t.Basis, t.Target)

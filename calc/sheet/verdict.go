@@ -195,7 +195,7 @@ func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
 		return v
 	}
 	v.Value, v.Limit = Figure{l.scale, float64(value.Value)}, Figure{l.scale, float64(bound.Value)}
-	if !value.Bounded() || !bound.Bounded() {
+	if !bound.Bounded() {
 		v.Level = Unjudged
 		v.Wanted = append(settled(bound).Wanted, settled(value).Wanted...)
 		return v
@@ -210,7 +210,7 @@ func (l limitOf[Q]) hold(value, bound Answer[Q]) Verdict {
 	rounding := slack * max(abs(least), abs(most))
 	across := low <= most+rounding && high > least+rounding
 	switch {
-	case across && l.tolerance > 0 && value.Band+bound.Band <= l.tolerance*(1+slack):
+	case across && value.Band+bound.Band <= l.tolerance*(1+slack):
 		v.Near = true
 		if middle > limit+rounding {
 			v.Level = l.level
