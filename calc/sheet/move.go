@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"roofside/calc/record"
 	"roofside/calc/unit"
 )
@@ -49,7 +51,7 @@ func NextMove(f *record.Fan, t Table) (m Move, wanted []record.Place) {
 		}
 	}
 	if do := doubted(f, t); do != "" {
-		return Move{Do: do, To: lastTrial(f).Turns.Value()}, nil
+		return Move{Do: do, To: NowTurns(f).Value}, nil
 	}
 	switch {
 	case !t.Speed.Known():
@@ -130,15 +132,15 @@ const sameAgain = 0.02
 // the reading makes up for, unless the belt was read and is not taut.
 func doubted(f *record.Fan, t Table) Do {
 	s, latest := t.trials, t.last
-	if latest == nil || latest != lastTrial(f) {
+	if latest == nil {
 		return ""
 	}
 	last := s.verdict(latest)
 	if last.Level != Watch || last.Rule == RuleMotorReading { // the motor's reading tells nothing of the fan's
 		return ""
 	}
-	if all, n := f.Trials, len(f.Trials); n > 1 && known(&all[n-2].Reading.Speed) {
-		before := s.verdict(all[n-2])
+	if i := slices.Index(f.Trials, latest); i > 0 {
+		before := s.verdict(f.Trials[i-1])
 		alike := before.Level == Watch && before.Rule == last.Rule && abs(before.Value.Base-last.Value.Base) <= sameAgain
 		if alike && !beltLoose(f, t) {
 			return ""
