@@ -33,7 +33,7 @@ func (w *worksheet) choose(t *Table) {
 			best = i
 		}
 	}
-	if t.Set = best; best < 0 {
+	if t.Set = best; t.Set < 0 {
 		w.miss(t, first, last)
 	}
 }

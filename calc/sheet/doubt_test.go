@@ -19,6 +19,7 @@ func TestADoubtedReadingDoesNotSetTheSheave(t *testing.T) {
 		{"tensioned, and in order", []string{"640 rpm", "708 rpm"}, sheet.DoClose},
 		{"tensioned, and better but not well", []string{"640 rpm", "672 rpm"}, sheet.DoTension},
 		{"tensioned, and the same", []string{"640 rpm", "641 rpm"}, sheet.DoClose},
+		{"perhaps behind, then surely", []string{"688 rpm", "676 rpm"}, sheet.DoTension},
 		{"6 % ahead", []string{"760 rpm"}, sheet.DoCheck},
 		{"checked, and the same", []string{"760 rpm", "762 rpm"}, sheet.DoOpen},
 		{"ahead, then behind", []string{"760 rpm", "640 rpm"}, sheet.DoTension},

@@ -67,7 +67,7 @@ func TestMotorSpeedOnADrive(t *testing.T) {
 func TestPlateFrequency(t *testing.T) {
 	for plate, want := range map[string]float64{
 		"3450 rpm": 60, "1750 rpm": 60, "1725 rpm": 60, "1550 rpm": 60, "1160 rpm": 60, "1075 rpm": 60, "850 rpm": 60,
-		"2900 rpm": 50, "2850 rpm": 50, "1480 rpm": 50, "1450 rpm": 50, "1425 rpm": 50, "960 rpm": 50, "940 rpm": 50,
+		"2900 rpm": 50, "2850 rpm": 50, "1480 rpm": 50, "1450 rpm": 50, "1425 rpm": 50, "960 rpm": 50, "940 rpm": 50, "580 rpm": 60,
 	} {
 		f := fan(t, "motor-speed="+plate)
 		value(t, plate, sheet.PlateFrequency(&f.Old), want)
