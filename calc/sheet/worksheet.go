@@ -47,7 +47,7 @@ func newWorksheet(f *record.Fan, l *line, t *Table) *worksheet {
 	w.toward, w.away = Read("x", FromPlace, &s.TravelToward), Read("x", FromPlace, &s.TravelAway)
 	if w.length = unlessAnother(s, BeltLength(s)); w.length.Known() {
 		w.base = base{belt: w.length.Value, fan: FanPitch(s).Value, center: s.Center.Value()}
-		if d := standsOn(f); d != nil && d.Known() {
+		if d := standsOn(f); d != nil {
 			w.base.stands = d.Value
 		}
 	}
@@ -158,7 +158,7 @@ func (w *worksheet) judgeBase(r *Row) {
 	if move < 0 {
 		move, left = -move, w.toward
 	}
-	if move > 0 {
+	if move > slack {
 		r.add(limitOf[unit.Length]{rule: RuleTravel, method: "belt.travel", scale: &unit.Shop, level: Watch}.hold(fixed(move, ""), left))
 	}
 }

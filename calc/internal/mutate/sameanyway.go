@@ -93,6 +93,7 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/blunder.go", "BeltNumberVerdict", "abs(float64(length.Value-number)) > float64(farOff)", "abs(float64(length.Value-number)) >= float64(farOff)", chosen},
 	{"calc/sheet/worksheet.go", "worksheet.judgeSheave", "float64(r.Turns) < float64(usual)-slack", "float64(r.Turns) <= float64(usual)-slack", rounding},
 	{"calc/sheet/worksheet.go", "worksheet.judgeBase", "abs(float64(r.Turns-w.now.Value)) > slack", "abs(float64(r.Turns-w.now.Value)) >= slack", rounding},
+	{"calc/sheet/worksheet.go", "worksheet.judgeBase", "move > slack", "move >= slack", rounding},
 	{"calc/sheet/worksheet.go", "worksheet.judgeBase", "move < 0", "move <= 0", "no move needs no travel either way"},
 	{"calc/sheet/mismatch.go", "judgeMismatch", "float64(m.High()) < 0", "float64(m.High()) <= 0", chosen},
 	{"calc/sheet/mismatch.go", "judgeMismatch", "low > usualSlip*(1+slack)", "low >= usualSlip*(1+slack)", rounding},
