@@ -86,3 +86,19 @@ func TestAmpsThatBoundNothing(t *testing.T) {
 		t.Errorf("a speed that may be none: %+v", v)
 	}
 }
+
+// A speed that nothing bounds bounds no power, and no report takes its place; what a drive
+// asks for is the whole of a report, whatever the old motor drew.
+func TestASpeedThatBoundsNothing(t *testing.T) {
+	const old = "supply=three-phase&same-wheel=yes&old.motor-power=2hp&old.motor-amps=6.6A&old.amps-1=5A&old.motor-speed=1750rpm&old.motor-sheave=3.4in&target.speed=712rpm&target.power=1.15hp&old.fan-sheave="
+	if b := sheet.FanBasis(fan(t, old+"9in")); !b.Known() || b.From != sheet.FromOldAmps {
+		t.Errorf("%+v", b)
+	}
+	if b := sheet.FanBasis(fan(t, old+"9in;within 9in")); b.Known() {
+		t.Errorf("from %q", b.From)
+	}
+	f := fan(t, "supply=drive&same-wheel=yes&old.motor-power=2hp&old.motor-amps=6.6A&old.amps-1=5A&old.speed=690rpm")
+	if b := sheet.FanBasis(f); len(b.Wanted) != 2 || f.KeyOf(b.Wanted[0]) != "target.power" || f.KeyOf(b.Wanted[1]) != "target.speed" {
+		t.Errorf("%d wanted", len(b.Wanted))
+	}
+}
