@@ -16,10 +16,8 @@ type motorLimits struct {
 	full    Answer[unit.Current] // as plated, that each leg is held against
 	service Answer[unit.Current]
 	side    *record.Side
-	trip    unit.Current // the greatest that overload protection may let through; 0 where the plate isn't known
-	less    bool         // plate is less than what is plated
-	void    bool         // the service factor gives nothing here: the plate is the stop
-	none    bool         // void, or there is no service factor above one
+	less    bool // plate is less than what is plated
+	void    bool // the service factor gives nothing here: the plate is the stop
 }
 
 // Beyond these a service factor gives nothing (common practice).
@@ -41,9 +39,6 @@ func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 	}
 	plate := Read("Iₙ", FromPlace, &s.MotorAmps)
 	l := motorLimits{side: s, plate: plate, full: plate, service: serviceAmps(s, plate), void: serviceVoid(f, u)}
-	if o, err := phase.OverloadOf(plate.Value, phase.OverloadService); plate.Known() && err == nil {
-		l.trip = o.AfterFailure
-	}
 	if u.Known() || u.Fault != nil {
 		var a Ask
 		full, share := Use(&a, "Iₙ", plate), Use(&a, "u", u)
@@ -51,9 +46,9 @@ func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 			d, err := phase.VoltageDerating(min(share.V(), max(u.Value, phase.UnbalanceMost))) // an error past the curve's end takes no more
 			return full.V() * unit.Current(d.Factor), err
 		})
-		l.less = l.plate.Known() && l.plate.Value < plate.Value*(1-slack)
+		l.less = l.plate.Value < plate.Value*(1-slack)
 	}
-	if l.none = l.void || !known(&s.ServiceFactorAmps) && s.ServiceFactor.State() == record.Known && s.ServiceFactor.Value() == 1; l.none {
+	if l.void {
 		l.service = l.plate
 	}
 	return l
@@ -61,7 +56,7 @@ func limitsOf(f *record.Fan, s *record.Side) motorLimits {
 
 // each returns the limits that one leg is held against.
 func (l motorLimits) each() motorLimits {
-	if l.none {
+	if l.void {
 		l.service = l.full
 	}
 	l.plate, l.less = l.full, false
@@ -90,12 +85,12 @@ func serviceAmps(s *record.Side, full Answer[unit.Current]) Answer[unit.Current]
 // variable frequency drive, above 3300 ft, in air above 40 °C, or with more
 // than 1 % of voltage unbalance (common practice).
 func serviceVoid(f *record.Fan, u Answer[unit.Ratio]) bool {
-	high := f.Altitude.State() == record.Known && f.Altitude.Value() > serviceAltitude*(1+slack)
+	high := f.Altitude.Value() > serviceAltitude*(1+slack) // what isn't known is zero
 	hot := false
 	if t := lastTrial(f); t != nil {
-		hot = t.Reading.AirTemp.State() == record.Known && t.Reading.AirTemp.Value() > serviceTemperature*(1+slack)
+		hot = t.Reading.AirTemp.Value() > serviceTemperature*(1+slack)
 	}
-	return f.Supply.Value() == record.Inverter || high || hot || u.Known() && float64(u.Value) > serviceUnbalance*(1+slack)
+	return f.Supply.Value() == record.Inverter || high || hot || float64(u.Value) > serviceUnbalance*(1+slack)
 }
 
 func lastTrial(f *record.Fan) *record.Trial {
@@ -136,7 +131,7 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 	if math.IsInf(float64(high), 0) { // amps that nothing bounds
 		v.Value = Figure{}
 	}
-	if !l.plate.Known() || v.Value.Scale == nil {
+	if !l.plate.Known() {
 		v.Level, v.Wanted = Unjudged, l.plate.open()
 		return v
 	}
@@ -148,17 +143,16 @@ func (l motorLimits) judge(low, high unit.Current) Verdict {
 		if l.void {
 			v.Rule = RuleServiceVoid
 		}
-		v.Less = l.less && l.none
 		return v
 	}
-	if l.trip > 0 && low > l.trip*(1+slack) {
-		return Verdict{Level: Stop, Rule: RuleTripAmps, Method: "phase.overload", Value: Figure{&unit.Amperage, float64(low)}, Limit: Figure{&unit.Amperage, float64(l.trip)}}
+	if trip := l.full.Value * unit.Current(phase.OverloadMost); low > trip*(1+slack) { // no overload protection may let it through
+		return Verdict{Level: Stop, Rule: RuleTripAmps, Method: "phase.overload", Value: Figure{&unit.Amperage, float64(low)}, Limit: Figure{&unit.Amperage, float64(trip)}}
 	}
 	switch {
 	case high <= least*(1+slack):
 	case low > most*(1+slack):
 		v.Level, v.Value.Base = Watch, float64(low)
-		if l.service.Known() && !l.void && high > l.service.Low()*(1+slack) {
+		if l.service.Known() && high > l.service.Low()*(1+slack) {
 			v.Rule, v.Limit.Base, v.Less = RuleServiceNear, float64(l.service.Value), false
 		}
 		if v.Wanted = l.service.open(); l.service.Band > 0 {
@@ -202,10 +196,6 @@ func leastSheave(s *record.Side) (motor, section unit.Length) {
 	} else if d, ok := drive.MinimumDatum(cross, grooveOf(s)); ok {
 		section = d
 	}
-	if p := poles(s); p > 0 && s.MotorPower.State() == record.Known {
-		if d, ok, err := least(s.MotorPower.Value(), p); ok && err == nil {
-			motor = d
-		}
-	}
+	motor, _, _ = least(s.MotorPower.Value(), poles(s)) // none for a motor that isn't known, nor for one of no table
 	return motor, section
 }

@@ -195,7 +195,7 @@ func FirstLimit(ls []SpeedLimit) (first SpeedLimit, ok, complete bool) {
 			complete = false
 			continue
 		}
-		if !ok || l.Speed.Value < first.Speed.Value {
+		if !ok || l.Speed.Value < first.Speed.Value*(1-slack) {
 			first, ok = l, true
 		}
 	}
