@@ -78,16 +78,13 @@ func AmpsUnbalance(f *record.Fan, s *record.Side, r *record.Reading) Unbalance {
 	volts, read := idleVolts(f, s, r)
 	u := unbalance(&a, legs, "phase.unbalance", func(x, y, z unit.Current) (phase.Balance, error) {
 		b, err := phase.CurrentBalance(x, y, z, meter, max(load.Low(), 0), volts)
-		if b.Value > phase.CurrentUnbalanceStop && load.Known() && load.High() >= phase.LoadLeast {
+		if b.Value > phase.CurrentUnbalanceStop && load.High() >= phase.LoadLeast {
 			b, err = phase.CurrentBalance(x, y, z, meter, phase.LoadLeast, volts) // so far apart, it need not be loaded for certain
 		}
-		if err == nil && b.Reason == phase.ReasonLost {
-			err = lostAt(LostPhase(r))
+		if b.Reason == phase.ReasonLost {
+			return b, lostAt(LostPhase(r))
 		}
-		if err == nil {
-			err = closed(x, y, z, all)
-		}
-		return b, err
+		return b, limit.First(err, closed(x, y, z, all))
 	})
 	bound := phase.CurrentUnbalanceMost
 	if u.found.Standing == phase.Stop {
@@ -169,7 +166,7 @@ func unbalance[Q metered](a *Ask, x [3]Given[Q], method string, formula func(x, 
 // or one was missed.
 func closed[Q metered](x, y, z Q, meter phase.Meter[Q]) error {
 	closing, err := phase.TriangleCheck(x, y, z, meter)
-	if err != nil || closing != phase.ClosesNot {
+	if closing != phase.ClosesNot {
 		return err
 	}
 	largest := "a"

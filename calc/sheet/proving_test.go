@@ -236,7 +236,7 @@ func TestAmplification(t *testing.T) {
 	for _, c := range []struct {
 		value, band unit.Ratio
 		want        sheet.Made
-	}{{8, 1, sheet.MadeUsual}, {8, 3, sheet.MadeMaybe}, {9, 2, sheet.MadeMaybe}, {12, 3, sheet.MadeMaybe}, {12, 1, sheet.MadeMore}, {4, 1, sheet.MadeLess}} {
+	}{{8, 1, sheet.MadeUsual}, {8, 3, sheet.MadeMaybe}, {9, 2, sheet.MadeMaybe}, {12, 3, sheet.MadeMaybe}, {12, 1, sheet.MadeMore}, {4, 1, sheet.MadeLess}, {6, 0, sheet.MadeUsual}, {10, 0, sheet.MadeUsual}, {8, 2, sheet.MadeUsual}, {5, 1, sheet.MadeMaybe}, {5, 2, sheet.MadeMaybe}, {11, 1, sheet.MadeMaybe}} {
 		if made := sheet.MadeOf(sheet.Answer[unit.Ratio]{Value: c.value, Band: c.band}); made != c.want {
 			t.Errorf("%v ± %v is %s, want %s", c.value, c.band, made, c.want)
 		}
