@@ -1,6 +1,9 @@
 package sheet
 
 import (
+	"cmp"
+	"slices"
+
 	"roofside/calc/limit"
 	"roofside/calc/phase"
 	"roofside/calc/record"
@@ -134,17 +137,24 @@ func lostAt(l phase.Lost) error {
 	return limit.Break([...]string{"", "a", "b", "c"}[l.Leg], limit.LostPhase)
 }
 
-// legVerdict holds the leg with the most amps, of those that were read, against
-// the plate and the service-factor amps of the motor they were read at, and the average
-// of the legs against what unbalanced volts leave of them.
+// legVerdict holds each leg that was read against the plate and the service-factor amps
+// of the motor they were read at, and the average of the legs against what unbalanced
+// volts leave of them.
 func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
-	most := mostAmps(r)
-	if !most.Known() {
-		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: most.Wanted, Fault: most.Fault}
+	legs, fault := readLegs(r)
+	if fault != nil {
+		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Fault: fault}
+	}
+	if len(legs) == 0 {
+		return Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: []record.Place{&r.Amps[0]}}
 	}
 	l := limitsOf(f, s)
-	each := l.each().judge(most.Low(), most.High())
-	each.Wanted = append(each.Wanted, settled(most).Wanted...)
+	held := make([]Verdict, len(legs))
+	for i, a := range legs {
+		held[i] = l.each().judge(a.Low(), a.High())
+		held[i].Wanted = append(held[i].Wanted, settled(a).Wanted...)
+	}
+	each := Worst(held)
 	if !l.less && l.plate.Known() {
 		return each
 	}
@@ -157,16 +167,17 @@ func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
 	return Worst([]Verdict{all, each})
 }
 
-// mostAmps answers with the leg with the most amps, of those that were read.
-func mostAmps(r *record.Reading) Answer[unit.Current] {
-	most := Answer[unit.Current]{Wanted: []record.Place{&r.Amps[0]}}
+// readLegs answers with the legs that were read, the one that may have the most amps
+// first, or with the first fault among them.
+func readLegs(r *record.Reading) (legs []Answer[unit.Current], fault *Fault) {
 	for i := range r.Amps {
 		switch a := LegAmps(r, i); {
 		case a.Fault != nil:
-			return a
-		case a.Known() && (!most.Known() || a.Value > most.Value):
-			most = a
+			return nil, a.Fault
+		case a.Known():
+			legs = append(legs, a)
 		}
 	}
-	return most
+	slices.SortStableFunc(legs, func(a, b Answer[unit.Current]) int { return cmp.Compare(b.High(), a.High()) })
+	return legs, nil
 }

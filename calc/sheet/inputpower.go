@@ -76,7 +76,7 @@ func estimate(a *Ask, method string, at At, formula func() (phase.Estimate, erro
 		e, err := formula()
 		return e.Value, err
 	})
-	if e, err := formula(); err == nil && r.Known() {
+	if e, err := formula(); err == nil {
 		r.Band += (e.High - e.Low) / 2
 	}
 	return r

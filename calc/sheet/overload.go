@@ -61,15 +61,19 @@ func overloadMost(plate Answer[unit.Current]) Answer[unit.Current] {
 	})
 }
 
-// belowAmps judges a relay's dial against the leg that draws most: set under it the
-// relay will trip, though a relay with a margin built in may take its time. Amps of
-// a lost phase or of a fan tipped up are not what the relay carries.
+// belowAmps judges a relay's dial against each leg: set under one the relay will trip,
+// though a relay with a margin built in may take its time. Amps of a lost phase or of
+// a fan tipped up are not what the relay carries.
 func belowAmps(dial Answer[unit.Current], r *record.Reading) Verdict {
-	most := mostAmps(r)
-	if !most.Known() || r.TippedUp.Value() == record.Yes || LostPhase(r).Sure() {
+	legs, _ := readLegs(r) // of a fault the amps' own verdict speaks
+	if r.TippedUp.Value() == record.Yes || LostPhase(r).Sure() {
 		return Verdict{}
 	}
-	return limitOf[unit.Current]{rule: RuleOverloadLow, method: "phase.overload", scale: &unit.Amperage, level: Watch, least: true}.hold(dial, most)
+	held := make([]Verdict, len(legs))
+	for i, a := range legs {
+		held[i] = limitOf[unit.Current]{rule: RuleOverloadLow, method: "phase.overload", scale: &unit.Amperage, level: Watch, least: true}.hold(dial, a)
+	}
+	return Worst(held)
 }
 
 func overload(s *record.Side, of func(phase.Overload) unit.Current) Answer[unit.Current] {

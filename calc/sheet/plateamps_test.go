@@ -93,3 +93,27 @@ func TestPlateAmpsComeFirst(t *testing.T) {
 		t.Errorf("first is %s", first.Rule)
 	}
 }
+
+// A leg that is less surely known than another is held against the plate too: what it
+// may carry counts, not only what the surest leg does (JCGM 106, guarded acceptance).
+func TestTheLeastSureLegCounts(t *testing.T) {
+	f := fan(t, plated)
+	set(t, f, "trial.a.amps-1", "6.4 A; within 0.05 A", "trial.a.amps-2", "6.3 A; within 0.1 A", "trial.a.amps-3", "6.2 A; within 0.1 A", "new.overload-dial", "6.6 A")
+	if p := sheet.Prove(f); p.OfLegs.Level != sheet.Within {
+		t.Errorf("all known: %+v", p.OfLegs)
+	}
+	if o := sheet.OverloadOf(f); o.Verdict.Level != sheet.Within {
+		t.Errorf("all known: %+v", o.Verdict)
+	}
+	set(t, f, "trial.a.amps-2", "6.3 A; within 1 A")
+	if p := sheet.Prove(f); p.OfLegs.Level != sheet.Unjudged {
+		t.Errorf("one up to 7.3 A: %+v", p.OfLegs)
+	}
+	if o := sheet.OverloadOf(f); o.Verdict.Level != sheet.Unjudged {
+		t.Errorf("one up to 7.3 A: %+v", o.Verdict)
+	}
+	set(t, f, "trial.a.amps-1", "7.0 A; within 0.05 A")
+	if p := sheet.Prove(f); p.OfLegs.Level != sheet.Watch {
+		t.Errorf("one at 7 A: %+v", p.OfLegs)
+	}
+}
