@@ -91,7 +91,7 @@ func (p *Proof) read(f *record.Fan) {
 		p.Roll = LeadRoll(f)
 	}
 	p.VoltsAt = r
-	if t := p.Roll.Trials; len(t) > 1 && t[len(t)-1] == p.Trial && !volted(r) {
+	if t := p.Roll.Trials; len(t) > 0 && t[len(t)-1] == p.Trial && !volted(r) {
 		p.VoltsAt = &t[0].Reading
 	}
 	v := p.VoltsAt
@@ -150,7 +150,7 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 	}
 	for _, v := range p.Asks {
 		about := aboutVolts
-		if v.Rule == RuleDoubleAmps || v.Rule == RuleHalfAmps {
+		if v.Rule == RuleDoubleAmps {
 			about = aboutAmps
 		}
 		more("ask."+string(v.Rule), about, v)
@@ -169,6 +169,9 @@ func (p *Proof) verdicts(f *record.Fan) (all []Held) {
 	if p.New {
 		add("rotation", aboutRotation, p.OfRotation)
 		all = append(all, ofDial(f)...)
+	} else { // of the new motor, what is wrong already
+		more("rotation", aboutRotation, p.OfRotation)
+		all = append(all, wrong(ofDial(f)...)...)
 	}
 	return all
 }
@@ -221,7 +224,7 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next = StepLost
 	case p.stopped(all):
 		p.Next = StepVerdict
-	case p.New && p.OfRotation.Level == Stop:
+	case p.OfRotation.Level == Stop:
 		p.Next = StepExchange
 	case p.faulty(all):
 		p.Next = StepFault
