@@ -48,7 +48,7 @@ func ShaftPower(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Po
 // what it takes, or, where that was not read, than all of it.
 func EfficiencyVerdict(s *record.Side, taken, given Answer[unit.Power]) Verdict {
 	v := Verdict{Level: Unjudged, Rule: RuleEfficiency, Method: "phase.power.shaft", Wanted: append(taken.open(), given.open()...)}
-	if !taken.Known() || !given.Known() || taken.High() <= 0 {
+	if !given.Known() || taken.High() <= 0 { // which is zero where it isn't known
 		return v
 	}
 	most := Answer[unit.Ratio]{Value: 1, Steps: Steps{done: true}}

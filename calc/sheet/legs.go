@@ -74,9 +74,7 @@ func leg(a *Ask, r *record.Reading, i int) Given[unit.Current] {
 // lies in the jaws, and the last digits, are not.
 func clampOf(r *record.Reading) phase.Meter[unit.Current] {
 	m := meterOf(&r.Amps, phase.ClampRepeats)
-	if r.ClampTurns.State() == record.Known && r.ClampTurns.Value() >= 1 {
-		m.Floor /= unit.Current(r.ClampTurns.Value())
-	}
+	m.Floor /= unit.Current(max(1, r.ClampTurns.Value()))
 	return m
 }
 

@@ -13,10 +13,10 @@ const usualFrequency = 60 * unit.Hertz
 // it: at a reading, or else for its side. What a drive puts out is set, and no
 // supply's.
 func LineFrequency(f *record.Fan, s *record.Side, r *record.Reading) Answer[unit.Frequency] {
-	if f.Supply.Value() == record.Inverter || !known(&r.Frequency) && !known(&s.Reading.Frequency) {
+	if f.Supply.Value() == record.Inverter {
 		return Answer[unit.Frequency]{Wanted: []record.Place{&r.Frequency}}
 	}
-	if !known(&r.Frequency) {
+	if !known(&r.Frequency) && known(&s.Reading.Frequency) {
 		r = &s.Reading
 	}
 	return Read("f", FromPlace, &r.Frequency)

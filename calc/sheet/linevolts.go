@@ -164,7 +164,7 @@ func ConnectionVerdicts(f *record.Fan, s *record.Side, volts, amps *record.Readi
 		all = append(all, Verdict{Level: Watch, Rule: connectionRules[hint][0], Method: "phase.connection"})
 	}
 	switch hint, ok := connection(LineAmps(f, amps), &s.MotorAmps); {
-	case ok && hint == phase.ConnectionDouble:
+	case hint == phase.ConnectionDouble:
 		all = append(all, Verdict{Level: Watch, Rule: connectionRules[hint][1], Method: "phase.connection"})
 	case ok:
 		all = append(all, Verdict{Level: Unjudged, Rule: connectionRules[hint][1], Method: "phase.connection"})
@@ -178,9 +178,6 @@ var connectionRules = map[phase.Connection][2]Rule{
 }
 
 func connection[Q metered](reading Answer[Q], plate *record.Entry[Q]) (phase.Connection, bool) {
-	if !reading.Known() || plate.State() != record.Known {
-		return phase.ConnectionPlain, false
-	}
-	hint, err := phase.ConnectionHint(reading.Value, plate.Value())
+	hint, err := phase.ConnectionHint(reading.Value, plate.Value()) // what isn't known is zero, which has none
 	return hint, err == nil && hint != phase.ConnectionPlain
 }

@@ -44,7 +44,7 @@ func OverloadOf(f *record.Fan) Overload {
 			o.Verdict.Wanted = o.Trip.open()
 		}
 	}
-	if t := lastTrial(f); t != nil && o.Verdict.Level <= Unjudged && dial.Known() {
+	if t := lastTrial(f); t != nil {
 		if below := belowAmps(dial, &t.Reading); below.Level > o.Verdict.Level {
 			o.Verdict = below
 		}

@@ -87,7 +87,7 @@ func Prove(f *record.Fan) Proof {
 func (p *Proof) read(f *record.Fan) {
 	s, r := p.Side, p.Reading
 	p.Three = ThreePhase(f)
-	if p.New && Rolls(f) {
+	if Rolls(f) {
 		p.Roll = LeadRoll(f)
 	}
 	p.VoltsAt = r
@@ -238,11 +238,11 @@ func (p *Proof) step(f *record.Fan) {
 		p.Next, p.Wanted = StepAmps, []record.Place{&p.Reading.Amps[0]}
 	case p.New && p.Idles && p.Worst.Level < Watch:
 		p.Next, p.Wanted = StepAmps, []record.Place{&p.Reading.Amps[0]}
-	case p.New && len(p.Roll.Trials) == positions && len(p.Roll.Wanted) > 0:
+	case len(p.Roll.Trials) == positions && len(p.Roll.Wanted) > 0:
 		p.Next, p.Wanted = StepAmps, p.Roll.Wanted
 	case p.Roll.Known:
 		p.Next = StepCause
-	case p.New && Rolls(f) && p.Roll.Before == phase.BeforeNothing && (p.Amps.Verdict.Level == Watch || len(p.Roll.Trials) == 2):
+	case p.Roll.Before == phase.BeforeNothing && (p.Amps.Verdict.Level == Watch || len(p.Roll.Trials) == 2):
 		p.Next = StepRoll
 	default:
 		p.Next, p.Wanted = StepVerdict, p.Worst.Wanted

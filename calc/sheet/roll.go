@@ -64,9 +64,6 @@ type Roll struct {
 // positions is how many a roll takes.
 const positions = 3
 
-// Begun tells whether leads have been moved and the roll is not yet done.
-func (r Roll) Begun() bool { return len(r.Trials) == 2 || len(r.Trials) == positions && !r.Known }
-
 // LeadRoll answers with the lead roll that the latest readings are of, and with what
 // it says once all three positions have been read. A position read again starts a
 // new roll, and so does an exchange of two leads.
@@ -155,7 +152,6 @@ func (r *Roll) before(f *record.Fan) {
 		r.Before, r.Wanted, r.Fault = phase.BeforeLoad, amps.Share.Wanted, amps.Share.Fault
 		return
 	}
-	if r.Before = phase.BeforeRoll(true, volts.found, amps.found); r.Before != phase.BeforeNothing && r.Before != phase.BeforeCause {
-		r.Wanted, r.Fault = amps.Verdict.Wanted, amps.Verdict.Fault
-	}
+	r.Before = phase.BeforeRoll(true, volts.found, amps.found)
+	r.Wanted, r.Fault = amps.Verdict.Wanted, amps.Verdict.Fault
 }
