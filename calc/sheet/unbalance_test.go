@@ -33,6 +33,26 @@ func TestVoltsNameTheLimitThatDecides(t *testing.T) {
 	}
 }
 
+// Amps are held against 10 % under load; far above, on even volts, against the 30 % that
+// stop it (common practice).
+func TestAmpsNameTheLimitThatDecides(t *testing.T) {
+	for _, c := range []struct {
+		name, amps string
+		level      sheet.Level
+		limit      float64
+	}{
+		{"4 %", legs("5.2", "5.0", "4.8"), sheet.Within, 0.10},
+		{"15 %", legs("5.75", "5.0", "4.25"), sheet.Watch, 0.10},
+		{"40 %", legs("7.0", "4.6", "3.4"), sheet.Stop, 0.30},
+	} {
+		f := fan(t, unread+c.amps+across("208", "208", "208"))
+		v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict
+		if v.Level != c.level || v.Limit.Base != c.limit {
+			t.Errorf("%s: level %d, held against %v", c.name, v.Level, v.Limit.Base)
+		}
+	}
+}
+
 // What three wires bring in at one instant goes out by them (Kirchhoff), and three
 // voltages around a circuit add up to nothing: none is above the other two together.
 func TestReadingsThatDoNotClose(t *testing.T) {
