@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"roofside/calc/phase"
+	"roofside/calc/record"
 	"roofside/calc/sheet"
 )
 
@@ -146,4 +147,18 @@ func TestNothingIsMadeOfEvenVolts(t *testing.T) {
 	f = fan(t, unread+legs("5.0", "5.5", "6.4")+across("208.0", "208.2", "208.1"))
 	r = &f.Trials[0].Reading
 	faulty(t, f, "even volts", sheet.Amplification(sheet.VoltsUnbalance(r), sheet.AmpsUnbalance(f, &f.New, r)), "trial.t1.volts-12")
+}
+
+// Legs too coarsely read to be told apart ask for more turns through the clamp, and once
+// those are said for no more of them.
+func TestACoarseClampAsksForTurns(t *testing.T) {
+	const coarse = "&trial.t1.amps-1=5.0A; within 0.6A&trial.t1.amps-2=5.6A; within 0.6A&trial.t1.amps-3=4.9A; within 0.6A"
+	for turns, want := range map[string]bool{"": true, "&trial.t1.clamp-turns=1": false} {
+		f := fan(t, unread+coarse+turns)
+		r := &f.Trials[0].Reading
+		v := sheet.AmpsUnbalance(f, &f.New, r).Verdict
+		if v.Level != sheet.Unjudged || slices.Contains(v.Wanted, record.Place(&r.ClampTurns)) != want {
+			t.Errorf("%q: level %d, wants %v", turns, v.Level, v.Wanted)
+		}
+	}
 }
