@@ -80,18 +80,16 @@ func ampsTellLoad(f *record.Fan) bool {
 
 // idles tells whether a belted motor drew no more at a reading than with its belt off,
 // as far as a usual clamp tells two readings apart: then they are not the fan's load.
-// less tells whether it was less than that, which contradicts it. How surely the amps
+// less tells of one that did whether it was less than that, which contradicts it. How surely the amps
 // are known is no matter: the less known, the more would be taken for idling.
 func idles(f *record.Fan, s *record.Side, r *record.Reading) (idle, less bool) {
 	if s.NoLoadAmps.State() != record.Known || f.DirectDrive() {
 		return false, false
 	}
 	amps, off := AmpsMean(r), phase.UsualClamp.Floor
-	if r.ClampTurns.State() == record.Known && r.ClampTurns.Value() >= 1 {
-		off /= unit.Current(r.ClampTurns.Value())
-	}
+	off /= unit.Current(max(1, r.ClampTurns.Value()))
 	off += s.NoLoadAmps.Value() * unit.Current(phase.ClampRepeats)
-	return amps.Known() && amps.Value <= s.NoLoadAmps.Value()+off, amps.Known() && amps.Value < s.NoLoadAmps.Value()-off
+	return amps.Known() && amps.Value <= s.NoLoadAmps.Value()+off, amps.Value < s.NoLoadAmps.Value()-off
 }
 
 // Shares answers with a motor's load at a reading, by each of the named
@@ -114,7 +112,7 @@ func Shares(f *record.Fan, s *record.Side, r *record.Reading) []Share {
 		full := Want(&a, "Iₙ", &s.MotorAmps)
 		i0 := Solve(&a, FromPlace, "air.noload", nil, func() (unit.Current, error) { return full.V() * unit.Current(k), nil })
 		load := half(s, amps, i0)
-		if amps.Known() && i0.Known() && amps.Value < i0.Value {
+		if amps.Value < i0.Value {
 			continue // this motor idles on less
 		}
 		shares = append(shares, Share{half: true, assumed: k, Load: load})

@@ -138,3 +138,17 @@ func TestAmpsThatContradict(t *testing.T) {
 	proportional, third := 3/6.6, (2*3-0.3*6.6)/(2*6.6-0.3*6.6)
 	value(t, "load", sheet.OldAmpsLoad(f), (proportional+third)/2)
 }
+
+// The report's power tells the old motor's load where its amps don't, and only the old
+// one's; a motor that draws just what it idles on at the most may idle on that.
+func TestWhatElseTellsLoad(t *testing.T) {
+	f := fan(t, "supply=single-phase&target.power=1hp&old.motor-power=2hp&old.amps-1=8A&old.motor-amps=12A&new.motor-power=2hp")
+	value(t, "of one phase", sheet.OldLoad(f, &f.Old), 0.5)
+	wants(t, f, "the new motor's", sheet.OldLoad(f, &f.New), "new.amps-1")
+	set(t, f, "old.amps-1", "", "old.motor-power", "")
+	wants(t, f, "no plate", sheet.OldLoad(f, &f.Old), "old.amps-1")
+	f = fan(t, "supply=three-phase&old.motor-amps=10A&old.amps-1=6A;within 0A")
+	load := sheet.Load(f, &f.Old, &f.Old.Reading)
+	near(t, "least", load.Low(), (6.-3)/(10-3))
+	near(t, "most", load.High(), 0.6)
+}

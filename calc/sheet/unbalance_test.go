@@ -161,4 +161,9 @@ func TestACoarseClampAsksForTurns(t *testing.T) {
 			t.Errorf("%q: level %d, wants %v", turns, v.Level, v.Wanted)
 		}
 	}
+	f := fan(t, unread+coarse+"&trial.t1.clamp-turns=1")
+	set(t, f, "new.motor-amps", "")
+	if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level != sheet.Unjudged || len(v.Wanted) > 0 {
+		t.Errorf("no plate would tell them apart: wants %v", v.Wanted)
+	}
 }
