@@ -30,6 +30,8 @@ func TestAlarms(t *testing.T) {
 		level sheet.Level
 	}{
 		{"a dead leg", legs("0", "7.4", "7.3"), sheet.RuleLostPhase, sheet.Stop},
+		{"a dead leg of two that were read", []string{"trial.t1.amps-1", "0 A", "trial.t1.amps-2", "7.4 A"}, sheet.RuleLostPhase, sheet.Stop},
+		{"three legs where one phase was said", append(legs("0", "7.4", "7.3"), "supply", "single-phase"), sheet.RuleLostPhase, sheet.Stop},
 		{"two dead legs", legs("5", "0", "0"), sheet.RulePairOpen, sheet.Stop},
 		{"three dead legs", legs("0", "0", "0"), sheet.RuleNoAmps, sheet.Stop},
 		{"1 : 1 : 2", legs("4", "4", "8.1"), sheet.RuleLostPhase, sheet.Stop},
@@ -43,6 +45,9 @@ func TestAlarms(t *testing.T) {
 		if got := alarms(t, c.texts...); got[c.rule] != c.level {
 			t.Errorf("%s: %v", c.name, got)
 		}
+	}
+	if got := alarms(t, "supply", "single-phase", "trial.t1.amps-1", "6.4 A", "trial.t1.amps-2", "0 A"); len(got) != 0 {
+		t.Errorf("one wire of a phase, clamped at two places: %v", got)
 	}
 	if got := alarms(t, legs("4.4", "4.5", "4.3")...); len(got) != 0 {
 		t.Errorf("a sound reading: %v", got)

@@ -34,6 +34,24 @@ func TestVoltsNameTheLimitThatDecides(t *testing.T) {
 	}
 }
 
+// A limit by reading says how near it is; one that is guarded has no near (JCGM 106).
+func TestOnlyALimitByReadingIsNear(t *testing.T) {
+	f := fan(t, unread+across("208", "210.4", "206")+legs("5.5", "5.0", "4.55"))
+	r := &f.Trials[0].Reading
+	if v := sheet.VoltsUnbalance(r).Verdict; v.Level != sheet.Watch || v.Near {
+		t.Errorf("volts 1.1 %% apart, within 0.2: %+v", v)
+	}
+	if v := sheet.AmpsUnbalance(f, &f.New, r).Verdict; v.Level != sheet.Within || !v.Near {
+		t.Errorf("amps 9.6 %% apart: %+v", v)
+	}
+	for name, link := range map[string]string{"4 %": legs("5.2", "5.0", "4.8"), "31 %, a stop": legs("6.55", "4.5", "3.95")} {
+		f := fan(t, unread+across("208", "208", "208")+link)
+		if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level == sheet.Watch || v.Near {
+			t.Errorf("%s: %+v", name, v)
+		}
+	}
+}
+
 // Amps are held against 10 % under load; far above, on even volts, against the 30 % that
 // stop it (common practice).
 func TestAmpsNameTheLimitThatDecides(t *testing.T) {
