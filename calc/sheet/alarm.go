@@ -155,7 +155,7 @@ func legVerdict(f *record.Fan, s *record.Side, r *record.Reading) Verdict {
 		held[i].Wanted = append(held[i].Wanted, settled(a).Wanted...)
 	}
 	each := Worst(held)
-	if !l.less && l.plate.Known() {
+	if !l.less {
 		return each
 	}
 	average := AmpsMean(r)

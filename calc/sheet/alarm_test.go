@@ -54,6 +54,19 @@ func TestAlarms(t *testing.T) {
 	}
 }
 
+// A leg that was not read is no dead leg: what the others carry evenly tells no loss.
+func TestALegNotReadIsNotDead(t *testing.T) {
+	for _, read := range [][]string{{"1"}, {"2"}, {"3"}, {"1", "2"}, {"2", "3"}, {"1", "3"}} {
+		f := fan(t, unread+"&trial.t1.turns=1")
+		for _, leg := range read {
+			set(t, f, "trial.t1.amps-"+leg, "5 A")
+		}
+		if v := sheet.LostVerdict(&f.Trials[0].Reading); v.Level != sheet.Within {
+			t.Errorf("legs %v: %+v", read, v)
+		}
+	}
+}
+
 // A lost phase tells no load and withholds the move; so does a reading that the
 // drive can't give, which scales nothing either.
 func TestWhatCantBeIsNotUsed(t *testing.T) {

@@ -16,7 +16,7 @@ type motorLimits struct {
 	full    Answer[unit.Current] // as plated, that each leg is held against
 	service Answer[unit.Current]
 	side    *record.Side
-	less    bool // plate is less than what is plated
+	less    bool // plate is less than what is plated, or the volts leave none that is known
 	void    bool // the service factor gives nothing here: the plate is the stop
 }
 
