@@ -83,7 +83,7 @@ func ampsTellLoad(f *record.Fan) bool {
 // less tells of one that did whether it was less than that, which contradicts it. How surely the amps
 // are known is no matter: the less known, the more would be taken for idling.
 func idles(f *record.Fan, s *record.Side, r *record.Reading) (idle, less bool) {
-	if s.NoLoadAmps.State() != record.Known || f.DirectDrive() {
+	if f.DirectDrive() {
 		return false, false
 	}
 	amps, off := AmpsMean(r), phase.UsualClamp.Floor

@@ -100,7 +100,10 @@ func TestAmpsThatTellNoLoad(t *testing.T) {
 	}
 	f := fan(t, swap)
 	set(t, f, "same-wheel", "")
-	wants(t, f, "wheel not said to be the same", sheet.NewAmps(f, sheet.FanBasis(f), speedAt(t, f, "760 rpm"), sheet.PlannedAir(f)), "same-wheel")
+	amps := sheet.NewAmps(f, sheet.FanBasis(f), speedAt(t, f, "760 rpm"), sheet.PlannedAir(f))
+	if wants(t, f, "wheel not said to be the same", amps, "same-wheel"); len(amps.Wanted) != 1 {
+		t.Errorf("%d places are asked for where one tells", len(amps.Wanted))
+	}
 	set(t, f, "same-wheel", "yes", "old.amps-1", "", "old.speed", "")
 	wants(t, f, "nothing read", sheet.NewAmps(f, sheet.FanBasis(f), speedAt(t, f, "760 rpm"), sheet.PlannedAir(f)), "old.amps-1", "target.power")
 }
@@ -111,6 +114,7 @@ func TestAmpsThatContradict(t *testing.T) {
 	f := fan(t, swap)
 	set(t, f, "old.amps-1", "2.5 A; within 0 A")
 	faulty(t, f, "less than idle", sheet.OldAmpsLoad(f), "old.amps-1")
+	faulty(t, f, "the speed at its limit", sheet.SpeedLimits(f, sheet.FanBasis(f))[0].Speed, "old.amps-1")
 	faulty(t, f, "amps from it", sheet.NewAmps(f, sheet.FanBasis(f), speedAt(t, f, "760 rpm"), sheet.PlannedAir(f)), "old.amps-1")
 
 	f = fan(t, swap)
@@ -151,4 +155,25 @@ func TestWhatElseTellsLoad(t *testing.T) {
 	load := sheet.Load(f, &f.Old, &f.Old.Reading)
 	near(t, "least", load.Low(), (6.-3)/(10-3))
 	near(t, "most", load.High(), 0.6)
+}
+
+// Text that is no value blocks the load, whatever else is known; amps as with the belt
+// off are no load of a motor with a belt, and of one without are what they are.
+func TestWhatBlocksALoad(t *testing.T) {
+	const read = unread + "&new.no-load-amps=3A"
+	for _, key := range []string{"trial.t1.amps-2", "trial.t1.volts-12"} {
+		f := fan(t, read+legs("5", "5", "5")+across("208", "208", "208"))
+		set(t, f, key, "!5,,7")
+		faulty(t, f, "garbled "+key, sheet.Load(f, &f.New, &f.Trials[0].Reading), key)
+	}
+	for mount, idle := range map[string]bool{"": true, "&mount=direct": false} {
+		f := fan(t, read+legs("3", "3", "3")+across("208", "208", "208")+mount)
+		if p := sheet.Prove(f); p.Idles != idle {
+			t.Errorf("%q: idles %v", mount, p.Idles)
+		}
+	}
+	f := fan(t, unread+"&new.no-load-amps=9.9A"+legs("9.9", "9.9", "9.9"))
+	if p := sheet.Prove(f); p.OfLegs.Level != sheet.Stop {
+		t.Errorf("above its plate with the belt off: %+v", p.OfLegs)
+	}
 }

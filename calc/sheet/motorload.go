@@ -63,7 +63,7 @@ func (b *Basis) ask(a *Ask, f *record.Fan) {
 		a.blame(fault.Place, fault.Err)
 	}
 	a.miss(b.Wanted...)
-	if a.fault == nil && len(a.wanted) == 0 {
+	if len(a.wanted) == 0 {
 		a.miss(&f.Target.Power)
 	}
 }

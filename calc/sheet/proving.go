@@ -220,7 +220,7 @@ func (p *Proof) step(f *record.Fan) {
 	p.held, p.Worst = all, Worst(all).Verdict
 	volts, amps := p.unread()
 	switch {
-	case p.Three && p.OfLost.Level == Stop:
+	case p.OfLost.Level == Stop:
 		p.Next = StepLost
 	case p.stopped(all):
 		p.Next = StepVerdict

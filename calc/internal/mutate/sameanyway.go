@@ -173,4 +173,11 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/inputpower.go", "EfficiencyVerdict", "least > float64(most.High())*(1+slack)", "least >= float64(most.High())*(1+slack)", rounding},
 	{"calc/sheet/overload.go", "OverloadOf", "s.MotorPower.Value() <= small*(1+slack)", "s.MotorPower.Value() < small*(1+slack)", rounding},
 	{"calc/sheet/motorload.go", "FirstLimit", "l.Speed.Value < first.Speed.Value*(1-slack)", "l.Speed.Value <= first.Speed.Value*(1-slack)", rounding},
+	{"calc/sheet/motorload.go", "ampsIn", "err == nil", "true", "no ends come with an error"},
+	{"calc/sheet/motorload.go", "ampsSpeed", "least <= 0", "least < 0", rounding},
+	{"calc/sheet/load.go", "idles", "amps.Value <= s.NoLoadAmps.Value()+off", "amps.Value < s.NoLoadAmps.Value()+off", chosen},
+	{"calc/sheet/load.go", "idles", "amps.Value < s.NoLoadAmps.Value()-off", "amps.Value <= s.NoLoadAmps.Value()-off", chosen},
+	{"calc/sheet/proving.go", "Rolls", "err == nil", "true", "what has three legs is a supply, of which each check has its use"},
+	{"calc/sheet/proving.go", "returnVerdict", "off > error*(1+slack)", "off >= error*(1+slack)", rounding},
+	{"calc/sheet/alarm.go", "LostVerdict", "l.Over < 1", "l.Over <= 1", "a leg just like the others is neither low nor high, and not doubted"},
 }
