@@ -45,7 +45,7 @@ func TestAnUnreadableMeterTellsNoAmps(t *testing.T) {
 }
 
 // A motor whose load is not known may turn up to its field, 1800 rpm for 1750, and no
-// slower than its plate (NEMA MG 1, 12.46): the wheel by as much. What was read on the
+// slower than its plate by much (common practice): the wheel by as much. What was read on the
 // wheel, or is asked about, is what it is; where the load is known, the motor's speed is.
 func TestAWheelMayTurnFasterThanThePlateSays(t *testing.T) {
 	const drive = "supply=drive&new.motor-speed=1750rpm&new.motor-frequency=60Hz&new.frequency=60Hz&want.speed=1000rpm;within 0rpm&new.wheel-max-speed=1020rpm"
