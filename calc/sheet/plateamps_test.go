@@ -17,7 +17,7 @@ func legsAt(amps string) []string {
 
 // A motor may carry its service-factor amps for a while, as its plate states them; what
 // a factor makes of the plate's amps stands in only where it does not (NEMA MG 1,
-// 14.37). A relay lets through 140 % of the plate at most, 430.32(C): 9.24 A.
+// 14.37, from memory). A relay lets through 140 % of the plate at most, 430.32(C): 9.24 A.
 func TestWhatAmpsAreHeldAgainst(t *testing.T) {
 	for _, c := range []struct {
 		name, amps string
