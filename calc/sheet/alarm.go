@@ -65,10 +65,11 @@ func LostVerdict(r *record.Reading) Verdict {
 		v.Level, v.Rule = Stop, RuleOpenWinding
 	case phase.LossUnjudged:
 		v.Level = Unjudged
-		if l.Leg != phase.NoLeg {
-			v.Wanted = []record.Place{&r.Amps[l.Leg-1]}
+		if l.Leg == phase.NoLeg { // they can't be compared
+			return v
 		}
-		if l.Leg != phase.NoLeg && l.Over < 1 { // the low one, which may be failing
+		v.Wanted = []record.Place{&r.Amps[l.Leg-1]}
+		if l.Over < 1 { // the low one, which may be failing
 			v.Rule = RuleNearlyOpen
 			v.Value, v.Limit = Figure{&unit.Share, float64(l.Over)}, Figure{&unit.Share, float64(phase.NearlyOpenLeg)}
 		}

@@ -54,6 +54,33 @@ func TestAlarms(t *testing.T) {
 	}
 }
 
+// What wide bands leave of a loss is can't judge, of the leg it is about: one that may be
+// failing by its own rule, one of about double what the others carry by the pattern's. A
+// motor of one phase on three lines has a leg that carries nothing.
+func TestALossWithinTheBands(t *testing.T) {
+	for _, c := range []struct {
+		amps []string
+		rule sheet.Rule
+	}{
+		{trial("t1", "amps", "5 A", "5 A", "0.5 A; within 1 A"), sheet.RuleNearlyOpen},
+		{trial("t1", "amps", "4 A; within 1 A", "4 A; within 1 A", "8 A; within 1 A"), sheet.RuleLostPhase},
+	} {
+		f := fan(t, unread)
+		set(t, f, c.amps...)
+		r := &f.Trials[0].Reading
+		if v := sheet.LostVerdict(r); v.Level != sheet.Unjudged || v.Rule != c.rule || len(v.Wanted) != 1 || v.Wanted[0] != &r.Amps[2] {
+			t.Errorf("%v: %+v", c.amps, v)
+		}
+	}
+	for phases, lost := range map[string]bool{"3": true, "1": false} {
+		f := fan(t, unread+legs("0", "5", "5"))
+		set(t, f, "new.phases", phases)
+		if _, has := sheet.Named(sheet.Alarms(f), "amps.lost"); has != lost || sheet.Rolls(f) != lost {
+			t.Errorf("plated for %s: lost %v, rolls %v", phases, has, sheet.Rolls(f))
+		}
+	}
+}
+
 // A leg that was not read is no dead leg: what the others carry evenly tells no loss.
 func TestALegNotReadIsNotDead(t *testing.T) {
 	for _, read := range [][]string{{"1"}, {"2"}, {"3"}, {"1", "2"}, {"2", "3"}, {"1", "3"}} {
