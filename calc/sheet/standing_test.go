@@ -23,3 +23,20 @@ func TestAClosedSheaveIsASetting(t *testing.T) {
 		}
 	}
 }
+
+// How far a sheave opens goes by its belt's section, or is stamped on it: of a section
+// that has no usual most, the stamp is asked for, and of none the section.
+func TestWhatTellsHowFarASheaveOpens(t *testing.T) {
+	for section, want := range map[string]string{"": "new.section", "5V": "new.most-turns", "A": ""} {
+		f := fan(t, "supply=three-phase&new.motor-speed=1750rpm&new.sheave=adjustable&new.anchor-turns=0&new.anchor-pitch=4in&new.second-anchor-turns=5&new.second-anchor-pitch=3in&new.fan-sheave=8in&new.turns=3&new.section="+section)
+		wanted := ""
+		for _, v := range sheet.TurnsTable(f).Rows[6].Verdicts {
+			if v.Rule == sheet.RuleUsualTurns && len(v.Wanted) > 0 {
+				wanted = f.KeyOf(v.Wanted[0])
+			}
+		}
+		if wanted != want {
+			t.Errorf("section %q: wants %q", section, wanted)
+		}
+	}
+}

@@ -131,3 +131,16 @@ func TestNothingIsJudgedOfNothing(t *testing.T) {
 		t.Errorf("%+v", v)
 	}
 }
+
+// At its plate's frequency a motor's iron carries what the volts make of it, which are
+// judged as such; at a lower one it may carry more, so that the plate's volts are asked
+// for (NEMA MG 1, 12.44).
+func TestAFrequencyWithoutThePlatesVolts(t *testing.T) {
+	for hz, want := range map[string]sheet.Level{"60 Hz": sheet.Within, "61 Hz": sheet.Within, "58.5 Hz": sheet.Unjudged} {
+		f := fan(t, unread+"&new.motor-frequency=60Hz"+across("208", "208", "208"))
+		set(t, f, "new.motor-volts", "", "trial.t1.frequency", hz)
+		if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != want {
+			t.Errorf("%s: %+v", hz, v)
+		}
+	}
+}

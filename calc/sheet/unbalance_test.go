@@ -44,6 +44,10 @@ func TestOnlyALimitByReadingIsNear(t *testing.T) {
 	if v := sheet.AmpsUnbalance(f, &f.New, r).Verdict; v.Level != sheet.Within || !v.Near {
 		t.Errorf("amps 9.6 %% apart: %+v", v)
 	}
+	f = fan(t, unread+across("208", "208", "208")+legs("5.53", "5.0", "4.47"))
+	if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level != sheet.Watch || !v.Near {
+		t.Errorf("amps 10.6 %% apart: %+v", v)
+	}
 	for name, link := range map[string]string{"4 %": legs("5.2", "5.0", "4.8"), "31 %, a stop": legs("6.0", "5.55", "3.45")} {
 		f := fan(t, unread+across("208", "208", "208")+link)
 		if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level == sheet.Watch || v.Near {

@@ -180,4 +180,5 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/proving.go", "Rolls", "err == nil", "true", "what has three legs is a supply, of which each check has its use"},
 	{"calc/sheet/proving.go", "returnVerdict", "off > error*(1+slack)", "off >= error*(1+slack)", rounding},
 	{"calc/sheet/alarm.go", "LostVerdict", "l.Over < 1", "l.Over <= 1", "a leg just like the others is neither low nor high, and not doubted"},
+	{"calc/sheet/linefrequency.go", "FrequencyVerdict", "line.Value < plate.Value*(1-slack)", "line.Value <= plate.Value*(1-slack)", rounding},
 }
