@@ -136,11 +136,24 @@ func TestNothingIsJudgedOfNothing(t *testing.T) {
 // judged as such; at a lower one it may carry more, so that the plate's volts are asked
 // for (NEMA MG 1, 12.44).
 func TestAFrequencyWithoutThePlatesVolts(t *testing.T) {
-	for hz, want := range map[string]sheet.Level{"60 Hz": sheet.Within, "61 Hz": sheet.Within, "58.5 Hz": sheet.Unjudged} {
+	for hz, want := range map[string]sheet.Level{"60 Hz": sheet.Within, "61 Hz": sheet.Within, "58.5 Hz": sheet.Unjudged, "50 Hz": sheet.Watch} {
 		f := fan(t, unread+"&new.motor-frequency=60Hz"+across("208", "208", "208"))
 		set(t, f, "new.motor-volts", "", "trial.t1.frequency", hz)
-		if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != want {
+		if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != want || (len(v.Wanted) > 0) != (want != sheet.Within) {
 			t.Errorf("%s: %+v", hz, v)
+		}
+	}
+	// 240 V on 208 V is the volts' own matter at 60 Hz. 190 V, 8.7 % off, and 2.5 % of
+	// frequency are more than 10 % together.
+	for _, c := range []struct {
+		hz, volts string
+		level     sheet.Level
+		rule      sheet.Rule
+	}{{"60 Hz", "240", sheet.Within, sheet.RuleLineFrequency}, {"60 Hz", "180", sheet.Within, sheet.RuleLineFrequency}, {"58.5 Hz", "190", sheet.Watch, sheet.RuleCombined}} {
+		f := fan(t, unread+"&new.motor-frequency=60Hz"+across(c.volts, c.volts, c.volts))
+		set(t, f, "trial.t1.frequency", c.hz)
+		if v := sheet.FrequencyVerdict(f, &f.New, &f.Trials[0].Reading); v.Level != c.level || v.Rule != c.rule {
+			t.Errorf("%s, %s V: %+v", c.hz, c.volts, v)
 		}
 	}
 }
