@@ -130,3 +130,14 @@ func TestAGarbledFrequencyIsSettled(t *testing.T) {
 	set(t, f, "new.frequency", "")
 	wants(t, f, "not read", sheet.LineFrequency(f, &f.New, &f.Trials[0].Reading), "trial.a.frequency")
 }
+
+// A motor plated for one phase lies across two lines of three; a drive has three legs
+// whatever is on it, and the old fan had what was read of it.
+func TestAPlateOfOnePhaseHasTwoWires(t *testing.T) {
+	const old = "&old.amps-1=5A&old.amps-2=5A&old.amps-3=5A"
+	for link, three := range map[string]bool{"three-phase": false, "two-speed": false, "direct": false, "drive": true, "three-phase" + old: true, "direct" + old: true} {
+		if got := sheet.ThreePhase(fan(t, "new.phases=1&supply="+link)); got != three {
+			t.Errorf("%s: three legs %v", link, got)
+		}
+	}
+}
