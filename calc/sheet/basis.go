@@ -195,7 +195,9 @@ func plateOf(f *record.Fan, out unit.Frequency) (m motor, wanted []record.Place)
 		if out == 0 {
 			out = Want(&a, "f", &driven(f).Frequency).V()
 		}
-		m.torque = max(1, float64(base.V()/out)) // endless while it is wanted
+		if out > 0 {
+			m.torque = max(1, float64(base.V()/out))
+		}
 	}
 	p, i := Want(&a, "Pₙ", &s.MotorPower), Want(&a, "Iₙ", &s.MotorAmps)
 	m.power, m.amps = p.V(), i.V()

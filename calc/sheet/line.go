@@ -180,7 +180,7 @@ func (l *line) loaded(f *record.Fan, speed Answer[unit.Speed]) {
 	r, b := running(f), l.basis
 	speed.Band = 0 // load and slip settle on one speed
 	plate, known := MotorSpeed(f, &f.New, r, noLoad), MotorSpeed(f, &f.New, r, NewLoad(f, b, speed, b.Air))
-	if known.Known() {
+	if known.Known() && known.Bounded() && plate.Bounded() {
 		l.band += min(0, float64(known.Band/known.Value)-float64(plate.Band/plate.Value)) // what the plate says holds at any load
 	}
 }
