@@ -151,7 +151,7 @@ func (j *Job) onBelt() (all []Held) {
 	}
 	if f.New.BeltNumber.State() == record.Known {
 		add("new.groove", "", GrooveVerdict(&f.New))
-		if x := b.Fits[0]; x.Role == Fitted && x.Move.Known() {
+		if x := b.Fits[0]; x.Move.Known() || said(&f.New.TravelToward, &f.New.TravelAway) {
 			add("fitted.center", "", x.Verdict)
 		}
 	}
@@ -203,14 +203,10 @@ func (j *Job) onRaceway() (all []Held) {
 
 // begun tells whether anything was entered or read that a page alone is about.
 func (j *Job) begun(on Subject) bool {
-	f := j.f
-	said := func(ps ...record.Place) bool {
-		return slices.ContainsFunc(ps, func(p record.Place) bool { return p.State() != record.Unknown })
-	}
-	s := &f.New
+	f, s := j.f, &j.f.New
 	switch on {
 	case OfDrive:
-		return j.belted() && said(&s.MotorSheave, &s.MotorOutside, &s.MotorGap, &s.AnchorPitch, &s.FanSheave, &s.FanOutside)
+		return said(&s.MotorSheave, &s.MotorOutside, &s.MotorGap, &s.AnchorPitch, &s.FanSheave, &s.FanOutside)
 	case OfAirflow:
 		return said(&s.MotorAmps, &s.WheelMax) && j.Air().At.Speed.Known() && j.Air().Basis.Known()
 	case OfBelt:
@@ -222,6 +218,11 @@ func (j *Job) begun(on Subject) bool {
 		return j.Proof().Taken
 	}
 	return true
+}
+
+// said tells whether anything was entered in one of places, be it no value.
+func said(ps ...record.Place) bool {
+	return slices.ContainsFunc(ps, func(p record.Place) bool { return p.State() != record.Unknown })
 }
 
 // Fitting returns what stands against the new fan's taking the old one's place: the
