@@ -85,10 +85,11 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 	}
 	v.Wanted = append(force.open(), e.Least.open()...)
 	unsaid := age.State() != record.Known
-	if unsaid && (age.State() != record.Unknown || !force.Known() || !e.Over.Known() || !e.Under.Known() || force.Value >= e.Under.Value && force.Value <= e.Over.Value) {
+	known := force.Known() && e.Least.Known() && e.Over.Known()
+	if unsaid && (age.State() != record.Unknown || !known || force.Value >= e.Under.Value && force.Value <= e.Over.Value) {
 		v.Wanted = append(v.Wanted, age)
 	}
-	if len(v.Wanted) > 0 || !force.Known() || !e.Under.Known() || !e.Least.Known() || !e.Most.Known() || !e.Over.Known() {
+	if !known || len(v.Wanted) > 0 {
 		return x
 	}
 	v.Value, v.Method = Figure{&unit.Pull, float64(force.Value)}, e.Least.Steps.Method
@@ -250,7 +251,7 @@ func (x Tautness) contradicts(y Tautness) bool {
 // than the room there is, and is not entered yet: a span's frequency, with the mass off
 // the belt's card, is surer than a deflection to half a mark.
 func (t *Tension) Surer(trial *record.Trial, said Tautness) (ps []record.Place) {
-	if v := said.Verdict; v.Level != Unjudged || v.Rule != RuleTension || v.Fault != nil || len(v.Wanted) > 0 || said.Lean == LeanUnsaid {
+	if v := said.Verdict; v.Level != Unjudged || len(v.Wanted) > 0 || said.Lean == LeanUnsaid {
 		return nil
 	}
 	for _, p := range []record.Place{&trial.Belt.Frequency, &t.f.Card.Mass} {
