@@ -31,7 +31,7 @@ func BeltBars(f *record.Fan, m Move, set Run, fits []Fit) []Held {
 // explains the difference.
 func (x Fit) doubt(f *record.Fan) Verdict {
 	v := BeltNumberVerdict(&f.New)
-	if x.Role == Fitted && x.Toward.Known() && x.Away.Known() {
+	if x.Away.Known() { // and so is the other way
 		v.Level = Within
 	}
 	return v

@@ -77,13 +77,16 @@ func Outstanding(parts []Part) (open []Item) {
 
 // hear takes back what a verdict speaks against: after a stop it has failed.
 func (i *Item) hear(held []Held) {
+	if i.State != Done {
+		return
+	}
 	for _, h := range held {
-		if h.Level < Watch || !i.hears(h.About) || i.State != Done && i.State != Failed {
-			continue
-		}
-		if h.Level == Stop {
+		switch {
+		case !i.hears(h.About):
+		case h.Level == Stop:
 			i.State = Failed
-		} else if i.State == Done {
+			return
+		case h.Level == Watch:
 			i.State = Open
 		}
 	}
@@ -98,7 +101,7 @@ func (i *Item) hears(about string) bool {
 	case "bumped-with-belt":
 		return about == aboutRotation
 	}
-	return about != "" && about == i.Name
+	return about == i.Name
 }
 
 type handover struct {
@@ -182,7 +185,7 @@ func (h *handover) after(check string) []Item {
 		items := []Item{h.volts(), h.amps()}
 		if belt {
 			items = append(items, h.ofLeft("speed", &left.Reading.Speed), h.ofLeft("run-in", &left.Belt.Age))
-			if run := &items[len(items)-1]; run.State == Done && left.Belt.Age.Value() != record.RunInBelt {
+			if run := &items[len(items)-1]; left.Belt.Age.Value() != record.RunInBelt {
 				run.State = Open
 			}
 		}
@@ -204,7 +207,7 @@ func (h *handover) rotation() Item {
 
 func (h *handover) tension() Item {
 	i := h.ofLeft("tension", &h.left.Belt.Force)
-	if !h.none && HasTension(h.left) {
+	if HasTension(h.left) {
 		i.State = Done
 	}
 	return i
