@@ -31,7 +31,7 @@ func (b base) move(motor unit.Length) (unit.Length, error) {
 // with the sheave once that was set at a trial.
 func standsOn(f *record.Fan) *Answer[unit.Length] {
 	now := NowTurns(f)
-	if now.From != FromTrial || !now.Known() {
+	if now.From != FromTrial {
 		return nil
 	}
 	d := MotorPitchAt(&f.New, now)
