@@ -34,6 +34,7 @@ func TestWhatWasNotBegunIsNotHeldAgainstTheRecord(t *testing.T) {
 		{"the wheel on the motor's shaft", "mount=direct", "drive", "unjudged", "within"},
 		{"", "mount=direct", "belt", "unjudged", "within"},
 		{"", "mount=direct", "airflow", "within", "within"},
+		{"no plate read", unread + "mount=direct&new.motor-amps=&new.wheel-max-speed=", "airflow", "unjudged", "within"},
 		{"its load asked of nobody", unread + "mount=direct&target.power=", "airflow", "unjudged", "within"},
 	} {
 		f := changed(t, c.with)
@@ -48,18 +49,20 @@ func TestWhatWasNotBegunIsNotHeldAgainstTheRecord(t *testing.T) {
 // What is neither run nor left stands against nobody.
 func TestWhatIsNotRunIsNotHeldAgainstADrive(t *testing.T) {
 	for _, c := range []struct{ name, with string }{
-		{"left.fan-speed", "trial.t1.speed="},             // nobody has read it
-		{"left.fan-speed", "target.speed="},               // nothing to hold it against
-		{"left.fan-speed", "trial.t1.accepted="},          // not left so
-		{"old.mismatch", "old.fan-sheave=8.4 in"},         // no speed of it read
-		{"old.swapped", "old.motor-sheave=3.4 in"},        // nothing to hold it against
-		{"need.target", "target.speed=711 rpm"},           // a setting reaches it
-		{"amps.line", unread},                             // nothing read
-		{"volts-unbalance", unread},                       // nothing read
-		{"overload.set", unread + "new.overload-dial="},   // not entered
-		{"circuit.overcurrent", "circuit.device-rating="}, // not entered
-		{"raceway.fill", unwired},                         // no wires
-		{"take-along", unwired + "opening.kind="},         // nobody looked
+		{"left.fan-speed", "trial.t1.speed="},                                                // nobody has read it
+		{"left.fan-speed", "target.speed="},                                                  // nothing to hold it against
+		{"left.fan-speed", "trial.t1.accepted="},                                             // not left so
+		{"old.mismatch", "old.fan-sheave=8.4 in"},                                            // no speed of it read
+		{"old.swapped", "old.motor-sheave=3.4 in"},                                           // nothing to hold it against
+		{"hood.exhaust", "hood.airflow=&hood.label-airflow=3600 cfm"},                        // only planned
+		{"hood.exhaust", "hood.airflow=3600 cfm; within 20 %25&hood.label-airflow=3600 cfm"}, // just what it asks for
+		{"need.target", "target.speed=711 rpm"},                                              // a setting reaches it
+		{"amps.line", unread},                                                                // nothing read
+		{"volts-unbalance", unread},                                                          // nothing read
+		{"overload.set", unread + "new.overload-dial="},                                      // not entered
+		{"circuit.overcurrent", "circuit.device-rating="},                                    // not entered
+		{"raceway.fill", unwired},                                                            // no wires
+		{"take-along", unwired + "opening.kind="},                                            // nobody looked
 		// The wheel may turn at 835 rpm; 833 are run, though 837 are asked for: 4.0 over 8.4
 		// at 1750 rpm, half a percent short.
 		{"need.target", unread + "new.motor-tachometer=1750 rpm; within 0 rpm&target.speed=837 rpm&new.wheel-max-speed=835 rpm&target.power=1.1 hp"},

@@ -85,7 +85,7 @@ func (j *Job) onDrive() []Held {
 			}
 			all = append(all, Held{"move", "", v})
 		}
-		if t.Set < 0 && t.Speed.Known() && t.Target.Known() { // what would be run, were it reached
+		if t.Set < 0 { // what would be run, were it reached
 			all = append(all, wrong(Held{"need.target", "", j.Sheaves().AtTheTarget})...)
 		}
 		if left := f.Left(); left != nil && known(&left.Reading.Speed) && t.Target.Known() {
@@ -117,10 +117,11 @@ func (j *Job) onAirflow() (all []Held) {
 	}
 	// What can't be judged of the hood is left out, but where less was measured than it
 	// asks for: a planned airflow proves nothing and is held against nobody.
-	if least := HoodLeast(j.f); a.Hood.Level == Unjudged && known(&j.f.Hood.Airflow) && least.Known() && j.f.Hood.Airflow.Value() < least.Value {
+	least, measured := HoodLeast(j.f).Value, &j.f.Hood.Airflow
+	if a.Hood.Level != Unjudged || known(measured) && measured.Value() < least {
 		all = append(all, Held{"hood.exhaust", aboutHood, a.Hood})
 	}
-	all = append(all, judged(Held{"hood.exhaust", aboutHood, a.Hood}, Held{"duct.velocity", aboutHood, a.Duct}, Held{"space", "", a.Space})...)
+	all = append(all, judged(Held{"duct.velocity", aboutHood, a.Duct}, Held{"space", "", a.Space})...)
 	if VoltageUnbalance(j.f).Known() {
 		all = append(all, Held{"volts-unbalance", aboutVolts, a.Volts})
 	}
@@ -142,7 +143,7 @@ func (j *Job) onBelt() (all []Held) {
 	case b.Last != nil:
 		add("tension", aboutTension, b.Taut.Verdict)
 	case known(&f.New.Sheave) || j.begun(OfBelt):
-		if e := j.Set().Edges(record.NewBelt); !e.Least.Known() || !e.Most.Known() { // there is no force to press with
+		if e := j.Set().Edges(record.NewBelt); !e.Least.Known() { // there is no force to press with
 			add("tension", "", Verdict{Level: Unjudged, Rule: RuleTension, Method: "belt.verdict", Wanted: e.Least.Wanted, Fault: e.Least.Fault})
 		}
 	}
@@ -151,8 +152,8 @@ func (j *Job) onBelt() (all []Held) {
 	}
 	if f.New.BeltNumber.State() == record.Known {
 		add("new.groove", "", GrooveVerdict(&f.New))
-		if x := b.Fits[0]; x.Move.Known() || said(&f.New.TravelToward, &f.New.TravelAway) {
-			add("fitted.center", "", x.Verdict)
+		if said(&f.New.Center, &f.New.TravelToward, &f.New.TravelAway) {
+			add("fitted.center", "", b.Fits[0].Verdict)
 		}
 	}
 	if b.Run.Speed.Known() {
@@ -171,8 +172,8 @@ func (j *Job) onPower() []Held {
 	}
 	all := wrong(Held{"supply.phases", aboutPlate, p.OfPhases}, Held{"rotation", aboutRotation, p.OfRotation})
 	all = append(all, wrong(ofDial(f)...)...)
-	if j.f.Supply.Value() == "" && lastTrial(f) != nil && f.New.Fit.Phases.Value() == record.ThreePhases {
-		all = append(all, wrong(Held{"amps.lost", aboutAmps, LostVerdict(&lastTrial(f).Reading)})...) // whatever feeds it, it has three legs
+	if last := lastTrial(f); last != nil { // whatever feeds it, it has the legs that were read
+		all = append(all, wrong(Held{"amps.lost", aboutAmps, LostVerdict(&last.Reading)})...)
 	}
 	// Until amps are read the motor is not proven.
 	return append(all, Held{"power.next", "", Verdict{Level: Unjudged, Rule: RulePlateAmps, Method: "motor.limits", Wanted: p.Wanted}})
@@ -208,7 +209,7 @@ func (j *Job) begun(on Subject) bool {
 	case OfDrive:
 		return said(&s.MotorSheave, &s.MotorOutside, &s.MotorGap, &s.AnchorPitch, &s.FanSheave, &s.FanOutside)
 	case OfAirflow:
-		return said(&s.MotorAmps, &s.WheelMax) && j.Air().At.Speed.Known() && j.Air().Basis.Known()
+		return said(&s.MotorAmps, &s.WheelMax) && j.Air().Basis.Known()
 	case OfBelt:
 		if last := lastTrial(f); last != nil && (HasTension(last) || known(&last.Belt.Gap)) {
 			return true

@@ -38,6 +38,30 @@ func TestWhatIsSurerThanAPress(t *testing.T) {
 	}
 }
 
+// What a reading waits for is asked for at once, its age with it: too slack at any age, it
+// needs none, but text that can't be read is put right first.
+func TestWhatAReadingWaitsFor(t *testing.T) {
+	const mark = "3/16 in; within 0 in"
+	for _, c := range []struct {
+		texts, wanted []string
+	}{
+		{[]string{"trial.a.belt-force", "3 lbf", "trial.a.belt-age", ""}, []string{"trial.a.belt-deflection", "trial.a.belt-age"}},
+		{[]string{"trial.a.belt-force", "3 lbf", "trial.a.belt-deflection", mark, "new.belts", "", "trial.a.belt-age", ""}, []string{"new.belts", "trial.a.belt-age"}},
+		{[]string{"trial.a.belt-force", "3 lbf", "trial.a.belt-deflection", mark, "new.belts", ""}, []string{"new.belts"}},
+		{[]string{"trial.a.belt-force", "1 lbf", "trial.a.belt-deflection", mark, "trial.a.belt-age", ""}, nil},
+		{[]string{"trial.a.belt-force", "1 lbf", "trial.a.belt-deflection", mark, "trial.a.belt-age", "!old"}, []string{"trial.a.belt-age"}},
+	} {
+		x, f := pressed(t, c.texts...)
+		var got []string
+		for _, p := range x.Verdict.Wanted {
+			got = append(got, f.KeyOf(p))
+		}
+		if !slices.Equal(got, c.wanted) || (x.Verdict.Level == sheet.Unjudged) != (len(c.wanted) > 0) {
+			t.Errorf("%v: %v, %+v", c.texts, got, x.Verdict)
+		}
+	}
+}
+
 // A span that was plucked says something though nobody noted how far it was pressed, and
 // a press though nobody knows the belt's mass: what waits contradicts nothing.
 func TestAReadingThatWaitsContradictsNothing(t *testing.T) {

@@ -85,7 +85,7 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 	}
 	v.Wanted = append(force.open(), e.Least.open()...)
 	unsaid := age.State() != record.Known
-	known := force.Known() && e.Least.Known() && e.Over.Known()
+	known := force.Known() && e.Least.Known()
 	if unsaid && (age.State() != record.Unknown || !known || force.Value >= e.Under.Value && force.Value <= e.Over.Value) {
 		v.Wanted = append(v.Wanted, age)
 	}
@@ -108,9 +108,9 @@ func (t *Tension) judge(force Answer[unit.Force], age *record.Choice[record.Belt
 	far, off := unit.Force(abs(float64(force.Value-edge.Value))), force.Band+edge.Band
 	v.Near = far < force.Band || x.Lean == LeanNone && force.Value < e.Least.Value*(1-slack)
 	// A motor larger than its load makes no coarse reading fine.
-	if room := min(e.Over.Value, t.Edges(age.Value()).Over.Value) - e.Least.Value; !force.Bounded() || !edge.Bounded() || far < off && off > room*(1+slack) {
+	if room := min(e.Over.Value, t.Edges(age.Value()).Over.Value) - e.Least.Value; far < off && off > room*(1+slack) {
 		v.Near = false
-		if !edge.Bounded() || edge.Band/edge.Value > force.Band/force.Value {
+		if edge.Band/edge.Value >= force.Band/force.Value {
 			if p := edge.Steps.Unsettled(); p != nil {
 				v.Wanted = []record.Place{p}
 			}
