@@ -30,7 +30,8 @@ func TestWhetherItIsAnotherBelt(t *testing.T) {
 		{"A", "A95", 3.4, 8.4, 96.3, 0.85, "", true},
 		{"A", "A150", 3.4, 8.4, 151.3, 0.45, "", false},
 		{"A", "A150", 3.4, 8.4, 151.3, 0.55, "", true},
-		{"4L", "4L140", 2, 3, 13, 0.45, "", false}, // whose pitch is an inch within its outside
+		{"4L", "4L140", 2, 3, 13.215, 0.45, "", false}, // π · 0.25 in less than outside (memory)
+		{"4L", "4L140", 2, 3, 13.215, 0.65, "", true},
 		{"A", "A50", 3.4, 8.4, 51.3, 1.45, "", true},
 		{"A", "A50", 3.4, 8.4, 51.3, 1.55, "", false},
 		{"A", "A50", 3.4, 8.4, 51.3, 1.55, "new.travel-toward=1 in", false},

@@ -140,10 +140,10 @@ func (t *Tension) within(age *record.Choice[record.BeltAge]) Edges {
 		used := t.Edges(record.RunInBelt)
 		e.Under, e.Least = used.Under, used.Least
 	}
-	if plate := t.Plate.Of(age.Value()); t.Rules() == ByMeasured && plate.Most.Bounded() && e.Over.Known() && plate.Most.Value > e.Over.Value {
+	if plate := t.Plate.Of(age.Value()); t.Rules() == ByMeasured && plate.Most.Bounded() && plate.Most.Value > e.Over.Value {
 		e.Over = plate.Most
 	}
-	if slips := t.Measured.RunIn; t.Rules() == ByListed && slips.Under.Known() && slips.Under.Value > e.Under.Value {
+	if slips := t.Measured.RunIn; slips.Under.Value > e.Under.Value { // by a card that says less
 		e.Under, e.Least = slips.Under, slips.Least
 	}
 	return e
@@ -228,7 +228,7 @@ func beltAt(f *record.Fan, t *record.Trial) *Tension {
 	table := Table{Basis: fanBasis(f, s), trials: s, last: s.last()}
 	table.line, table.Speed = newLine(f, table.Basis, table.last)
 	table.From = table.Speed.From
-	if l := table.line; l != nil && turns.Known() {
+	if l := table.line; l != nil {
 		if d, n, err := l.at(turns.Value); err == nil {
 			table.Rows = []Row{{Turns: turns.Value, Pitch: d, Speed: n, band: l.bandAt(turns.Value, d)}}
 		}

@@ -193,6 +193,10 @@ func TestLookAgain(t *testing.T) {
 	if _, ok := sheet.LookAgain(f.Trials[0]); ok {
 		t.Error("a belt that was not tensioned is looked at again")
 	}
+	set(t, f, "trial.a.belt-force", "3 lbf", "trial.a.at", "")
+	if _, ok := sheet.LookAgain(f.Trials[0]); ok {
+		t.Error("it is looked at again two days after nobody knows when")
+	}
 }
 
 // 24 in of span: at most 24 · tan ½° = 0.2094 in, as is printed for V-belts (½° or a
