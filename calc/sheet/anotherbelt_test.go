@@ -37,6 +37,7 @@ func TestWhetherItIsAnotherBelt(t *testing.T) {
 		{"A", "A50", 3.4, 8.4, 51.3, 1.55, "new.travel-toward=1 in", false},
 		{"A", "A50", 3.4, 8.4, 51.3, 1.55, "new.travel-away=2 in", false},
 		{"A", "A50", 3.4, 8.4, 51.3, 1.55, travel, true},
+		{"A", "A9999", 3.4, 8.4, 51.3, 1.55, travel, false}, // no such belt
 		{"A", "!50", 3.4, 8.4, 51.3, 1.55, travel, false},
 	} {
 		f := fan(t, fmt.Sprintf("new.sheave=fixed&new.section=%s&new.motor-sheave=%v in; within 0 in&new.fan-sheave=%v in; within 0 in&new.center-distance=%v in; within 0 in&%s",

@@ -2,15 +2,18 @@ package main
 
 // Reasons that stand for many.
 const (
-	rounding   = "the edge of an allowance for rounding: no reading and no limit stands there"
-	chosen     = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
-	oneSetting = "a fixed sheave has one pitch at any setting"
-	noSheave   = "a pitch that isn't known counts as none, over which or of which there is no share in the range"
-	oneSize    = "two of one rank are one size"
-	oneAmps    = "equal amps are one current"
-	editions   = "a guard for speed: the editions are held against each other in vain"
-	none       = "what isn't known counts as none, which decides nothing here"
-	meter      = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
+	rounding     = "the edge of an allowance for rounding: no reading and no limit stands there"
+	chosen       = "the edge of a nearness that was chosen: no rule says on which side of it its last binary digit is"
+	oneSetting   = "a fixed sheave has one pitch at any setting"
+	noSheave     = "a pitch that isn't known counts as none, over which or of which there is no share in the range"
+	oneSize      = "two of one rank are one size"
+	oneAmps      = "equal amps are one current"
+	editions     = "a guard for speed: the editions are held against each other in vain"
+	none         = "what isn't known counts as none, which decides nothing here"
+	edgeComputed = "an edge that was computed: no reading stands there to the last digit"
+	twoAlike     = "of two that are alike one is as good as the other"
+	noSuchNumber = "a name that is none has no length"
+	meter        = "the edge of a computed error: but for an exact meter, of which the conditions before have judged, nothing stands there by right"
 )
 
 // sameAnyway are changed conditions that make no difference, as a survivor is
@@ -152,7 +155,7 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/likeforlike.go", "comparer.line", "d < -apart-slack", "d <= -apart-slack", rounding},
 	{"calc/sheet/materials.go", "bringing.put", "m.Fault.Place != nil", "true", "nothing that is no place is ever wanted"},
 	{"calc/sheet/materials.go", "Material.lacks", "fault != nil", "true", "no fault in the place of none"},
-	{"calc/sheet/fit.go", "fit", "x.Toward.Low() <= 0", "x.Toward.Low() < 0", "no belt leaves just nothing to the last digit"},
+	{"calc/sheet/fit.go", "Fit.judge", "x.Toward.Low() <= 0", "x.Toward.Low() < 0", "no belt leaves just nothing to the last digit"},
 	{"calc/sheet/answer.go", "Term.root", "t.Place != nil", "false", "a term with a place has no working"},
 	{"calc/sheet/fit.go", "Fit.LengthSpread", "!ok", "false", "a name that is none has no number of the table's either"},
 
@@ -181,4 +184,33 @@ var sameAnyway = []struct{ File, In, From, To, Why string }{
 	{"calc/sheet/proving.go", "returnVerdict", "off > error*(1+slack)", "off >= error*(1+slack)", rounding},
 	{"calc/sheet/alarm.go", "LostVerdict", "l.Over < 1", "l.Over <= 1", "a leg just like the others is neither low nor high, and not doubted"},
 	{"calc/sheet/linefrequency.go", "FrequencyVerdict", "line.Value < plate.Value*(1-slack)", "line.Value <= plate.Value*(1-slack)", rounding},
+	{"calc/sheet/beltbars.go", "AlignmentNow", "abs(float64(moved)) > slack", "abs(float64(moved)) >= slack", rounding},
+	{"calc/sheet/belting.go", "unlessAnother", "known(&s.BeltNumber)", "true", noSuchNumber},
+	{"calc/sheet/belting.go", "offNumber", "!ok", "false", noSuchNumber},
+	{"calc/sheet/belting.go", "offNumber", "off > farOff", "off >= farOff", chosen},
+	{"calc/sheet/belting.go", "offNumber", "off > (spread+band+belt.NumberSpread(section))*(1+slack)", "off >= (spread+band+belt.NumberSpread(section))*(1+slack)", rounding},
+	{"calc/sheet/fit.go", "fit", "r.Belt.Known()", "true", "a length that isn't known agrees with no number"},
+	{"calc/sheet/fit.go", "fit", "measured", "true", "a belt that lies by its own length is laid so twice"},
+	{"calc/sheet/handover.go", "handover.survey", "len(open) > 0", "len(open) >= 0", "a target that isn't known has a place that waits, or is at fault"},
+	{"calc/sheet/tautness.go", "Tension.judge", "!known", "false", "what isn't known has a place that waits, or is at fault"},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value >= e.Under.Value", "force.Value > e.Under.Value", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value <= e.Over.Value", "force.Value < e.Over.Value", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value < e.Under.Value-rounding", "force.Value <= e.Under.Value-rounding", rounding},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value > e.Over.Value+rounding", "force.Value >= e.Over.Value+rounding", rounding},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value > e.Most.Value+rounding", "force.Value >= e.Most.Value+rounding", rounding},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value-e.Least.Value > e.Over.Value-force.Value", "force.Value-e.Least.Value >= e.Over.Value-force.Value", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.judge", "far < force.Band", "far <= force.Band", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.judge", "force.Value < e.Least.Value*(1-slack)", "force.Value <= e.Least.Value*(1-slack)", rounding},
+	{"calc/sheet/tautness.go", "Tension.judge", "far < off", "far <= off", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.judge", "off > room*(1+slack)", "off >= room*(1+slack)", rounding},
+	{"calc/sheet/tautness.go", "Tension.judge", "edge.Band/edge.Value >= force.Band/force.Value", "edge.Band/edge.Value > force.Band/force.Value", edgeComputed},
+	{"calc/sheet/tautness.go", "Tension.within", "plate.Most.Value > e.Over.Value", "plate.Most.Value >= e.Over.Value", twoAlike},
+	{"calc/sheet/tautness.go", "Tension.within", "slips.Under.Value > e.Under.Value", "slips.Under.Value >= e.Under.Value", twoAlike},
+	{"calc/sheet/tautness.go", "Tautness.surer", "x.Force.Band < y.Force.Band", "x.Force.Band <= y.Force.Band", "of two that are as fine either is shown"},
+	{"calc/sheet/tautness.go", "BeltLoose", "abs(float64(t.Turns.Value()-now.Value)) > slack", "abs(float64(t.Turns.Value()-now.Value)) >= slack", rounding},
+	{"calc/sheet/tautness.go", "Tautness.contradicts", "x.Force.High() < y.Force.Low()-tolerance", "x.Force.High() <= y.Force.Low()-tolerance", rounding},
+	{"calc/sheet/tautness.go", "Tautness.contradicts", "y.Force.High() < x.Force.Low()-tolerance", "y.Force.High() <= x.Force.Low()-tolerance", rounding},
+	{"calc/sheet/tension.go", "Tension.CardApart", "card.Least.Value > power.Over.Value*(1+slack)", "card.Least.Value >= power.Over.Value*(1+slack)", rounding},
+	{"calc/sheet/tension.go", "Tension.CardApart", "card.Most.Value < power.Least.Value*(1-slack)", "card.Most.Value <= power.Least.Value*(1-slack)", rounding},
+	{"calc/sheet/tension.go", "Tension.UnderLists", "t.Speed.Value < belt.ListedFrom*(1-slack)", "t.Speed.Value <= belt.ListedFrom*(1-slack)", rounding},
 }
