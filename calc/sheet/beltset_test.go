@@ -41,9 +41,9 @@ func TestHowFastABeltRuns(t *testing.T) {
 	}{
 		{"new.motor-tachometer=1770 rpm&trial.t1.motor-tachometer=1760 rpm", 1760, 1e-6},
 		{"new.motor-tachometer=1770 rpm", 1770, 1e-6},
-		{"new.motor-tachometer=1770 rpm&trial.t1.motor-tachometer=1760 rpm&supply=inverter&trial.t1.frequency=60 Hz", 1760, 1e-6},
+		{"new.motor-tachometer=1770 rpm&trial.t1.motor-tachometer=1760 rpm&supply=drive&trial.t1.frequency=60 Hz", 1760, 1e-6},
 		// 45 of 60 Hz are 1350 rpm less what 1750 stays behind 1800, at no load to at full.
-		{"supply=inverter&new.frequency=60 Hz&new.motor-tachometer=1745 rpm&trial.t1.frequency=45 Hz", 1325, 25.1},
+		{"supply=drive&new.frequency=60 Hz&new.motor-tachometer=1745 rpm&trial.t1.frequency=45 Hz", 1325, 25.1},
 	} {
 		f := changed(t, c.with)
 		r := sheet.RunAt(f, sheet.Setting(3), &f.Trials[0].Reading)
