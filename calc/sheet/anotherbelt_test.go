@@ -58,7 +58,7 @@ func TestWhetherItIsAnotherBelt(t *testing.T) {
 // The fan's speed at a trial is what was read at it, else what its setting gives by the
 // reading that there is.
 func TestTheSpeedAtATrial(t *testing.T) {
-	f := changed(t, "trial.t2.turns=3 turns&trial.t2.speed=700 rpm")
+	f := altered(t, "trial.t2.turns=3 turns&trial.t2.speed=700 rpm")
 	table := sheet.TurnsTable(f)
 	for i, want := range []float64{716, 700} {
 		if n := sheet.SpeedOf(f, table, f.Trials[i]); !n.Known() || float64(n.Value) != want {
@@ -73,7 +73,7 @@ func TestTheSpeedAtATrial(t *testing.T) {
 
 // A belt to choose lies tight where its own length does, whatever belt was measured in place.
 func TestWhereABeltToChooseLies(t *testing.T) {
-	f := changed(t, "")
+	f := altered(t, "")
 	r := sheet.RunAt(f, sheet.Setting(3), nil)
 	fits := sheet.Fits(f, r)
 	if len(fits) < 3 || fits[0].Role != sheet.Fitted {

@@ -37,7 +37,7 @@ func TestWhatWasNotBegunIsNotHeldAgainstTheRecord(t *testing.T) {
 		{"no plate read", unread + "mount=direct&new.motor-amps=&new.wheel-max-speed=", "airflow", "unjudged", "within"},
 		{"its load asked of nobody", unread + "mount=direct&target.power=", "airflow", "unjudged", "within"},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		job := sheet.JobOf(f, sixteenth, false)
 		page, whole := job.Plate(sheet.Subject(c.page)), job.Plate(sheet.OfRecord)
 		if levelNames[page.Level] != c.plate || levelNames[whole.Level] != c.record {
@@ -67,7 +67,7 @@ func TestWhatIsNotRunIsNotHeldAgainstADrive(t *testing.T) {
 		// at 1750 rpm, half a percent short.
 		{"need.target", unread + "new.motor-tachometer=1750 rpm; within 0 rpm&target.speed=837 rpm&new.wheel-max-speed=835 rpm&target.power=1.1 hp"},
 	} {
-		job := sheet.JobOf(changed(t, c.with), sixteenth, false)
+		job := sheet.JobOf(altered(t, c.with), sixteenth, false)
 		for _, on := range sheet.Subjects() {
 			if v, ok := sheet.Named(job.Stands(on), c.name); ok {
 				t.Errorf("%s: %s stands on %s at %d", c.with, c.name, on, v.Level)
@@ -83,7 +83,7 @@ func TestAMoveNamesWhatIsNoValue(t *testing.T) {
 		{unread + "target.speed=!x", "target.speed"},
 		{unread + "new.fan-sheave=!x&target.speed=!x", "new.fan-sheave"},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		v, ok := sheet.Named(sheet.JobOf(f, sixteenth, false).Stands(sheet.OfDrive), "move")
 		if !ok || v.Fault == nil || f.KeyOf(v.Fault.Place) != c.key {
 			t.Errorf("%s: %+v", c.with, v)

@@ -25,7 +25,7 @@ func TestTheSettingABeltIsTensionedAt(t *testing.T) {
 		{fast + "trial.t1.belt-force=1 lbf", sheet.DoTension, 3},
 		{"trial.t1.speed=760 rpm", sheet.DoCheck, 3},
 	} {
-		job := sheet.JobOf(changed(t, c.with), sixteenth, false)
+		job := sheet.JobOf(altered(t, c.with), sixteenth, false)
 		m, _ := job.Move()
 		if at := job.Belt().Run.Turns; m.Do != c.do || !at.Known() || math.Abs(float64(at.Value-c.turns)) > 1e-9 {
 			t.Errorf("%s: %s, tensioned at %v", c.with, m.Do, at.Value)
@@ -45,13 +45,13 @@ func TestHowFastABeltRuns(t *testing.T) {
 		// 45 of 60 Hz are 1350 rpm less what 1750 stays behind 1800, at no load to at full.
 		{"supply=drive&new.frequency=60 Hz&new.motor-tachometer=1745 rpm&trial.t1.frequency=45 Hz", 1325, 25.1},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		r := sheet.RunAt(f, sheet.Setting(3), &f.Trials[0].Reading)
 		if rpm := float64(r.Speed.Value) / (math.Pi * 3.4 * in) * 60; math.Abs(rpm-c.rpm) > c.off {
 			t.Errorf("%s: %v rpm", c.with, rpm)
 		}
 	}
-	f := changed(t, "new.motor-tachometer=1740 rpm")
+	f := altered(t, "new.motor-tachometer=1740 rpm")
 	value(t, "as shipped", sheet.RunAt(f, sheet.Setting(3), nil).Speed, math.Pi*3.4*in*1740/60)
 }
 
@@ -65,7 +65,7 @@ func TestWhatABeltsRunAsksFor(t *testing.T) {
 		{unread + "new.sheave=fixed&new.motor-sheave=3.4 in&" + bare, ""},
 		{unread + "new.sheave=&new.motor-sheave=3.4 in&" + bare, ""},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		r := sheet.RunAt(f, sheet.Setting(3), nil)
 		if c.key == "" {
 			value(t, "pitch", r.Motor, 3.4*in)
@@ -81,9 +81,9 @@ func TestWhatABeltsRunAsksFor(t *testing.T) {
 // that of its number, nor does the base go from where it was first where the setting that it
 // was moved to can't be read.
 func TestABeltIsNotGuessedAround(t *testing.T) {
-	f := changed(t, unread+"new.fan-sheave=!x")
+	f := altered(t, unread+"new.fan-sheave=!x")
 	faulty(t, f, "belt", sheet.RunAt(f, sheet.Setting(3), nil).Belt, "new.fan-sheave")
-	f = changed(t, "trial.t1.turns=!x")
+	f = altered(t, "trial.t1.turns=!x")
 	fits := sheet.Fits(f, sheet.RunAt(f, sheet.Setting(3), nil))
 	faulty(t, f, "move", fits[0].Move, "trial.t1.turns")
 }
@@ -91,7 +91,7 @@ func TestABeltIsNotGuessedAround(t *testing.T) {
 // Touching, 4.0 and 8.4 in take 12.4 + 19.48 + 0.78 = 32.7 in of belt, 3.0 and 8.4 in 30.6:
 // an A30, of 31.3 in, lies on these alone, and goes nowhere from there to those.
 func TestABeltTooShortForASettingGoesNowhere(t *testing.T) {
-	f := changed(t, "trial.t1.turns=5 turns&new.belt-number=A30&new.center-distance=7 in")
+	f := altered(t, "trial.t1.turns=5 turns&new.belt-number=A30&new.center-distance=7 in")
 	x := sheet.Fits(f, sheet.RunAt(f, sheet.Setting(0), nil))[0]
 	if x.Role != sheet.Fitted || x.Move.Known() || x.Verdict.Level != sheet.Stop || x.Verdict.Rule != sheet.RuleShort {
 		t.Errorf("%s: goes %v, %+v", x.Name, x.Move.Value, x.Verdict)

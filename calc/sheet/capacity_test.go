@@ -17,7 +17,7 @@ func TestABeltsRating(t *testing.T) {
 		{unread + "new.belt-rating=2.1 hp&target.power=", "within", ""},
 		{unread + "new.belt-rating=2.1 hp&target.power=!x", "unjudged", "target.power"},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		v, ok := sheet.Named(sheet.JobOf(f, sixteenth, false).Stands(sheet.OfBelt), "belt.capacity")
 		if !ok || levelNames[v.Level] != c.level {
 			t.Errorf("%s: %v, %+v", c.with, ok, v)
@@ -30,14 +30,14 @@ func TestABeltsRating(t *testing.T) {
 
 // Text that is no mass blocks the force to press with, which a usual one must not hide.
 func TestTheBeltsMass(t *testing.T) {
-	f := changed(t, "new.belt-mass=!x")
+	f := altered(t, "new.belt-mass=!x")
 	faulty(t, f, "least", tension(f).Edges(record.NewBelt).Least, "new.belt-mass")
 	// A section that is not said is asked for, not a mass for it.
-	f = changed(t, "new.section=")
+	f = altered(t, "new.section=")
 	if m := tension(f).Mass; len(m.Wanted) != 1 || f.KeyOf(m.Wanted[0]) != "new.section" {
 		t.Errorf("%d places wanted", len(m.Wanted))
 	}
-	f = changed(t, "new.section=4L") // of which none is usual
+	f = altered(t, "new.section=4L") // of which none is usual
 	wants(t, f, "mass", tension(f).Mass, "new.belt-mass")
 }
 
@@ -53,7 +53,7 @@ func TestUnderTheLists(t *testing.T) {
 		{unread + "new.turns=3 turns&new.belt-listed-force=3 lbf", false},
 		{unread + "new.motor-speed=&new.belt-listed-force=3 lbf", false}, // nobody knows
 	} {
-		if got := tension(changed(t, c.with)).UnderLists(); got != c.under {
+		if got := tension(altered(t, c.with)).UnderLists(); got != c.under {
 			t.Errorf("%s: %v", c.with, got)
 		}
 	}
@@ -69,7 +69,7 @@ func TestWhatAGrooveAsksFor(t *testing.T) {
 		{"new.section=&new.belt-number=", "new.belt-number"},
 		{"new.section=A&new.belt-number=!50", "new.belt-number"},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		v := sheet.GrooveVerdict(&f.New)
 		if c.key == "" && v.Level != sheet.Within || c.key != "" && (v.Level != sheet.Unjudged || len(v.Wanted) != 1 || f.KeyOf(v.Wanted[0]) != c.key) {
 			t.Errorf("%s: %+v", c.with, v)

@@ -10,7 +10,7 @@ import (
 // A later reading that says no setting is of the same one; a fixed sheave is never moved.
 func TestAGapAtASettingThatIsNotSaid(t *testing.T) {
 	for _, with := range []string{"new.sheave=fixed&new.motor-sheave=3.4 in&trial.t1.turns=&trial.t2.turns=3 turns", "trial.t1.turns=3 turns&trial.t2.speed=716 rpm"} {
-		f := changed(t, with)
+		f := altered(t, with)
 		if read, v := sheet.AlignmentNow(f); read != f.Trials[0] || v.Level != sheet.Within {
 			t.Errorf("%s: %+v", with, v)
 		}
@@ -27,7 +27,7 @@ func TestAGapAsksForItsSpan(t *testing.T) {
 		{"new.fan-sheave=!x", "new.fan-sheave", true},
 		{"trial.t1.alignment-gap=!x", "trial.t1.alignment-gap", true},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		v, ok := sheet.Named(sheet.JobOf(f, sixteenth, false).Stands(sheet.OfBelt), "align.gap")
 		var place record.Place
 		if len(v.Wanted) > 0 {

@@ -57,7 +57,7 @@ func TestWhatIsHeardElsewhere(t *testing.T) {
 		{"trial.t1.belt-force=&trial.t1.belt-deflection=", map[string]sheet.ItemState{"tension": sheet.Open, "run-in": sheet.Done, "alignment": sheet.Done}},
 		{"trial.t1.belt-age=new", map[string]sheet.ItemState{"tension": sheet.Done, "run-in": sheet.Open}},
 	} {
-		f := changed(t, c.with)
+		f := altered(t, c.with)
 		stands := sheet.JobOf(f, sixteenth, false).Stands(sheet.OfRecord)
 		for item, want := range c.want {
 			if s := stateOf(f, stands, item); s != want {

@@ -11,8 +11,8 @@ import (
 	"roofside/calc/sheet"
 )
 
-// changed is the fan in order after a change, as a fault has it.
-func changed(t *testing.T, with string) *record.Fan {
+// altered is the fan in order after a change, as a fault has it.
+func altered(t *testing.T, with string) *record.Fan {
 	t.Helper()
 	link := inOrder
 	if rest, is := strings.CutPrefix(with, unread); is {
@@ -32,7 +32,7 @@ func changed(t *testing.T, with string) *record.Fan {
 }
 
 func TestAFanInOrder(t *testing.T) {
-	f := changed(t, "")
+	f := altered(t, "")
 	stands := sheet.JobOf(f, sixteenth, false).Stands(sheet.OfRecord)
 	for _, on := range sheet.Subjects() {
 		if p := sheet.JobOf(f, sixteenth, false).Plate(on); p.Level != sheet.Within {
@@ -52,7 +52,7 @@ func TestAFanInOrder(t *testing.T) {
 func TestWhatStandsAnywhereStandsOnThePlate(t *testing.T) {
 	for _, c := range faultsOfPages {
 		t.Run(c.page+" "+c.name+" "+c.with, func(t *testing.T) {
-			f := changed(t, c.with)
+			f := altered(t, c.with)
 			job := sheet.JobOf(f, sixteenth, false)
 			whole := job.Stands(sheet.OfRecord)
 			v, ok := sheet.Named(job.Stands(sheet.Subject(c.page)), c.name)

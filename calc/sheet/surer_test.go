@@ -94,7 +94,7 @@ func TestASheaveThatIsSetUndoesWhatWasRead(t *testing.T) {
 		{"trial.t1.alignment-gap=1 in" + opens, sheet.BeltPress},
 		{"trial.t1.alignment-gap=1 in" + closes, sheet.BeltPress},
 	} {
-		job := sheet.JobOf(changed(t, c.with), sixteenth, false)
+		job := sheet.JobOf(altered(t, c.with), sixteenth, false)
 		_, read := sheet.Named(job.Stands(sheet.OfBelt), "tension")
 		if order := job.Order(sheet.OfBelt).Do; order != c.order || read != (order != sheet.BeltPress) {
 			t.Errorf("%s: %s, read %v", c.with, order, read)

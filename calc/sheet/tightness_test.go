@@ -31,7 +31,7 @@ func TestOnlySureReadingsAgreeFarApart(t *testing.T) {
 // that may as well say nothing it is.
 func TestABeltSetByAPlateThatSaysLittle(t *testing.T) {
 	for power, level := range map[string]string{"2 hp": "within", "2 hp; within 100 %25": "watch", "": "watch"} {
-		f := changed(t, "trial.t1.amps-1=&trial.t1.amps-2=&trial.t1.amps-3=&trial.t1.belt-force=3.1 lbf; within 0 lbf&new.motor-power="+power)
+		f := altered(t, "trial.t1.amps-1=&trial.t1.amps-2=&trial.t1.amps-3=&trial.t1.belt-force=3.1 lbf; within 0 lbf&new.motor-power="+power)
 		v, _ := sheet.Named(sheet.JobOf(f, sixteenth, false).Stands(sheet.OfBelt), "tension")
 		if levelNames[v.Level] != level {
 			t.Errorf("%q: %+v", power, v)
@@ -41,8 +41,8 @@ func TestABeltSetByAPlateThatSaysLittle(t *testing.T) {
 
 // A reading of amps that bounds nothing is no reason to go by the plate: the fan may take
 // more.
-func TestAmpsThatBoundNothing(t *testing.T) {
-	f := changed(t, "new.belt-rating=2.1 hp&trial.t1.amps-1=5.4 A; within 100 %25&trial.t1.amps-2=5.5 A; within 100 %25&trial.t1.amps-3=5.3 A; within 100 %25")
+func TestAmpsThatBoundNoBelt(t *testing.T) {
+	f := altered(t, "new.belt-rating=2.1 hp&trial.t1.amps-1=5.4 A; within 100 %25&trial.t1.amps-2=5.5 A; within 100 %25&trial.t1.amps-3=5.3 A; within 100 %25")
 	if x := tension(f); x.Rules() != sheet.ByMeasured || x.Edges(record.RunInBelt).Least.Known() {
 		t.Errorf("set by %s", x.Rules())
 	}
@@ -71,7 +71,7 @@ func TestWhereALooseBeltIsLoose(t *testing.T) {
 		{loose + stamped + "trial.t1.turns=&new.turns=3 turns", true},
 		{loose + stamped + "new.sheave=fixed", true},
 	} {
-		if got := sheet.BeltLoose(changed(t, c.with)); got != c.loose {
+		if got := sheet.BeltLoose(altered(t, c.with)); got != c.loose {
 			t.Errorf("%s: %v", c.with, got)
 		}
 	}
@@ -83,7 +83,7 @@ func TestACardIsApartFromAPower(t *testing.T) {
 		"": false, "new.belt-listed-force=2 lbf": false, "new.belt-listed-force=20 lbf": true, "new.belt-listed-force=0.5 lbf": true,
 		"new.belt-listed-force=20 lbf&trial.t1.amps-1=&trial.t1.amps-2=&trial.t1.amps-3=&target.power=": false,
 	} {
-		if got := tension(changed(t, with)).CardApart(record.RunInBelt); got != apart {
+		if got := tension(altered(t, with)).CardApart(record.RunInBelt); got != apart {
 			t.Errorf("%s: %v", with, got)
 		}
 	}
@@ -92,7 +92,7 @@ func TestACardIsApartFromAPower(t *testing.T) {
 // The error of a speed cancels only against itself: 712 rpm read of a fan that was reported
 // to run at 712 are two, each within 3 rpm, of which power takes three times the share.
 func TestTwoSpeedsAlikeAreTwo(t *testing.T) {
-	f := changed(t, "trial.t1.amps-1=&trial.t1.amps-2=&trial.t1.amps-3=&target.speed=712 rpm; within 3 rpm&target.power=1.15 hp; within 0 hp&trial.t1.speed=712 rpm; within 3 rpm&target.air-temperature=&trial.t1.air-temperature=")
+	f := altered(t, "trial.t1.amps-1=&trial.t1.amps-2=&trial.t1.amps-3=&target.speed=712 rpm; within 3 rpm&target.power=1.15 hp; within 0 hp&trial.t1.speed=712 rpm; within 3 rpm&target.air-temperature=&trial.t1.air-temperature=")
 	p := tension(f).Measured.Power
 	if share := float64(p.Band / p.Value); !p.Known() || share < 0.025 || share > 0.026 { // 2 · 3 · 3 / 712
 		t.Errorf("%v of it", share)
