@@ -65,7 +65,7 @@ func TestALossWithinTheBands(t *testing.T) {
 		{trial("t1", "amps", "5 A", "5 A", "0.5 A; within 1 A"), sheet.RuleNearlyOpen},
 		{trial("t1", "amps", "4 A; within 1 A", "4 A; within 1 A", "8 A; within 1 A"), sheet.RuleLostPhase},
 	} {
-		f := fan(t, unread)
+		f := fan(t, unproven)
 		set(t, f, c.amps...)
 		r := &f.Trials[0].Reading
 		if v := sheet.LostVerdict(r); v.Level != sheet.Unjudged || v.Rule != c.rule || len(v.Wanted) != 1 || v.Wanted[0] != &r.Amps[2] {
@@ -73,7 +73,7 @@ func TestALossWithinTheBands(t *testing.T) {
 		}
 	}
 	for phases, lost := range map[string]bool{"3": true, "1": false} {
-		f := fan(t, unread+legs("0", "5", "5"))
+		f := fan(t, unproven+legs("0", "5", "5"))
 		set(t, f, "new.phases", phases)
 		if _, has := sheet.Named(sheet.Alarms(f), "amps.lost"); has != lost || sheet.Rolls(f) != lost {
 			t.Errorf("plated for %s: lost %v, rolls %v", phases, has, sheet.Rolls(f))
@@ -84,7 +84,7 @@ func TestALossWithinTheBands(t *testing.T) {
 // A leg that was not read is no dead leg: what the others carry evenly tells no loss.
 func TestALegNotReadIsNotDead(t *testing.T) {
 	for _, read := range [][]string{{"1"}, {"2"}, {"3"}, {"1", "2"}, {"2", "3"}, {"1", "3"}} {
-		f := fan(t, unread+"&trial.t1.turns=1")
+		f := fan(t, unproven+"&trial.t1.turns=1")
 		for _, leg := range read {
 			set(t, f, "trial.t1.amps-"+leg, "5 A")
 		}

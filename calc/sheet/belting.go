@@ -90,21 +90,11 @@ func unlessAnother(s *record.Side, measured Answer[unit.Length]) Answer[unit.Len
 // practice).
 const usualSpread = unit.Inch / 2
 
-// anotherBelt tells whether the number entered is surely not that of a belt which lies
-// tight at the center distance entered: belts of one number differ in length, as do the
+// anotherBelt tells whether the number entered is not that of a belt which lies tight at
+// the center distance as it was read: belts of one number differ in length, as do the
 // prints for narrow ones. A number so far off that one of them must be wrong, see
 // [BeltNumberVerdict], is not believed unless the base is known to go there.
 func anotherBelt(s *record.Side, measured Answer[unit.Length]) bool {
-	return offNumber(s, measured, measured.Band)
-}
-
-// maybeAnother is [anotherBelt] of the length as measured: only the error of the
-// measurement leaves the belt one of that number.
-func maybeAnother(s *record.Side, measured Answer[unit.Length]) bool {
-	return offNumber(s, measured, 0)
-}
-
-func offNumber(s *record.Side, measured Answer[unit.Length], band unit.Length) bool {
 	section, number, ok := parseBelt(s.BeltNumber.Text())
 	length, err := belt.PitchLength(section, number)
 	if !ok || err != nil || !measured.Known() {
@@ -118,7 +108,7 @@ func offNumber(s *record.Side, measured Answer[unit.Length], band unit.Length) b
 	if err != nil || numberMethod(section) != "belt.number" {
 		spread = usualSpread
 	}
-	return off > (spread+band+belt.NumberSpread(section))*(1+slack)
+	return off > (spread+belt.NumberSpread(section))*(1+slack)
 }
 
 // centerOf answers with the center distance at which a belt lies tight.

@@ -104,8 +104,7 @@ func numberOf(section drive.Section, length Answer[unit.Length]) int {
 }
 
 // fit answers for one belt, on sheaves that a belt of the length here fits as they
-// stand. The one entered lies tight where it was measured to, if that may be it; where
-// it may be another as well, both are held against the base.
+// stand. The one entered lies tight where it was measured to, if that may be it.
 func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section drive.Section, number int, length Answer[unit.Length]) Fit {
 	s := &f.New
 	measured := role == Fitted && r.Belt.Known() && r.Belt.From != FromNumber && BeltNumberVerdict(s).Level == Within
@@ -124,8 +123,6 @@ func fit(f *record.Fan, r Run, here Answer[unit.Length], role Role, section driv
 		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Wanted: length.open(), Fault: length.Fault}
 	case here.Fault != nil: // sheaves that can't stand so
 		x.Verdict = Verdict{Level: Unjudged, Rule: RuleReach, Method: "belt.travel.reach", Fault: here.Fault}
-	case measured && maybeAnother(s, r.Belt):
-		x.Verdict = Worst([]Verdict{x.judge(need), r.lay(f, length, false).judge(need)})
 	default:
 		x.Verdict = x.judge(need)
 	}

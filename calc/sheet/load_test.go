@@ -160,7 +160,7 @@ func TestWhatElseTellsLoad(t *testing.T) {
 // Text that is no value blocks the load, whatever else is known; amps as with the belt
 // off are no load of a motor with a belt, and of one without are what they are.
 func TestWhatBlocksALoad(t *testing.T) {
-	const read = unread + "&new.no-load-amps=3A"
+	const read = unproven + "&new.no-load-amps=3A"
 	for _, key := range []string{"trial.t1.amps-2", "trial.t1.volts-12"} {
 		f := fan(t, read+legs("5", "5", "5")+across("208", "208", "208"))
 		set(t, f, key, "!5,,7")
@@ -172,7 +172,7 @@ func TestWhatBlocksALoad(t *testing.T) {
 			t.Errorf("%q: idles %v", mount, p.Idles)
 		}
 	}
-	f := fan(t, unread+"&new.no-load-amps=9.9A"+legs("9.9", "9.9", "9.9"))
+	f := fan(t, unproven+"&new.no-load-amps=9.9A"+legs("9.9", "9.9", "9.9"))
 	if p := sheet.Prove(f); p.OfLegs.Level != sheet.Stop {
 		t.Errorf("above its plate with the belt off: %+v", p.OfLegs)
 	}

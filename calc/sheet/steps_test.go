@@ -64,7 +64,7 @@ func TestWhatARollGoesBy(t *testing.T) {
 	if got := next(f); got != sheet.StepRoll {
 		t.Errorf("even at the second of three positions: %s", got)
 	}
-	f = fan(t, unread+legs("4.14", "3.50", "3.16")+across("208", "208", "208"))
+	f = fan(t, unproven+legs("4.14", "3.50", "3.16")+across("208", "208", "208"))
 	if p := sheet.Prove(f); p.Next != sheet.StepVerdict || len(p.Wanted) != 1 || p.Wanted[0] != &f.New.NoLoadAmps {
 		t.Errorf("too light for a roll: %s, waits for %v", p.Next, p.Wanted)
 	}
@@ -89,7 +89,7 @@ func TestWhatARollGoesBy(t *testing.T) {
 	if r := sheet.LeadRoll(f); len(r.Trials) != 2 || r.Before != phase.BeforeNothing {
 		t.Errorf("moved on once more, the direction stays: %d positions, %s", len(r.Trials), r.Before)
 	}
-	if r := sheet.LeadRoll(fan(t, unread+"&new.leads=2-1-3")); len(r.Trials) != 0 {
+	if r := sheet.LeadRoll(fan(t, unproven+"&new.leads=2-1-3")); len(r.Trials) != 0 {
 		t.Errorf("nothing read: %d positions", len(r.Trials))
 	}
 }
@@ -103,7 +103,7 @@ func TestWhatASupplyHas(t *testing.T) {
 		{"three-phase", true, true, true}, {"two-speed", true, true, true}, {"drive", true, false, false}, {"single-phase", false, false, false},
 		{"direct", true, false, false},
 	} {
-		f := fan(t, unread+legs("5.0", "5.0", "5.6")) // 5.2 A on the average
+		f := fan(t, unproven+legs("5.0", "5.0", "5.6")) // 5.2 A on the average
 		set(t, f, "supply", c.supply)
 		r := &f.Trials[0].Reading
 		if sheet.ThreePhase(f) != c.three || sheet.Rolls(f) != c.roll || sheet.Load(f, &f.New, r).Known() != c.load {

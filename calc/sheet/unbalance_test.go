@@ -10,7 +10,7 @@ import (
 )
 
 // A motor of 6.6 A of which nothing is read but what a case adds.
-const unread = "supply=three-phase&new.phases=3&new.motor-power=2 hp&new.motor-volts=208 V&new.motor-amps=6.6 A&new.service-factor=1.15&new.rotation=marked"
+const unproven = "supply=three-phase&new.phases=3&new.motor-power=2 hp&new.motor-volts=208 V&new.motor-amps=6.6 A&new.service-factor=1.15&new.rotation=marked"
 
 // The limit that is named is the one that decides: 1 % takes load off a motor, beyond
 // 5 % none is to be run (NEMA MG 1, 12.45 and 14.36).
@@ -26,7 +26,7 @@ func TestVoltsNameTheLimitThatDecides(t *testing.T) {
 		{"5 %, a digit either way", across("218.4", "208.0", "197.6"), sheet.Unjudged, 0.05},
 		{"8.7 %", across("190", "208", "226"), sheet.Stop, 0.05},
 	} {
-		f := fan(t, unread+c.volts)
+		f := fan(t, unproven+c.volts)
 		v := sheet.VoltsUnbalance(&f.Trials[0].Reading).Verdict
 		if v.Level != c.level || v.Limit.Base != c.limit {
 			t.Errorf("%s: level %d, held against %v", c.name, v.Level, v.Limit.Base)
@@ -36,7 +36,7 @@ func TestVoltsNameTheLimitThatDecides(t *testing.T) {
 
 // A limit by reading says how near it is; one that is guarded has no near (JCGM 106).
 func TestOnlyALimitByReadingIsNear(t *testing.T) {
-	f := fan(t, unread+across("208", "210.4", "206")+legs("5.5", "5.0", "4.55"))
+	f := fan(t, unproven+across("208", "210.4", "206")+legs("5.5", "5.0", "4.55"))
 	r := &f.Trials[0].Reading
 	if v := sheet.VoltsUnbalance(r).Verdict; v.Level != sheet.Watch || v.Near {
 		t.Errorf("volts 1.1 %% apart, within 0.2: %+v", v)
@@ -44,12 +44,12 @@ func TestOnlyALimitByReadingIsNear(t *testing.T) {
 	if v := sheet.AmpsUnbalance(f, &f.New, r).Verdict; v.Level != sheet.Within || !v.Near {
 		t.Errorf("amps 9.6 %% apart: %+v", v)
 	}
-	f = fan(t, unread+across("208", "208", "208")+legs("5.53", "5.0", "4.47"))
+	f = fan(t, unproven+across("208", "208", "208")+legs("5.53", "5.0", "4.47"))
 	if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level != sheet.Watch || !v.Near {
 		t.Errorf("amps 10.6 %% apart: %+v", v)
 	}
 	for name, link := range map[string]string{"4 %": legs("5.2", "5.0", "4.8"), "31 %, a stop": legs("6.0", "5.55", "3.45")} {
-		f := fan(t, unread+across("208", "208", "208")+link)
+		f := fan(t, unproven+across("208", "208", "208")+link)
 		if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level == sheet.Watch || v.Near {
 			t.Errorf("%s: %+v", name, v)
 		}
@@ -68,7 +68,7 @@ func TestAmpsNameTheLimitThatDecides(t *testing.T) {
 		{"15 %", legs("5.75", "5.0", "4.25"), sheet.Watch, 0.10},
 		{"40 %", legs("7.0", "4.6", "3.4"), sheet.Stop, 0.30},
 	} {
-		f := fan(t, unread+c.amps+across("208", "208", "208"))
+		f := fan(t, unproven+c.amps+across("208", "208", "208"))
 		v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict
 		if v.Level != c.level || v.Limit.Base != c.limit {
 			t.Errorf("%s: level %d, held against %v", c.name, v.Level, v.Limit.Base)
@@ -80,12 +80,12 @@ func TestAmpsNameTheLimitThatDecides(t *testing.T) {
 // voltages around a circuit add up to nothing: none is above the other two together.
 func TestReadingsThatDoNotClose(t *testing.T) {
 	for i, at := range [][3]string{{"14", "5.2", "5"}, {"5.2", "14", "5"}, {"5", "5.2", "14"}} {
-		f := fan(t, unread+legs(at[0], at[1], at[2]))
+		f := fan(t, unproven+legs(at[0], at[1], at[2]))
 		r := &f.Trials[0].Reading
 		faulty(t, f, "amps", sheet.AmpsUnbalance(f, &f.New, r).Share, f.KeyOf(&r.Amps[i]))
 	}
 	for i, at := range [][3]string{{"480", "208", "209"}, {"209", "480", "208"}, {"208", "209", "480"}} {
-		f := fan(t, unread+across(at[0], at[1], at[2]))
+		f := fan(t, unproven+across(at[0], at[1], at[2]))
 		r := &f.Trials[0].Reading
 		faulty(t, f, "volts", sheet.VoltsUnbalance(r).Share, f.KeyOf(&r.Volts[i]))
 	}
@@ -107,7 +107,7 @@ func TestLightLoadAsksForWhatTells(t *testing.T) {
 		{"28 % apart on volts 3 % apart", more + apart, []string{"new.no-load-amps"}},
 		{"15 % apart and no volts", fifteen, []string{"new.no-load-amps"}},
 	} {
-		f := fan(t, unread+c.link)
+		f := fan(t, unproven+c.link)
 		v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict
 		var wants []string
 		for _, p := range v.Wanted {
@@ -131,7 +131,7 @@ func TestAmpsGoByTheirOwnVolts(t *testing.T) {
 		{"3 % of volts with them, even ones later", apart + across("214", "208", "202") + later, sheet.Unjudged},
 		{"even ones later", apart + later, sheet.Watch},
 	} {
-		f := fan(t, unread+c.link)
+		f := fan(t, unproven+c.link)
 		if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level != c.level {
 			t.Errorf("%s: level %d by %s", c.name, v.Level, v.Rule)
 		}
@@ -152,7 +152,7 @@ func TestTheLegFarthestOff(t *testing.T) {
 		legs("4.0", "5.3", "5.4"): {phase.Leg1, true},
 		legs("5.0", "5.5", "6.0"): {phase.Leg1, false},
 	} {
-		f := fan(t, unread+amps)
+		f := fan(t, unproven+amps)
 		u := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading)
 		if u.Certain != want.certain || u.Certain && u.Leg != want.leg {
 			t.Errorf("%s: leg %d, certain %v", amps, u.Leg, u.Certain)
@@ -163,10 +163,10 @@ func TestTheLegFarthestOff(t *testing.T) {
 // What a motor makes of its supply is a ratio of unbalances: of what may be none there
 // is no ratio.
 func TestNothingIsMadeOfEvenVolts(t *testing.T) {
-	f := fan(t, unread+legs("5.0", "5.0", "5.0")+across("204", "208", "212"))
+	f := fan(t, unproven+legs("5.0", "5.0", "5.0")+across("204", "208", "212"))
 	r := &f.Trials[0].Reading
 	faulty(t, f, "even amps", sheet.Amplification(sheet.VoltsUnbalance(r), sheet.AmpsUnbalance(f, &f.New, r)), "trial.t1.amps-1")
-	f = fan(t, unread+legs("5.0", "5.5", "6.4")+across("208.0", "208.2", "208.1"))
+	f = fan(t, unproven+legs("5.0", "5.5", "6.4")+across("208.0", "208.2", "208.1"))
 	r = &f.Trials[0].Reading
 	faulty(t, f, "even volts", sheet.Amplification(sheet.VoltsUnbalance(r), sheet.AmpsUnbalance(f, &f.New, r)), "trial.t1.volts-12")
 }
@@ -176,14 +176,14 @@ func TestNothingIsMadeOfEvenVolts(t *testing.T) {
 func TestACoarseClampAsksForTurns(t *testing.T) {
 	const coarse = "&trial.t1.amps-1=5.0A; within 0.6A&trial.t1.amps-2=5.6A; within 0.6A&trial.t1.amps-3=4.9A; within 0.6A"
 	for turns, want := range map[string]bool{"": true, "&trial.t1.clamp-turns=1": false} {
-		f := fan(t, unread+coarse+turns)
+		f := fan(t, unproven+coarse+turns)
 		r := &f.Trials[0].Reading
 		v := sheet.AmpsUnbalance(f, &f.New, r).Verdict
 		if v.Level != sheet.Unjudged || slices.Contains(v.Wanted, record.Place(&r.ClampTurns)) != want {
 			t.Errorf("%q: level %d, wants %v", turns, v.Level, v.Wanted)
 		}
 	}
-	f := fan(t, unread+coarse+"&trial.t1.clamp-turns=1")
+	f := fan(t, unproven+coarse+"&trial.t1.clamp-turns=1")
 	set(t, f, "new.motor-amps", "")
 	if v := sheet.AmpsUnbalance(f, &f.New, &f.Trials[0].Reading).Verdict; v.Level != sheet.Unjudged || len(v.Wanted) > 0 {
 		t.Errorf("no plate would tell them apart: wants %v", v.Wanted)
