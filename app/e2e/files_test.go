@@ -102,7 +102,7 @@ func TestRoofsGoOutAndIn(t *testing.T) {
 		{"", "no roof"},
 		{strings.Replace(file, `"form": 1`, `"form": 2`, 1), "newer version"},
 		{strings.Replace(file, `"form": 1`, `"form": 0`, 1), "no roof"},
-		{file + strings.Repeat(" ", 2<<20), "Too large"},
+		{file + strings.Repeat(" ", 8<<20), "Too large"},
 		{`{"form":1,"roof":"R","fans":[{}` + strings.Repeat(",{}", 200) + `]}`, "Too large"},
 		{strings.Repeat(`{"form":1,"roof":`, 100_000), "no roof"},
 		{`{"form":1,"roof":"R","fans":[{"name":{"name":"A"}}]}`, "no roof"},

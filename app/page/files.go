@@ -2,6 +2,7 @@ package page
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -25,6 +26,9 @@ func (b *bench) export(id string) {
 	data, err := roof.Marshal()
 	if err != nil {
 		b.arrival = &arrival{why: b.T("file.newer")}
+		if errors.Is(err, record.ErrTooLarge) {
+			b.arrival.why = b.T("file.full", "most", strconv.Itoa(record.MostFans))
+		}
 		return
 	}
 	save(fileName(roof.Name)+".roof.json", "application/json", string(data))
@@ -83,7 +87,11 @@ func (b *bench) arrive(text string) {
 	roof, problems, err := record.UnmarshalRoof([]byte(text))
 	a := &arrival{roof: roof}
 	for _, p := range problems {
-		a.doubt += len(p)
+		for _, part := range p {
+			if part.Err != record.ErrLater { // which is carried along
+				a.doubt++
+			}
+		}
 	}
 	switch {
 	case errors.Is(err, record.ErrNewer):

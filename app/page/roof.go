@@ -1,6 +1,8 @@
 package page
 
 import (
+	"strconv"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 
 	"roofside/app/store"
@@ -52,9 +54,17 @@ func (b *bench) roof(r store.Roof, l *listing) app.UI {
 			}
 			return b.fanLine(r.Fans[i], l.next())
 		})),
-		widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()); b.hold() })),
+		app.If(len(r.Fans) >= nearlyFull, func() app.UI {
+			return app.P().Class("notice watch").Role("status").Text(b.T("roof.full", "n", strconv.Itoa(len(r.Fans)), "most", strconv.Itoa(record.MostFans)))
+		}),
+		app.If(len(r.Fans) < record.MostFans, func() app.UI {
+			return widget.Button("start "+r.ID, b.T("home.start"), "", b.guarded(func() { b.Start(r.ID, record.NewFan()); b.hold() }))
+		}),
 	)
 }
+
+// nearlyFull is how many fans a roof has when it says how many its file holds.
+const nearlyFull = record.MostFans - 10
 
 func (b *bench) roofEdit(r store.Roof) app.UI {
 	return app.Div().Class("fields").Body(

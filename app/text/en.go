@@ -48,6 +48,8 @@ var english = map[string]string{
 	"file.holds": "The file holds “{roof}” with {n} fans. It is added beside your roofs and replaces nothing.", "file.doubt": "{n} values in it can't be used and stay out.",
 	"file.holds.one": "The file holds “{roof}” with one fan. It is added beside your roofs and replaces nothing.", "file.doubt.one": "One value in it can't be used and stays out.",
 	"file.not": "This is no roof's file, or it was cut off. Nothing was changed.", "file.newer": "Written by a newer version than this one. Nothing was changed.",
+	"file.full":  "Too many fans for a file, or too much in them: a file holds {most} fans. Put some on another roof.",
+	"roof.full":  "{n} fans stand on this roof, and its file holds {most}. Put further fans on another roof.",
 	"file.large": "Too large for a roof's file. Nothing was changed.",
 
 	// Settings and sources.

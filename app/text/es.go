@@ -49,6 +49,8 @@ var spanish = map[string]string{
 	"file.holds": "El archivo trae “{roof}” con {n} ventiladores. Se agrega junto a sus azoteas y no reemplaza nada.", "file.doubt": "{n} de sus valores no se pueden usar y quedan fuera.",
 	"file.holds.one": "El archivo trae “{roof}” con un ventilador. Se agrega junto a sus azoteas y no reemplaza nada.", "file.doubt.one": "Uno de sus valores no se puede usar y queda fuera.",
 	"file.not": "No es el archivo de una azotea, o está cortado. No se cambió nada.", "file.newer": "Lo escribió una versión más nueva que esta. No se cambió nada.",
+	"file.full":  "Demasiados ventiladores para un archivo, o demasiado en ellos: un archivo admite {most}. Ponga algunos en otra azotea.",
+	"roof.full":  "En esta azotea hay {n} ventiladores y su archivo admite {most}. Ponga los demás en otra azotea.",
 	"file.large": "Demasiado grande para el archivo de una azotea. No se cambió nada.",
 
 	// Settings and sources.

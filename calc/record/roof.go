@@ -63,17 +63,19 @@ func (t *texts) UnmarshalJSON(data []byte) error {
 	}
 }
 
-const (
-	largestRoof = 2 << 20
-	mostFans    = 200
-)
+// MostFans is how many fans the file of a roof holds.
+const MostFans = 200
+
+// largestRoof is the size of the largest file that is written or read: that of so many
+// fans with every place filled.
+const largestRoof = 8 << 20
 
 // ErrNewer is returned for a file of a later form: its reader would lose what it
 // doesn't know.
 var ErrNewer = errors.New("record: written by a later version")
 
 // Marshal returns the file of r, in lines, with keys in order. It refuses fans
-// of a later form, which would be cut short.
+// of a later form, which would be cut short, and what its reader would refuse.
 func (r *Roof) Marshal() ([]byte, error) {
 	file := roofFile{Form: Form, Roof: &r.Name, Fans: []texts{}}
 	for _, f := range r.Fans {
@@ -82,10 +84,14 @@ func (r *Roof) Marshal() ([]byte, error) {
 		}
 		file.Fans = append(file.Fans, texts{held: f.Texts()})
 	}
-	return json.MarshalIndent(file, "", "\t")
+	data, err := json.MarshalIndent(file, "", "\t")
+	if len(file.Fans) > MostFans || len(data) > largestRoof {
+		return nil, fmt.Errorf("%w: %d fans, %d bytes", ErrTooLarge, len(file.Fans), len(data))
+	}
+	return data, err
 }
 
-// UnmarshalRoof reads the file of a roof, of at most 2 MB and 200 fans, and
+// UnmarshalRoof reads the file of a roof, of at most 8 MB and 200 fans, and
 // reports the parts of each fan that were not taken.
 func UnmarshalRoof(data []byte) (*Roof, [][]Problem, error) {
 	if len(data) > largestRoof {
@@ -104,7 +110,7 @@ func UnmarshalRoof(data []byte) (*Roof, [][]Problem, error) {
 		return nil, nil, ErrNewer
 	case file.Form < 1 || file.Roof == nil || file.Fans == nil:
 		return nil, nil, ErrForm
-	case len(file.Fans) > mostFans:
+	case len(file.Fans) > MostFans:
 		return nil, nil, ErrTooLarge
 	}
 	r := &Roof{Name: strings.TrimSpace(clip(cleaned(*file.Roof), longestWord))}

@@ -60,7 +60,7 @@ func TestRoofFilesThatAreRefused(t *testing.T) {
 		{"a fan of nothing", `{"form":1,"roof":"R","fans":[null]}`, record.ErrForm},
 		{"a fan in a fan", `{"form":1,"roof":"R","fans":[{"name":{"name":"A"}}]}`, record.ErrForm},
 		{"a later form", `{"form":2,"roof":"R","fans":[],"more":1}`, record.ErrNewer},
-		{"too large", `{"form":1,"roof":"R","fans":[` + fan + strings.Repeat(","+fan, 2100) + `]}`, record.ErrTooLarge},
+		{"too large", `{"form":1,"roof":"R","fans":[` + fan + strings.Repeat(","+fan, 8400) + `]}`, record.ErrTooLarge},
 		{"too many", `{"form":1,"roof":"R","fans":[{}` + strings.Repeat(",{}", 200) + `]}`, record.ErrTooLarge},
 	} {
 		r, problems, err := record.UnmarshalRoof([]byte(c.data))
@@ -179,4 +179,34 @@ func FuzzUnmarshalRoof(f *testing.F) {
 			same(t, again.Fans[i], r.Fans[i])
 		}
 	})
+}
+
+// What is written can be read: as many fans as a file holds, with every place filled, and
+// not one more.
+func TestEveryRoofWrittenCanBeRead(t *testing.T) {
+	data, err := os.ReadFile("../../testdata/records/form1-every-place-5.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, _, err := record.Unmarshal(data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := &record.Roof{Name: "North"}
+	for range record.MostFans {
+		r.Fans = append(r.Fans, f)
+	}
+	file, err := r.Marshal()
+	if err != nil {
+		t.Fatal(err)
+	}
+	back, _, err := record.UnmarshalRoof(file)
+	if err != nil || len(back.Fans) != record.MostFans {
+		t.Fatal(err)
+	}
+	equal(t, back.Fans[0].Texts(), f.Texts())
+	r.Fans = append(r.Fans, f)
+	if _, err := r.Marshal(); !errors.Is(err, record.ErrTooLarge) {
+		t.Errorf("a fan too many is written: %v", err)
+	}
 }

@@ -4,7 +4,7 @@
 // cut where no reader reads on.
 (() => {
   const roofside = (window.roofside ??= {});
-  const MOST = (2 << 20) + 1;
+  const MOST = (8 << 20) + 1;
 
   roofside.save = (name, type, text) => {
     const link = document.createElement("a");
