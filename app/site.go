@@ -116,6 +116,9 @@ func write(arguments []string) error {
 	if o.Licenses, err = site.Licenses(info, goroot); err != nil {
 		return err
 	}
+	if o.Headers, err = os.ReadFile("netlify.toml"); err != nil {
+		return err
+	}
 	register()
 	return site.Build(o)
 }

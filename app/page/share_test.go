@@ -118,7 +118,7 @@ func TestAPackedLinkOpensOnTheScratchRecord(t *testing.T) {
 	_, fragment, _ := strings.Cut(link, "#")
 
 	b := newBench(store.Memory(), "en-US")
-	b.Follow("name=Mine&old.motor-speed=1160rpm")
+	b.Type("name", &b.Fan.Name, "Mine")
 	b.Follow(fragment)
 	if b.ID != store.Scratch || b.Problems != nil || b.Fan.Fragment() != from.Fan.Fragment() {
 		t.Errorf("%s is open with %v", b.ID, b.Problems)

@@ -23,6 +23,7 @@ type Options struct {
 	Brotli int    // quality of the .br files, 1 to 11; 0 writes none
 
 	Licenses []byte // of all that is shipped, in full
+	Headers  []byte // the file that says what the host sends with the site: another policy is another version
 
 	Routes    []string     // canonical addresses, each with its slash at the end
 	Shortcuts []Shortcut   // pages offered by the icon's menu
@@ -91,8 +92,8 @@ func (o Options) tree() (tree, error) {
 		return nil, err
 	}
 	// The worker is part of what is versioned: a changed worker must not share
-	// a cache with its forerunner.
-	version := t.version(worker)
+	// a cache with its forerunner. So are the headers, which are kept with each file.
+	version := t.version(worker, o.Headers)
 	t["app.js"] = []byte(strings.ReplaceAll(string(t["app.js"]), unversioned, version))
 	t["app-worker.js"], err = t.worker(worker, start, version)
 	return t, err

@@ -67,6 +67,9 @@ func TestVersion(t *testing.T) {
 	if one.version() == one.version([]byte("worker")) {
 		t.Error("another worker, the same version")
 	}
+	if one.version([]byte("worker"), []byte("policy")) == one.version([]byte("worker"), []byte("another")) {
+		t.Error("another policy, the same version")
+	}
 }
 
 func TestWorkerKnowsEveryFile(t *testing.T) {
