@@ -275,10 +275,8 @@ func TestPackedCopyOfAnotherVersion(t *testing.T) {
 	tab.Allow("integrity")
 	tab.Allow("digest")
 	tab.Visit(p.Site.URL + "/drive/")
-	tab.Await(`/[a-z]/i.test(document.getElementById("app-wasm-loader-label").innerText)`)
-	if Eval[bool](tab, `!!window.Go && !document.getElementById("app-wasm-loader")`) {
-		t.Error("it runs")
-	}
+	tab.Allow("does not start")
+	tab.AwaitText("#ended p", "The program could not be fetched.")
 	if _, was := asked.Load("packed"); !was {
 		t.Error("the packed copy was not asked for")
 	}
