@@ -84,3 +84,25 @@ func TestFrameTellsItsHeight(t *testing.T) {
 	example.Await(`[...document.querySelectorAll("iframe")].every((f) => parseInt(f.style.height) > 600)`)
 	example.Await(`document.querySelector("iframe").contentDocument.querySelector("output[name='old.fan-speed'] data")?.value.startsWith("691.86")`)
 }
+
+// A host on another origin that asks is told the named answers and the plate, and again
+// as they change; one that does not ask is told nothing but the height.
+func TestAHostReadsTheAnswers(t *testing.T) {
+	t.Parallel()
+	p := NewPhone(t)
+	tab := p.NewTab()
+	tab.Visit(host(t, fmt.Sprintf(`<script>heard = []; addEventListener("message", (e) => { if (!("height" in e.data.roofside)) heard.push(e.data.roofside); });</script>
+		<iframe width="340" height="600" src="%s/drive/?embed#old.motor-speed=1750rpm&old.motor-sheave=3.4in&old.fan-sheave=8.6in"></iframe>`, p.Site.URL)).URL)
+	frame := tab.Frame("/drive/")
+	frame.AwaitMounted()
+	frame.AwaitValue("old.fan-speed", 1750*3.4/8.6, 1e-6, "rpm")
+	if n := Eval[float64](tab, `heard.length`); n != 0 {
+		t.Errorf("%v messages that nobody asked for", n)
+	}
+	Eval[any](tab, `(document.querySelector("iframe").contentWindow.postMessage({ roofside: "answers" }, "*"), null)`)
+	tab.Await(fmt.Sprintf(`Math.abs(heard.at(-1)?.answers["old.fan-speed"]?.value - %v) < 1e-6 && heard.at(-1).answers["old.fan-speed"].unit === "rpm"`, 1750*3.4/8.6))
+	tab.Await(`heard.at(-1).plate.page === "drive" && heard.at(-1).plate.verdict === "unjudged" && heard.at(-1).answers["new.fan-speed"] === null`)
+	frame.open("old")
+	frame.Type("old.fan-sheave", "8.4")
+	tab.Await(fmt.Sprintf(`Math.abs(heard.at(-1).answers["old.fan-speed"].value - %v) < 1e-6`, 1750*3.4/8.4))
+}
