@@ -77,7 +77,7 @@ func options() site.Options {
 			RawHeaders: []string{`<meta content="yes" name="apple-mobile-web-app-capable">`, `<meta content="Roofside" name="apple-mobile-web-app-title">`},
 			Styles:     []string{"/web/loading.css", "/web/app.css", "/web/picture.css", "/web/print.css"},
 			// Plain scripts run before go-app's, which are deferred.
-			Scripts: []string{"/web/first/storage.js", "/web/first/journal.js", "/web/first/address.js", "/web/first/program.js", "/web/first/start.js", "/web/first/update.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
+			Scripts: []string{"/web/first/storage.js", "/web/first/journal.js", "/web/first/address.js", "/web/first/program.js", "/web/first/start.js", "/web/first/update.js", "/web/first/offline.js", "/web/first/ended.js", "/web/first/keys.js", "/web/first/files.js", "/web/first/frame.js"},
 		},
 	}
 }

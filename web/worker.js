@@ -15,6 +15,7 @@ const SCOPE = new URL(self.registration.scope).pathname;
 // alone.
 const OURS = `roofside-${SCOPE}-`;
 const CACHE = OURS + VERSION;
+const SINCE = SCOPE + "kept-since"; // beside the files: when all of them were there
 
 self.addEventListener("install", (event) => event.waitUntil(fill()));
 self.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
@@ -23,6 +24,7 @@ self.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
 // hands of someone who is typing.
 self.addEventListener("message", (event) => {
   if (event.data?.roofside === "take over") event.waitUntil(self.skipWaiting());
+  if (event.data?.roofside === "kept") event.waitUntil(whole().then((said) => event.ports[0].postMessage(said)));
   if (event.data?.roofside === "prove") event.waitUntil(prove().then((said) => event.ports[0].postMessage(said)));
 });
 
@@ -44,10 +46,26 @@ self.addEventListener("fetch", (event) => {
 // fill gets every file or fails. A file that is in the cache has been proven by
 // its digest, so an install that was cut short goes on where it stopped.
 async function fill() {
+  try {
+    const cache = await caches.open(CACHE);
+    await Promise.all(Object.keys(FILES).map(async (file) => {
+      if (!(await cache.match(SCOPE + file, { ignoreVary: true }))) await keep(cache, file);
+    }));
+    await cache.put(SINCE, new Response(String(Date.now())));
+  } catch (error) {
+    const failed = error.name === "QuotaExceededError" ? "full" : "cut";
+    for (const page of await self.clients.matchAll({ includeUncontrolled: true })) page.postMessage({ roofside: { failed } });
+    throw error;
+  }
+}
+
+// whole tells the version and since when all of it is kept; nothing where a file is gone.
+async function whole() {
   const cache = await caches.open(CACHE);
-  await Promise.all(Object.keys(FILES).map(async (file) => {
-    if (!(await cache.match(SCOPE + file, { ignoreVary: true }))) await keep(cache, file);
-  }));
+  const kept = new Set((await cache.keys()).map((request) => new URL(request.url).pathname));
+  if (!Object.keys(FILES).every((file) => kept.has(SCOPE + file))) return null;
+  const since = await cache.match(SINCE);
+  return { version: VERSION, since: Number(await since?.text()) || 0 };
 }
 
 // keep fetches one file past any stale copy. The digest refuses a file of

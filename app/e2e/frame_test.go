@@ -102,7 +102,12 @@ func TestAHostReadsTheAnswers(t *testing.T) {
 	Eval[any](tab, `(document.querySelector("iframe").contentWindow.postMessage({ roofside: "answers" }, "*"), null)`)
 	tab.Await(fmt.Sprintf(`Math.abs(heard.at(-1)?.answers["old.fan-speed"]?.value - %v) < 1e-6 && heard.at(-1).answers["old.fan-speed"].unit === "rpm"`, 1750*3.4/8.6))
 	tab.Await(`heard.at(-1).plate.page === "drive" && heard.at(-1).plate.verdict === "unjudged" && heard.at(-1).answers["new.fan-speed"] === null`)
-	frame.open("old")
-	frame.Type("old.fan-sheave", "8.4")
+	Eval[bool](frame, `(document.querySelector("button[name='section old']").click(), true)`)
+	frame.Await(`(() => {
+		const field = document.querySelector('input[name="old.fan-sheave"]');
+		if (!field) return false;
+		field.value = "8.4";
+		return field.dispatchEvent(new Event("input", { bubbles: true }));
+	})()`)
 	tab.Await(fmt.Sprintf(`Math.abs(heard.at(-1).answers["old.fan-speed"].value - %v) < 1e-6`, 1750*3.4/8.4))
 }

@@ -130,6 +130,12 @@ func Begin() {
 		app.Window().Get("history").Call("replaceState", nil, "", u.String())
 	}
 	// Held for as long as the program runs.
+	app.Window().Call("addEventListener", "roofside-offline", app.FuncOf(func(app.Value, []app.Value) any {
+		if shared.live {
+			shared.ctx.Dispatch(func(app.Context) {})
+		}
+		return nil
+	}))
 	app.Window().Call("addEventListener", "roofside-update", app.FuncOf(func(app.Value, []app.Value) any {
 		shared.tell()
 		return nil

@@ -39,6 +39,7 @@ func (p *Home) Render() app.UI {
 			})),
 			b.arrived(),
 			app.Div().Body(b.reminder()),
+			app.Div().Body(b.ready()),
 			app.Div().Class("roofs").Body(app.Range(roofs).Slice(func(i int) app.UI { return b.roof(roofs[i], l) })),
 			app.Div().Class("row").Body(
 				app.If(len(roofs) == 0, func() app.UI {

@@ -30,6 +30,7 @@ var (
 func (p *Settings) Render() app.UI {
 	return p.draw(shared.T("settings.title"), func(b *bench) app.UI {
 		return app.Div().Class("fields").Body(
+			b.ready(),
 			b.setting1("settings.units", []string{"us", "si"}, systemName(b.Settings.Units), func(s string) {
 				b.ChangeUnits(systems[s])
 			}),
