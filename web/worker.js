@@ -109,10 +109,11 @@ async function digest(bytes) {
   return "sha256-" + btoa(String.fromCharCode(...new Uint8Array(sum)));
 }
 
-// sound tells whether a kept answer still is the file that was kept: a device may
-// damage or empty what it holds.
+// sound gives a kept answer again if it still is the file that was kept, and nothing
+// otherwise: a device may damage or empty what it holds.
 async function sound(answer, file) {
-  return await digest(await answer.clone().arrayBuffer()) === FILES[file];
+  const bytes = await answer.arrayBuffer().catch(() => null);
+  return bytes && await digest(bytes) === FILES[file] ? new Response(bytes, { headers: answer.headers }) : undefined;
 }
 
 // prove looks at every kept file, fetches those again that are damaged or gone, and
@@ -122,7 +123,7 @@ async function prove() {
   const said = { mended: 0, damaged: 0 };
   for (const file of Object.keys(FILES)) {
     const found = await cache.match(SCOPE + file, { ignoreVary: true }).catch(() => null);
-    if (found && await sound(found, file).catch(() => false)) continue;
+    if (found && await sound(found, file)) continue;
     await keep(cache, file).then(() => said.mended++, () => said.damaged++);
   }
   return said;
@@ -133,21 +134,22 @@ async function prove() {
 async function kept(file, request) {
   const cache = await caches.open(CACHE);
   const found = await cache.match(SCOPE + file, { ignoreVary: true });
-  if (found && (file === PROGRAM.file || await sound(found, file).catch(() => false))) return found;
+  const whole = found && file !== PROGRAM.file ? await sound(found, file) : found;
+  if (whole) return whole;
   // Someone cleared the cache, or it is damaged. If the host still has this version
   // the file is put back; otherwise all there is comes from the host, and is of one
   // version. Without the host, the page says what it can.
-  return keep(cache, file).catch(() => fetch(request)).catch(() => instead(file, request, found));
+  return keep(cache, file).catch(() => fetch(request)).catch(() => instead(file, request));
 }
 
-function instead(file, request, found) {
+function instead(file, request) {
   const prefix = SCOPE === "/" ? "roofside/" : `roofside@${SCOPE}`; // as web/first/storage.js has it
   const alone = `Object.assign((window.roofside ??= {}), { alone: true, prefix: ${JSON.stringify(prefix)} });\n${START}`;
   if (file === FIRST) return new Response(alone, { headers: { "Content-Type": "text/javascript" } });
   if (request.mode === "navigate") {
     return page(`<!DOCTYPE html><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Roofside</title><body><script>${alone}</script>`, 200);
   }
-  return found ?? Response.error();
+  return Response.error();
 }
 
 const page = (text, status) => new Response(text, { status, headers: { "Content-Type": "text/html; charset=utf-8" } });

@@ -51,7 +51,7 @@ func TestDamageOnTheDeviceHeals(t *testing.T) {
 			tab.Damage(c.file, c.how)
 			tab.Close()
 			tab = p.NewTab()
-			for _, of := range []string{"loading wasm failed", "WebAssembly", "CompileError", "magic word", "does not start", "exit code", "RuntimeError"} {
+			for _, of := range []string{"loading wasm failed", "WebAssembly", "CompileError", "magic word", "does not start", "exit code", "RuntimeError", "unreachable", "exited"} {
 				tab.Allow(of) // until it is mended
 			}
 			tab.Visit(p.Site.URL + "/drive/")

@@ -19,6 +19,7 @@ type leaf struct {
 // OnMount keeps the context, through which the focus is moved later.
 func (l *leaf) OnMount(ctx app.Context) {
 	shared.ctx, shared.live, shared.listing, shared.resting = ctx, true, false, false
+	app.Window().Get("roofside").Set("live", true)
 	if app.Window().Get("roofside").Get("updateReady").Truthy() {
 		shared.update = true
 	}

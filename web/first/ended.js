@@ -34,6 +34,8 @@
   }
 
   function say() {
+    // Before it has drawn anything it may be damaged on the device.
+    if (!window.roofside.live) return window.roofside.stuck(new WebAssembly.RuntimeError("the program ended as it began"));
     if (document.getElementById("ended")) return;
     const say = words();
     const dialog = element("dialog", "", { id: "ended" });

@@ -127,7 +127,7 @@
       say("mending");
       const { mended, damaged } = await proven();
       if (mended > 0 && once()) return location.reload();
-      why = damaged > 0 ? "damaged" : error instanceof WebAssembly.CompileError || error instanceof WebAssembly.LinkError ? "broken" : "unreached";
+      why = damaged > 0 ? "damaged" : ["CompileError", "LinkError", "RuntimeError"].some((kind) => error instanceof WebAssembly[kind]) ? "broken" : "unreached";
     }
     say(why);
   };
