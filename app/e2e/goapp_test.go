@@ -167,6 +167,7 @@ func TestGoappDiesOfABrokenEscape(t *testing.T) {
 	t.Parallel()
 	tab := phoneWithout(t, "web/first/address.js").NewTab()
 	tab.Expect("exit code: 2")
+	tab.Allow("does not start")
 	tab.Visit(tab.p.Site.URL + "/#note=50%")
 	tab.Await(`document.getElementById("ended")`)
 }
@@ -187,6 +188,7 @@ func TestGoappDiesWithoutStorage(t *testing.T) {
 	frame := tab.Frame(p.Site.URL)
 	frame.Allow("exit code: 2") // said before the test could hear it, or after
 	frame.Allow("localStorage")
+	frame.Allow("does not start")
 	frame.Allow("service worker")
 	frame.Await(`document.getElementById("ended")`)
 }
