@@ -1,8 +1,13 @@
 package page
 
 import (
+	"slices"
+
 	"github.com/maxence-charriere/go-app/v10/pkg/app"
 )
+
+// unready are the states in which the site does not work without signal.
+var unready = []string{"coming", "cut", "full", "insecure", "blocked", "frame"}
 
 // ready says whether the site works without signal, and where it doesn't, what to do: see
 // web/first/offline.js.
@@ -12,7 +17,7 @@ func (b *bench) ready() app.UI {
 	}
 	now := app.Window().Get("roofside").Get("offline")
 	state := now.Get("state").String()
-	if state != "ready" {
+	if slices.Contains(unready, state) {
 		return app.P().Class("field-note").Text(b.T("offline." + state))
 	}
 	since := ""
